@@ -57,9 +57,25 @@ def wrap_loss(i, _):
     return 1e3 * 86400 * p / (i.number("um") * 1e-6) * drop * i.number("area_m2")
 
 
+HUMIDITY = {"epsom salt": 0.883, "table salt": 0.7529, "white sugar": 0.85}  # over saturated solutions, 25 C
+CALORIE = 4184.0  # J/kcal
+
+
+def hydrate_transition(i, _):
+    """Humidity at which citric acid and its monohydrate stand side by side, van 't Hoff from where both meet their
+    saturated solution: 36.6 C, 73 % (75 % at 25 C, falling with the heat of solution). The heat that sets water free
+    as a liquid: -369.0 - 68.32 + 439.2 kcal/mol of formation (+- 1.1) and 29.06 - 18.2 kJ/mol of solution; their mean.
+    """
+    formed = (439.2 - 369.0 - 68.32) * CALORIE
+    heat = 0.5 * (formed + (29.06e3 - 18.2e3))
+    return 0.73 * math.exp(-heat / R * (1 / i.kelvin() - 1 / 309.75))
+
+
 main(
     "air",
     {
+        "hydrate-transition": hydrate_transition,
+        "bound-volume": lambda i, _: (210.138 / 1.542 - 192.123 / 1.665) / 18.015,
         "vapour": lambda i, _: water.hyland_wexler1983(i.kelvin()),
         "wet-bulb": wet_bulb,
         "humidity-ratio": lambda i, _: 1e3 * ratio(i.number("RH") / 100 * water.hyland_wexler1983(i.kelvin())),
@@ -70,7 +86,7 @@ main(
         + 0.589 * i.number("Ra") ** 0.25 / (1 + (0.469 / i.number("Sc")) ** (9 / 16)) ** (4 / 9),
         "gab": lambda i, _: gab(i.number("Xm"), i.number("C"), i.number("K"), i.number("a")),
         "sorption": lambda i, _: gab(*ISOTHERMS[i["ingredient"]], i.number("activity")),
-        "mutual-deliquescence": lambda i, _: i.number("first") * i.number("second"),
+        "mutual-deliquescence": lambda i, _: i.number("first") * HUMIDITY[i["second"]],
         "wrap-unit": lambda i, _: 1e16 * i.number("gram_mil") * GRAM_MIL,
         "wrap-loss": wrap_loss,
         "jar": lambda i, _: i.number("xi") * i.number("kg") * i.number("share") * R * i.kelvin()

@@ -40,7 +40,8 @@ class ArchitectureTest {
             mesh.distance  -> mesh uncertainty
             mesh.cutting   -> geometry mesh mesh.distance
             mesh.hollow    -> mesh mesh.distance uncertainty
-            mesh.repair    -> evidence mesh mesh.distance
+            mesh.uniting   -> mesh mesh.distance
+            mesh.repair    -> evidence mesh mesh.distance mesh.uniting
             mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
             shape          -> evidence geometry

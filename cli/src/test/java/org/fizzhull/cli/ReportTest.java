@@ -166,7 +166,8 @@ class ReportTest {
             steps += ((Element) items.item(i)).getAttribute("class").equals("step") ? 1 : 0;
         }
         assertThat(steps)
-                .isEqualTo(run.out().lines().filter(line -> line.contains("[ ]")).count());
+                .isEqualTo(
+                        run.out().lines().filter(line -> line.contains("[ ]")).count());
         assertThat(page.getElementsByTagName("svg").getLength()).isOne();
         assertThat(page.getElementsByTagName("svg").item(0).getTextContent())
                 .contains("The rack from above")

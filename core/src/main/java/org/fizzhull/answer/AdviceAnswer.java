@@ -14,7 +14,7 @@ import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
 
 /**
- * Advice as the object of the command {@code advise}: how the design stands, the changes that mend it (smallest first), those
+ * Advice as an object: how the design stands, the changes that mend it (smallest first), those
  * that were forgone for a limit of the user's, and what to measure next. Keys and units: cli/docs/contract.md, 4; further:
  *
  * <ul>
@@ -140,7 +140,10 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
         List<Notice> notices = new ArrayList<>(advice.forecast().notices());
         if (!advice.design().stillWater()) {
             // a mix that does not fizz is told before all else
-            advice.effervescence().flatMap(fizz -> fizz.notice()).ifPresent(notices::add);
+            advice.effervescence()
+                    .flatMap(fizz -> fizz.notice())
+                    .filter(notice -> !notices.contains(notice))
+                    .ifPresent(notices::add);
         }
         switch (advice.need()) {
             case NOTHING -> notices.add(new Notice("goal-reached", "Nothing needs changing."));
@@ -151,6 +154,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
             case A_CHANGE -> {}
         }
         // then what is null
+        advice.notice().ifPresent(notices::add);
         if (advice.forecast().next().isEmpty()) {
             notices.add(
                     new Notice("nothing-to-measure", "measure_next is null: no further measurement would tell much."));

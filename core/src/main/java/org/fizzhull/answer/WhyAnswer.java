@@ -66,17 +66,18 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
         } else {
             to.nothing("best_check");
         }
-        to.object("advice")
-                .text("what", why.causes().get(0).cause().mend())
-                .text("type", words.type())
-                .end();
+        to.object("advice").text("what", why.mend()).text("type", words.type()).end();
     }
 
     /** {@return the notices, and one for each null that has no meaning for this question} */
     @Override
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>();
-        why.symptom().notice().ifPresent(notices::add);
+        why.fizzless().ifPresent(notices::add);
+        why.symptom().notice(why.design()).ifPresent(notices::add);
+        if (why.asPlanned().isEmpty()) {
+            notices.add(Notice.remark("not-planned", "as_planned is null: whether the plan shows it is not computed."));
+        }
         if (why.best().isEmpty()) {
             notices.add(new Notice("no-check", "best_check is null: no check tells the two likeliest causes apart."));
         }

@@ -3,6 +3,7 @@ package org.fizzhull.drying;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 
@@ -65,11 +66,11 @@ final class CourseNotices {
 
     /** What of the mix makes the course unsure. */
     private static void mix(DryingInput input, DryingCourse.Ends ends, List<Notice> list) {
-        if (input.hydrate() > 0 && ends.humidity() < DryingInput.HYDRATE_HUMIDITY) {
+        if (input.hydrates().gives() > 0 && ends.humidity() < Hydrates.GIVING_HUMIDITY) {
             list.add(new Notice(
                     "hydrate-gives-water",
                     "In air this dry a hydrated salt gives water back over days or weeks, up to "
-                            + Math.round(1000 * input.hydrate()) / 10.0
+                            + Math.round(1000 * input.hydrates().gives()) / 10.0
                             + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {

@@ -5,7 +5,9 @@ package org.fizzhull.drying;
  *
  * @param time since pressing, s
  * @param mass of the whole piece, kg
- * @param water all water that can move: free, sorbed, made by the reaction, and what hydrated salts can give back, kg
+ * @param water all water that can come or go: free, sorbed, made by the reaction, what hydrated salts can give back
+ *     and what the acid has bound, kg
+ * @param bound the part of it that the acid has bound as its hydrate, kg
  * @param waterOfDry the same per kg of dry mix
  * @param alcohol left, kg
  * @param extent CO2 lost so far, mol per kg of dry mix
@@ -18,6 +20,7 @@ public record DryState(
         double time,
         double mass,
         double water,
+        double bound,
         double waterOfDry,
         double alcohol,
         double extent,

@@ -122,6 +122,7 @@ public final class Drying {
      */
     public static double humidityFor(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds) {
+        // bisection between 5 % and the air in which it never dries, drier air being taken to dry sooner
         double low = 0.05;
         double high = filmActivity(input, parameters);
         if (!readyWithin(input, phase, parameters, seconds, low)) {

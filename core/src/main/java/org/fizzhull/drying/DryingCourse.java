@@ -156,6 +156,17 @@ public final class DryingCourse {
     }
 
     /**
+     * {@return the water that a state holds beyond what the air of the drying phase leaves in the end, free or bound, kg}
+     *
+     * @param state a state of this course
+     */
+    public double excess(DryState state) {
+        double settled = log.water[0] - ends.removable();
+        double free = state.water() - state.bound();
+        return Math.max(0, free - settled) + Math.max(0, state.bound() - ends.bound());
+    }
+
+    /**
      * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
      * or the wait}
      */
@@ -205,7 +216,7 @@ public final class DryingCourse {
         return Swelling.of(ends.growth());
     }
 
-    /** {@return whether a stored piece took up water until a third of its pores were full; the course ends there} */
+    /** {@return whether a piece took up water, in the store or in damp air, until a third of its pores were full; the course ends there} */
     public boolean soaked() {
         return ends.soaked();
     }
@@ -222,10 +233,12 @@ public final class DryingCourse {
 
     /** The state between steps i and j, at a share of the way. */
     private DryState state(int i, int j, double share) {
-        double water = mix(log.water, i, j, share);
+        // a piece that gives all of its water to dry air is left with a rounding error of either sign
+        double water = Math.max(0, mix(log.water, i, j, share));
         double extent = mix(log.extent, i, j, share);
         double gone = mix(log.alcohol, i, j, share);
         double alcohol = input.alcohol().share() * (1 - gone) * dryMass;
+        // water balance: what has left is what was there and what was made, less what is left
         double made = (extent - ends.prompt()) * log.waterPerMole * dryMass;
         double left = log.water[0] + made - water;
         double mass = dampMass()
@@ -241,6 +254,7 @@ public final class DryingCourse {
                 mix(log.time, i, j, share),
                 mass,
                 water,
+                mix(log.bound, i, j, share),
                 water / dryMass,
                 alcohol,
                 extent,
@@ -257,6 +271,7 @@ public final class DryingCourse {
     /** Figures that belong to the whole course. */
     record Ends(
             double removable,
+            double bound,
             double readyAt,
             boolean damp,
             double film,
@@ -278,6 +293,7 @@ public final class DryingCourse {
         private int size;
         private double[] time = new double[START];
         private double[] water = new double[START];
+        private double[] bound = new double[START];
         private double[] extent = new double[START];
         private double[] alcohol = new double[START];
         private double[] room = new double[START];
@@ -294,17 +310,19 @@ public final class DryingCourse {
         }
 
         /** Adds a step. */
-        void add(double seconds, double kilograms, double moles, double gone, double humidity) {
+        void add(double seconds, double kilograms, double acid, double moles, double gone, double humidity) {
             if (size == time.length) {
                 int longer = 2 * size;
                 time = Arrays.copyOf(time, longer);
                 water = Arrays.copyOf(water, longer);
+                bound = Arrays.copyOf(bound, longer);
                 extent = Arrays.copyOf(extent, longer);
                 alcohol = Arrays.copyOf(alcohol, longer);
                 room = Arrays.copyOf(room, longer);
             }
             time[size] = seconds;
             water[size] = kilograms;
+            bound[size] = acid;
             extent[size] = moles;
             alcohol[size] = gone;
             room[size] = humidity;

@@ -4,6 +4,7 @@ import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.solver.AcidHydration;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;
@@ -26,19 +27,25 @@ final class DryingMix {
     final DryingParameters parameters;
     final WaterActivity isotherm;
     final FilmReaction reaction;
+    final AcidHydration hydration;
 
     /** Water of hydrates that moves, kg per kg of dry mix. */
     private final double hydrate;
 
+    /** Prepares the isotherm and the reaction of a draw. */
     DryingMix(DryingInput input, DryingParameters parameters) {
         this.input = input;
         this.parameters = parameters;
-        hydrate = parameters.hydrateShare() * input.hydrate();
+        hydrate = parameters.hydrateShare() * input.hydrates().gives();
         isotherm = new WaterActivity(input.sorbents(), input.rhoDry(), Drying.filmActivity(input, parameters), hydrate);
+        hydration = new AcidHydration(input.hydrates().takes(), parameters.acidHydration(), isotherm);
         reaction = new FilmReaction(input.capacity(), parameters.reactionOrder(), parameters.hydrateWaters());
     }
 
-    /** CO2 made when the liquid meets the powders, mol per kg of dry mix. */
+    /**
+     * CO2 made when the liquid meets the powders, mol per kg of dry mix: the prompt yield times its water, at most all
+     * there is.
+     */
     double prompt() {
         return Math.min(parameters.promptYield() * input.freeWater(), input.capacity());
     }
@@ -104,6 +111,7 @@ final class DryingMix {
         if (free == 0 || rate == 0) {
             return 0;
         }
+        // Da: the rate, the water made with each mole, and the mean stay of the free water by the receding front
         double drop = (isotherm.film() - air.humidity()) * air.saturationDensity();
         double stay = new RecedingFront(grid)
                 .meanStay(free, poreDiffusivity(air.diffusivity()), phase.surface(parameters), drop);

@@ -41,6 +41,7 @@ final class DryingRun {
         if (phases.isEmpty()) {
             throw new IllegalArgumentException("a drying course needs at least one phase");
         }
+        // the goal: what the air meant for drying leaves in the piece
         DryingPhase first = phases.get(0);
         DryingPhase airing = mix.airing(phases);
         int onward = lastDrying(phases);
@@ -61,12 +62,16 @@ final class DryingRun {
                 break;
             }
         }
+        // the balance is that of the course; what follows is beside it
         double balance = walk.balanceError();
         if (mark != null && !walk.ready()) {
             walk.followOn(mark, wait);
         }
         var ends = new DryingCourse.Ends(
                 goal.removable(),
+                mix.hydration.settled(mix.isotherm.contentAt(airing.air().humidity()))
+                        * grid.total
+                        * mix.input.rhoDry(),
                 walk.readyAt(),
                 mix.damp(airing),
                 mix.isotherm.film(),

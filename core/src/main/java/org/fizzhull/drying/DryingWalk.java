@@ -27,8 +27,8 @@ import org.fizzhull.medium.RoomAir;
  */
 final class DryingWalk {
     /**
-     * Share of the pores in liquid at which a stored piece counts as soaked and the course ends: beyond it liquid would
-     * flow.
+     * Share of the pores in liquid at which a piece that takes up water counts as soaked and the course ends: beyond it
+     * liquid would flow.
      */
     private static final double SOAKED = 0.3;
 
@@ -58,7 +58,7 @@ final class DryingWalk {
     private double alcoholGone;
     /** When the piece was ready, s; NaN before. */
     private double readyAt = Double.NaN;
-    /** Whether a stored piece took up water until it counted as soaked. */
+    /** Whether the piece took up water until it counted as soaked. */
     private boolean soaked;
 
     /** Whether the course is behind and only the time until ready is sought. */
@@ -81,7 +81,7 @@ final class DryingWalk {
         this.grid = grid;
         this.resolution = resolution;
         this.stopWhenReady = stopWhenReady;
-        solver = new DryingSolver(mix.isotherm, mix.reaction, mix.input.rhoDry());
+        solver = new DryingSolver(mix.isotherm, mix.reaction, mix.hydration, mix.input.rhoDry());
         log = new DryingCourse.Log(mix.reaction.waterPerMole());
         if (goal.removable() <= 0) {
             readyAt = 0;
@@ -100,10 +100,11 @@ final class DryingWalk {
         if (log.isEmpty()) {
             Arrays.fill(solver.now.water, mix.startContent());
             Arrays.fill(solver.now.extent, mix.prompt());
-            log.add(0, goal.start(), mix.prompt(), 0, solver.now.room);
+            log.add(0, goal.start(), 0, mix.prompt(), 0, solver.now.room);
         } else if (grid != old) {
             VolumeRank.carry(old, grid, solver.now.water);
             VolumeRank.carry(old, grid, solver.now.extent);
+            VolumeRank.carry(old, grid, solver.now.bound);
         }
         return stretch;
     }
@@ -137,6 +138,7 @@ final class DryingWalk {
 
     /** Steps through a stretch; false where the course ends with it. */
     boolean advance(Stretch stretch) {
+        // what errors are measured against, and where a stored piece counts as soaked
         double scale = toMove(stretch);
         double soakedWater = soakedWater(stretch.grid());
         var front = mix.input.alcohol().share() > 0 ? new RecedingFront(stretch.grid()) : null;
@@ -145,7 +147,7 @@ final class DryingWalk {
         double next = Math.min(FIRST_STEP, duration);
         while (clock < end) {
             double dt = Math.min(next, end - clock);
-            double was = water() - goal.equilibrium();
+            double was = mobile() - goal.equilibrium();
             // an error of 9 stands for a step that could not be taken: a quarter of it is tried next
             boolean settled = solver.step(dt);
             double error = settled ? dt * Math.abs(solver.fluxChange) / (resolution.tolerance() * scale) : 9;
@@ -168,13 +170,15 @@ final class DryingWalk {
             }
             if (!following) {
                 double extent = stretch.grid().sum(solver.now.extent) / stretch.grid().total;
-                log.add(clock, water(), extent, alcoholGone, solver.now.room);
+                log.add(clock, water(), bound(), extent, alcoholGone, solver.now.room);
             }
             if ((stopWhenReady || following) && ready()) {
                 return false;
             }
-            if (stretch.phase().storage() && !following && water() > soakedWater) {
-                soaked = true;
+            // one that comes wet out of the mould is soaked only where the air makes it wetter
+            boolean fromAir = stretch.phase().storage() || solver.now.lost < 0;
+            if (fromAir && mobile() > soakedWater) {
+                soaked |= !following;
                 return false;
             }
         }
@@ -191,10 +195,10 @@ final class DryingWalk {
     }
 
     /**
-     * Notes when in the step just done the water fell to what makes a piece ready; {@code was} is the excess before.
+     * Notes when in the step just done the water that can move fell to what makes a piece ready; {@code was} is the excess before.
      */
     private void seeWhetherReady(double from, double dt, double was) {
-        double excess = water() - goal.equilibrium();
+        double excess = mobile() - goal.equilibrium();
         if (!ready() && excess <= goal.readyExcess()) {
             readyAt = from + dt * (was - goal.readyExcess()) / (was - excess);
         }
@@ -205,12 +209,21 @@ final class DryingWalk {
         return goal.start() + solver.now.made - solver.now.lost;
     }
 
+    /** The part of it that the acid has not bound, kg. */
+    private double mobile() {
+        return water() - bound();
+    }
+
+    private double bound() {
+        return mix.hydration.idle() ? 0 : mix.input.rhoDry() * grid.sum(solver.now.bound);
+    }
+
     /** Water this stretch has to move, kg: what the step control measures errors against. */
     private double toMove(Stretch stretch) {
         double humidity = stretch.phase().air().humidity();
         double there = mix.isotherm.contentAt(humidity) * stretch.grid().total;
         double least = humidity < mix.isotherm.film() ? 1e-3 : 0.1;
-        return Math.max(Math.abs(water() - there), least * goal.start() + 1e-9 * stretch.grid().total);
+        return Math.max(Math.abs(mobile() - there), least * goal.start() + 1e-9 * stretch.grid().total);
     }
 
     /** Water of a piece at which it counts as soaked, kg: that of its films, and liquid in 0.3 of its pores. */
@@ -275,14 +288,14 @@ final class DryingWalk {
         return readyAt;
     }
 
-    /** Whether a stored piece took up water until a third of its pores were full. */
+    /** Whether a piece took up water until a third of its pores were full. */
     boolean soaked() {
         return soaked;
     }
 
     /** Error of the water balance, relative to the water at the start. */
     double balanceError() {
-        return goal.start() > 0 ? Math.abs(grid.sum(solver.now.water) - water()) / goal.start() : 0;
+        return goal.start() > 0 ? Math.abs(grid.sum(solver.now.water) - mobile()) / goal.start() : 0;
     }
 
     /** The steps so far. */

@@ -2,6 +2,7 @@ package org.fizzhull.drying;
 
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.Hydrates;
 
 /**
  * Air in which a dry piece keeps. Its films stay solid below the film activity; the margin covers how badly that is
@@ -26,8 +27,10 @@ public record SafeHumidity(double below, double above) {
      */
     public static SafeHumidity of(DryingInput input, DryingParameters parameters) {
         double film = Drying.filmActivity(input, parameters);
-        double below = Math.max(LEAST, film - MARGIN);
-        return new SafeHumidity(below, input.hydrate() > 0 ? Math.min(DryingInput.HYDRATE_HUMIDITY, film) : 0);
+        Hydrates hydrates = input.hydrates();
+        double most = hydrates.takes() > 0 ? Hydrates.TAKING_HUMIDITY : 1;
+        double below = Math.max(LEAST, Math.min(most, film - MARGIN));
+        return new SafeHumidity(below, hydrates.gives() > 0 ? Math.min(Hydrates.GIVING_HUMIDITY, film) : 0);
     }
 
     /** {@return whether any air suits the mix} */

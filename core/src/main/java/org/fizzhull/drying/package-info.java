@@ -11,8 +11,8 @@
  * <p>Inside, from the whole to the part: a run lays out the phases, the time stepping takes a piece through them and
  * sees when it is ready, the solver takes one step in two stages, a stage solves its equations by Newton's method.
  *
- * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, how fast
- * hydrates change, the buffering of a room by its walls, cracks and shrinkage.
+ * <p>Left out: capillary flow (pieces wetter than a third of their pores), the cooling of a wet skin, how fast hydrated
+ * salts change, the buffering of a room by its walls, cracks and shrinkage.
  */
 @NullMarked
 package org.fizzhull.drying;

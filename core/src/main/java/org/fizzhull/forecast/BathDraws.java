@@ -101,6 +101,7 @@ final class BathDraws {
         if (!drivers) {
             return walked(prior()).drawn(List.of());
         }
+        // draws of the priors with mixed rows for the indices
         double[][] columns = columns(sampling.samples());
         // a made piece is pressed and dried anew for each input of its making
         int part = posed.question().making() instanceof Weighed ? 4 : 8;

@@ -55,7 +55,12 @@ public record BathLoad(
      */
     public record OwnLimit(String ingredient, double mass, double share, double limit, boolean kept) {}
 
-    /** Of a piece whose dry powder weighs {@code dryMass}, kg. */
+    /**
+     * What a piece brings.
+     *
+     * @param blend powders and liquid by the recipe's middle amounts
+     * @param dryMass dry powder in the piece, kg
+     */
     static BathLoad of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
         List<OwnLimit> limits = new ArrayList<>();

@@ -3,12 +3,10 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.JarPressure;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Acid;
 import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.shape.load.Loaded;
 
 /**
@@ -22,8 +20,8 @@ final class DryNotices {
     /** Air-filled porosity below which drying is outside its model. */
     private static final double TIGHT = 0.02;
 
-    /** Where it and its monohydrate stand side by side at 25 C: 0.57 to 0.66 [assumed]. */
-    private static final double ACID_HYDRATES = 0.61;
+    /** How far a cheap hygrometer may be off. */
+    private static final double HYGROMETER = 0.05;
 
     /** Draws that carry the weighings below which the bands are rough. */
     private static final double FEW = 40;
@@ -150,23 +148,19 @@ final class DryNotices {
         }
     }
 
-    /** Anhydrous acid becomes the monohydrate in damp air: no rate is known, so it is reported and not computed. */
+    /** In damp air acid binds water and keeps it: how much one piece may hold; the bands count it at a rate drawn wide. */
     private static void acid(DryForecast f, List<Notice> notices) {
-        double anhydrous = 0;
-        for (Part part : f.blend().recipe().dry()) {
-            anhydrous += RecipeReagents.isAnhydrous(part.ingredient(), Acid.CITRIC) ? part.mass() : 0;
-        }
         boolean damp = false;
         for (DryingPhase phase : f.plan().phases()) {
-            damp |= phase.air().humidity() >= ACID_HYDRATES;
+            damp |= phase.air().humidity() > Hydrates.TAKING_HUMIDITY - HYGROMETER;
         }
-        if (anhydrous > 0 && damp) {
-            double water = PhysicalConstants.WATER_MOLAR_MASS / Acid.CITRIC.molarMass();
-            double gain = water * anhydrous / f.blend().dryMass() * f.course().dryMass();
+        double most = f.course().input().hydrates().takes() * f.course().dryMass();
+        if (most > 0 && damp) {
             notices.add(new Notice(
                     "acid-takes-water",
-                    "In air from about 61 % anhydrous citric acid slowly takes up water of its own, up to "
-                            + tenths(1e3 * gain) + " g a piece; not counted here."));
+                    "In air from about " + Math.round(100 * Hydrates.TAKING_HUMIDITY)
+                            + " % citric acid binds water of its own and keeps it, up to " + tenths(1e3 * most)
+                            + " g a piece; how fast is not known: hours to weeks are counted."));
         }
     }
 

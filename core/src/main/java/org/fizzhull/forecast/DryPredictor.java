@@ -49,7 +49,7 @@ import org.fizzhull.uncertainty.Workers;
  *
  * <p>One course is computed finely by the central values ({@link org.fizzhull.drying.Drying}), one coarsely in each
  * draw. A piece is ready when 95 % of the water that can leave in that air has left; it is waited for up to 60 days.
- * Weighings of drying pieces ({@link DryLog}) weigh the draws afterwards, measurements on pressed or bathed pieces of
+ * Weighings of drying pieces ({@link DryLog}) weight the draws afterwards, measurements on pressed or bathed pieces of
  * the mix condition them before.
  *
  * <p>The inputs drawn are all those of a voyage of the same piece, although the bath plays no part here: the Sobol
@@ -278,6 +278,7 @@ public final class DryPredictor {
     /** Even times in a step that people like, and the end. */
     private static double[] times(DryingPlan plan) {
         double end = end(plan);
+        // the finest step that needs no more rows than are shown
         double step = NICE_HOURS[NICE_HOURS.length - 1] * HOUR;
         for (double hours : NICE_HOURS) {
             if (end <= STEPS * hours * HOUR) {

@@ -137,6 +137,7 @@ public final class FizzPredictor {
      *     is not known
      */
     public FizzForecast forecast(Question put) {
+        // a recipe and a bath that lets it fizz are needed
         boolean unknown =
                 put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
         if (unknown || put.stillWater()) {

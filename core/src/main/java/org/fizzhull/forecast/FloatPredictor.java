@@ -63,7 +63,7 @@ import org.fizzhull.voyage.FullVoyage;
  *       mould, bath, making) give the uncertain inputs.
  *   <li>Each <b>draw</b> is one value of every uncertain input, from a row of scrambled Sobol points through the
  *       quantiles of the priors. With measurements ({@link Observations}) one weak input is solved in each draw so that
- *       the draw gives what was measured, and the draws are weighed and resampled (docs/physics/uncertainty.md, 4).
+ *       the draw gives what was measured, and the draws are weighted and resampled (docs/physics/uncertainty.md, 4).
  *   <li>For each draw the piece is made, put into the bath ({@link org.fizzhull.voyage.QuickVoyage}) and its critical
  *       weight is searched: the heaviest piece of this shape and mix that floats
  *       ({@link org.fizzhull.forecast.model.CriticalWeights}).
@@ -265,6 +265,7 @@ public final class FloatPredictor {
      * The still-water limit that decides, kg: that of the boat where it is set down dry and carries more than its hull.
      */
     private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+        // the boat decides only where it is set down and carries more than its hull under water
         boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
         double mass = dry ? boat.getAsDouble() : plain;
         GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;

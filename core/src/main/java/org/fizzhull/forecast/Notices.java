@@ -90,7 +90,7 @@ public final class Notices {
         int draws = critical.draws();
         int bent = critical.count(CriticalWeights.Met.NOT_MONOTONE);
         if (bent > 0) {
-            notices.add(new Notice(
+            notices.add(Notice.remark(
                     "not-monotone",
                     "In " + bent + " of " + draws + " draws some lighter piece sinks or some heavier one floats: the"
                             + " critical weight is the border that was looked for, and the piece of the draw itself was"
@@ -118,7 +118,7 @@ public final class Notices {
     private static void ended(
             List<Notice> notices, CriticalWeights critical, CriticalWeights.Met met, String code, String what) {
         if (critical.share(met) > WORTH_TELLING) {
-            notices.add(new Notice(
+            notices.add(Notice.remark(
                     code,
                     "In " + critical.count(met) + " of " + critical.draws() + " draws " + what
                             + ": there the critical weight is the end of the range, 0.3 to 1.67 g/cm3."));

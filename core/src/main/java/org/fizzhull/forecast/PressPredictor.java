@@ -234,6 +234,7 @@ public final class PressPredictor {
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors factors = PressModel.factors(base, firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
+        // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, factors, known);
         List<Notice> notices = new ArrayList<>(blend.recipe().notices());
         if (shape instanceof Loaded loaded) {
@@ -241,6 +242,7 @@ public final class PressPredictor {
             notices.addAll(Notices.ofThings(loaded));
         }
         known.ifPresent(measured -> notices.addAll(measured.notices()));
+        // the piece asked for, or one pressed firmly by hand for the liquid window alone
         Making judged = making.orElseGet(() ->
                 new PressedMould(blend, PressWord.FIRM.pressure(), WeighedPiece.HAND, filling, DryingPlan.none()));
         LiquidScan scan =

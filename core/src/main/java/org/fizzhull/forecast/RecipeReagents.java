@@ -9,7 +9,6 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
-import org.fizzhull.recipe.Role;
 
 /**
  * The reagents of a recipe as the chemistry of the bath takes them: mol of bicarbonate, carbonate, magnesium and of
@@ -17,9 +16,6 @@ import org.fizzhull.recipe.Role;
  * Stateless.
  */
 final class RecipeReagents {
-    /** Relative difference below which two molar masses are the same. */
-    private static final double SAME = 1e-3;
-
     private RecipeReagents() {}
 
     /**
@@ -37,6 +33,7 @@ final class RecipeReagents {
         for (Part part : parts) {
             Ingredient of = part.ingredient();
             double mass = scale * part.mass();
+            // an acid counts in molecules, whatever the number of its groups
             double groups = mass * of.molesPerKilogram(Property.ACID_GROUPS);
             all = all.withBicarbonate(all.bicarbonate() + mass * of.molesPerKilogram(Property.BICARBONATE_GROUPS))
                     .withCarbonate(all.carbonate() + mass * of.molesPerKilogram(Property.CARBONATE_GROUPS))
@@ -47,13 +44,6 @@ final class RecipeReagents {
             }
         }
         return all;
-    }
-
-    /** Whether an ingredient is this acid, free of crystal water. */
-    static boolean isAnhydrous(Ingredient of, Acid acid) {
-        return of.role() == Role.ACID
-                && acid(of) == acid
-                && Math.abs(of.value(Property.MOLAR_MASS, 0) - acid.molarMass()) < SAME * acid.molarMass();
     }
 
     /** The acid that the ingredient is said to be, by the table or by the user's {@code like}. */

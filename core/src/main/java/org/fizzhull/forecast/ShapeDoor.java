@@ -25,6 +25,7 @@ final class ShapeDoor {
         positive("plan area", shape.planArea(), "m2");
         Shape bare = shape.bare();
         bare.hull().ifPresent(hull -> {
+            // with the inset inside the hull or beside it: either may be how the shape is built
             double inside = hull.volume();
             double told = bare.volume() + bare.insetVolume();
             boolean agrees = Math.abs(inside - bare.volume()) <= APART * bare.volume()

@@ -42,6 +42,7 @@ public final class WaterLeft {
      * @throws Refusal for a fill that the mould cannot hold
      */
     public static Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
+        // the fill that dries to this weight is sought, for the fill alone decides the porosity
         double own = mass - shape.insetMass();
         double fill = own;
         DryingCourse course = course(shape, blend, fill, plan);
@@ -65,6 +66,7 @@ public final class WaterLeft {
      */
     public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
         double own = mass - shape.insetMass();
+        // the course may go on beyond the plan: a piece may have dried for longer than was said
         var longer = new DryingPlan(DryModel.longer(plan.phases()));
         DryingCourse course = course(shape, blend, fill, longer);
         Optional<DryState> now = course.whenWeighing(own);

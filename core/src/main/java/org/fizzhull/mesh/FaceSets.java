@@ -80,27 +80,17 @@ public final class FaceSets {
             return Optional.empty();
         }
         double[] xyz = new double[3 * group.length];
-        int[] renamed = new int[group.length];
-        int vertices = 0;
-        for (int v = 0; v < group.length; v++) {
-            if (group[v] == largest) {
-                renamed[v] = vertices;
-                for (int k = 0; k < 3; k++) {
-                    xyz[3 * vertices + k] = mesh.at(v, k);
-                }
-                vertices++;
-            }
+        for (int i = 0; i < xyz.length; i++) {
+            xyz[i] = mesh.at(i / 3, i % 3);
         }
         int[] corners = new int[3 * mesh.facetCount()];
         int used = 0;
         for (int f = 0; f < mesh.facetCount(); f++) {
-            if (group[mesh.corner(f, 0)] == largest) {
-                corners[used++] = renamed[mesh.corner(f, 0)];
-                corners[used++] = renamed[mesh.corner(f, 2)];
-                corners[used++] = renamed[mesh.corner(f, 1)];
+            for (int k = 0; k < 3 && group[mesh.corner(f, 0)] == largest; k++) {
+                corners[used++] = mesh.corner(f, (3 - k) % 3);
             }
         }
-        return Optional.of(new TriangleMesh(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used)));
+        return Optional.of(TriangleMesh.compact(xyz, Arrays.copyOf(corners, used)));
     }
 
     /** For each vertex the lowest vertex of the surface it belongs to. */

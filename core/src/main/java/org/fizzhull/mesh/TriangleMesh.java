@@ -37,6 +37,32 @@ public final class TriangleMesh implements Serializable {
         }
     }
 
+    /**
+     * {@return the mesh of some facets without the vertices that none of them uses; the others keep their order}
+     *
+     * @param xyz coordinates x, y, z of one vertex after another, m
+     * @param corners three vertex indices a facet
+     */
+    public static TriangleMesh compact(double[] xyz, int[] corners) {
+        int[] renamed = new int[xyz.length / 3];
+        for (int v : corners) {
+            renamed[v] = 1;
+        }
+        double[] left = new double[xyz.length];
+        int kept = 0;
+        for (int v = 0; v < renamed.length; v++) {
+            if (renamed[v] != 0) {
+                System.arraycopy(xyz, 3 * v, left, 3 * kept, 3);
+                renamed[v] = kept++;
+            }
+        }
+        int[] facets = new int[corners.length];
+        for (int h = 0; h < corners.length; h++) {
+            facets[h] = renamed[corners[h]];
+        }
+        return new TriangleMesh(Arrays.copyOf(left, 3 * kept), facets);
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof TriangleMesh that

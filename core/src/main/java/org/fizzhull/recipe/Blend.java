@@ -191,6 +191,15 @@ public final class Blend implements Serializable {
         return water;
     }
 
+    /** {@return the water that anhydrous acid binds as its hydrate in damp air, kg per kg of dry powder} */
+    public double hydrateUptake() {
+        double water = 0;
+        for (int i = 0; i < massFraction.length; i++) {
+            water += massFraction[i] * powders.get(i).value(Property.HYDRATE_UPTAKE, 0);
+        }
+        return water;
+    }
+
     /**
      * {@return the water that the grains soak up before any is left for liquid bridges, kg per kg of dry powder
      * (docs/physics/packing.md, 7)}

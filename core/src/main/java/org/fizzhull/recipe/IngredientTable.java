@@ -201,11 +201,11 @@ public final class IngredientTable {
                 "ingredient",
                 name,
                 "a name from the table or from own ingredients",
-                near.isEmpty()
-                        ? "Describe it under own ingredients: " + name
-                                + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
-                                + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid."
-                        : "Did you mean " + String.join(", ", near) + "?");
+                (near.isEmpty()
+                                ? "Describe it"
+                                : "Did you mean " + String.join(", ", near) + "? If it is another thing, describe it")
+                        + " under own ingredients: " + name + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
+                        + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid.");
     }
 
     /**

@@ -275,7 +275,7 @@ final class OwnIngredient {
         double si = switch (property) {
             case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> density(field, property, text);
             case GRAIN_SIZE -> micrometres(field, text);
-            case WATER_SHARE, VOLATILE_SHARE, HYDRATE_RELEASE, DELIQUESCENCE ->
+            case WATER_SHARE, VOLATILE_SHARE, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
                 QuantityText.parseExact(field, text, Dimension.FRACTION);
             default -> plain(field, property, text);
         };

@@ -51,6 +51,8 @@ public enum Property {
     GAB_K("GAB K", "", 1, 0.1, 1),
     /** Water of crystallisation given up again in dry air, share of the mass. */
     HYDRATE_RELEASE("hydrate release", "share", 1, 0, 0.6),
+    /** Water of crystallisation taken up in damp air, share of the mass. */
+    HYDRATE_UPTAKE("hydrate uptake", "share", 1, 0, 0.6),
     /** Relative humidity above which the crystal turns liquid. */
     DELIQUESCENCE("deliquescence", "share", 1, 0.05, 1);
 

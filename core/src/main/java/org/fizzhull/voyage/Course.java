@@ -184,6 +184,7 @@ final class Course implements EventIntegrator.Equation {
 
     /** Rises through 0 where the free piece comes to rest at the surface. */
     double settled(double t, double[] y) {
+        // far from rest the speed alone decides, and nothing else need be worked out
         double speed = y[SPEED] / STILL;
         if (speed * speed >= 1) {
             return 1 - speed * speed;
@@ -191,6 +192,7 @@ final class Course implements EventIntegrator.Equation {
         set(t, y);
         double push = moment.acceleration / CALM;
         double still = 1 - speed * speed - push * push;
+        // it must also stick out, and float: the smallest of the three rises through 0 last
         double out = 100 * (AWASH - moment.draft(y[CENTRE]));
         return Math.min(Math.min(still, out), sunk(t, y) * -1e3 / moment.laden(t));
     }

@@ -114,6 +114,7 @@ public final class DropBalance {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public double fizzing(Launch launch) {
+        // the true piece: volume by the ratio, surface by its power 2/3 and by how much rougher it is
         double body = volume * launch.volumeRatio();
         double wet = surface * Math.pow(launch.volumeRatio(), 2.0 / 3) * launch.surfaceRatio();
         balance.set(launch, volume);

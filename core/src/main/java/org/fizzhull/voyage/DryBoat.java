@@ -65,8 +65,10 @@ final class DryBoat {
         if (!verdict.afloat) {
             return grid.volume[0];
         }
+        // the wall is eaten through where it is wet all the time
         double pierced = stage.pierced() / speed;
         for (int i = 0; i < grid.cells; i++) {
+            // share of the closed hull out of the water: what may still be loaded, and what lies above the rim
             double dry = (spare / balance.water.density + above(stage)) / room;
             double cell = grid.step / (speed * stage.immersion().wet(dry > 0 ? 1 - dry : 1));
             if (time + cell >= pierced) {
@@ -107,7 +109,7 @@ final class DryBoat {
         return (low + high) / 2;
     }
 
-    /** With a volume of the table left, m3, behind an area of it, m2; kg. */
+    /** Spare with the rim at the water, kg, with a volume of the table left, m3, behind an area of it, m2. */
     private double spare(Stage stage, double left, double area) {
         double body = left * volumeScale;
         double soaked = balance.soaked(balance.skinDepth(time), area * areaScale, body);

@@ -89,7 +89,10 @@ final class ErosionGrid {
         return d;
     }
 
-    /** Volume at a share t (0 to 1) of the way from node i to the next, m3. */
+    /**
+     * Volume left at a share t (0 to 1) of the way from node i to the next, m3: the cubic with the volumes and areas of
+     * both.
+     */
     double volume(int i, double t) {
         double s = 1 - t;
         return volume[i] * (1 + 2 * t) * s * s
@@ -97,7 +100,7 @@ final class ErosionGrid {
                 - step * (area[i] * t * s * s - area[i + 1] * t * t * s);
     }
 
-    /** Area there, m2. */
+    /** Area there, m2: the derivative of that cubic, so that both belong together. */
     double area(int i, double t) {
         double s = 1 - t;
         return 6 * t * s * (volume[i] - volume[i + 1]) / step
@@ -136,7 +139,11 @@ final class ErosionGrid {
         return i + t;
     }
 
-    /** Depth at which a volume is left, m, by halving; the ends outside the grid. */
+    /**
+     * Depth at which a volume is left, m, by halving; the ends of the grid outside of it.
+     *
+     * @param left volume in the table, m3
+     */
     double depthOf(double left) {
         if (left >= volume[0]) {
             return 0;

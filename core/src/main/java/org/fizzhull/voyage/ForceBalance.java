@@ -44,6 +44,9 @@ final class ForceBalance {
 
     /** Parameters of fizzing of the launch, with what the mix holds besides acid and bicarbonate counted in. */
     private FizzParameters fizz = FizzParameters.standard();
+    /** How far a floating piece turns about, 0 to 1. */
+    double turning;
+
     /** f_p, part of the gas fraction of the plume that lightens the water; no unit, may be negative. */
     private double plumeFactor;
     /** Depth of the wet skin once pull, front and gas balance, m. */
@@ -62,10 +65,12 @@ final class ForceBalance {
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
         plumeFactor = launch.voyage().plumeFactor();
+        turning = launch.voyage().turning();
         bodyDensity = launch.density(volume);
         porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();
         recession = Recession.speed(fizz, kelvin, porosity, gasCapacity);
+        // what works against the water in the pores: gas that leaves, and the front that eats what is wet
         double out = flux(water.molarVolume) + porosity * recession;
         skinSteady = WetSkin.steadyDepth(launch.voyage().wetSkinDepth(), water.wicking, porosity, out);
         skinTime = WetSkin.fillingTime(skinSteady, porosity, out);
@@ -108,6 +113,11 @@ final class ForceBalance {
     /** Depth of the wet skin at a time, s, in m. */
     double skinDepth(double time) {
         return WetSkin.depth(skinSteady, skinTime, time);
+    }
+
+    /** Whether a skin, m, is as deep as it gets. */
+    boolean isSteady(double skin) {
+        return skin == skinSteady;
     }
 
     /** Water in the pores, kg, behind a skin, m, on a front, m2, of a body, m3. */

@@ -62,6 +62,7 @@ public final class HeldUnder {
     public double reading(Launch launch, double seconds, boolean plumeFelt) {
         double spare = spare(launch, seconds, plumeFelt);
         double dissolved = launch.volumeRatio() * form.volume - body;
+        // carbon dioxide that left the bowl as gas is no longer on the scale
         double escaped = balance.bodyDensity
                 * balance.gasCapacity
                 * balance.gasShareReachingSurface(form.halfHeight)

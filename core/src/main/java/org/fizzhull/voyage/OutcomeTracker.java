@@ -71,6 +71,11 @@ final class OutcomeTracker {
         };
     }
 
+    /** Whether no time that is still to come bears on what is asked. */
+    boolean untimed() {
+        return judged && asked == Asked.TO_THE_END;
+    }
+
     /** Whether it floated at once and stayed up until it was a crumb. */
     boolean floatsToTheEnd() {
         return outcome == Outcome.FLOATS_AT_ONCE && !sinksEarly;

@@ -17,45 +17,42 @@ public final class QuickVoyage {
     /** A balance grazes where a thousandth of the displacement more or less moves a rise by more than this, s. */
     private static final double GRAZING = 30;
 
+    /** The change of the balance that is looked at, over the displacement. */
     private static final double THOUSANDTH = 1e-3;
-    /** Smallest size of a piece that comes up, over its size at the start. */
-    private static final double LEAST_HALF = 0.1;
 
-    /** Halvings of a cell to the moment a balance changes its sign. */
+    /** Evaluations of a balance, at most, to the moment at which it changes its sign. */
     static final int ROOT_PASSES = 14;
+    /** The moment is found to this share of the time looked at. */
+    private static final double ROOT = 1e-5;
     /** Newton steps of the draft where the last one is no guess: at the start and after a change of sign. */
     private static final int FIRST_PASSES = 8;
+    /** Of the last moment from which a piece is up in time: the way up depends little on it. */
+    private static final int MOMENT_PASSES = 3;
+    /** Share of a time that is gone back to see how fast the spare grows. */
+    private static final double EARLIER = 0.05;
 
     /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */
     private static final int EVERY = 4;
 
+    /** Only those depths are looked at while the spare, as it runs, would take so many depths to vanish, */
+    private static final double AHEAD = 12;
+    /** and is at least this share of the displacement. */
+    private static final double NEAR = 2e-3;
+
+    /** What a voyage asks of the shape. */
     private final VoyageForm form;
-    private final ForceBalance balance;
-    private final PieceForces forces;
+    /** The piece of the launch with its front at a depth, and the clock. */
+    private final ErodedPiece piece;
+    /** The part of a voyage with a dry hollow. */
     private final DryBoat boat;
-    /** True volume, length and area over those of the table. */
-    private double volumeScale;
-
-    private double stretch;
-    private double areaScale;
-    /** Speed of the front in the depth of the table where it is wet, m/s. */
-    private double speed;
-    /** True surface over the computed one, size apart. */
-    private double surface;
-    /** Whether the piece is taller than the bath is deep, and what share of it is under water on the bottom. */
-    private boolean shallow;
-
-    private double covered;
-    /** Since the drop, s; at the end the fizz time. */
-    private double time;
     /** Depth of the front at which the present stage begins, m. */
     private double depth;
-    /** Depth of the wet skin at {@link #time}, m. */
-    private double skin;
     /** Whether the balance is taken at the surface, or on the bottom. */
     private boolean up;
 
+    /** The outcome so far. */
     private final OutcomeTracker verdict = new OutcomeTracker();
+    /** Whether a balance stayed near zero for long where it changed its sign. */
     private boolean grazes;
     /** Least distance from zero of the balances that decided the outcome, over the displacement. */
     private double margin;
@@ -74,9 +71,8 @@ public final class QuickVoyage {
      */
     public QuickVoyage(VoyageForm form, Bath bath) {
         this.form = form;
-        balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
-        forces = new PieceForces(form, balance);
-        boat = new DryBoat(balance, verdict, form.insetMass);
+        piece = new ErodedPiece(form, bath);
+        boat = new DryBoat(piece.balance, verdict, form.insetMass);
     }
 
     /**
@@ -138,96 +134,112 @@ public final class QuickVoyage {
         return reserve;
     }
 
+    /**
+     * {@return the spare of a piece on the bottom at the last moment from which it is up in time to float at once, over
+     * the displacement of its body then; 0 where it is too slow to be up in time at all} A piece heavier by nearly that
+     * share still floats at once.
+     *
+     * @param launch the piece and the uncertain parameters of one draw
+     */
+    public double spareInTime(Launch launch) {
+        piece.launch(launch);
+        piece.enter(form.flooded);
+        double moment = Outcome.AT_ONCE;
+        double spare = onBottom(moment);
+        for (int pass = 0; pass < MOMENT_PASSES; pass++) {
+            double growth = (spare - onBottom(moment * (1 - EARLIER))) / (moment * EARLIER);
+            moment = growth > 0 ? Outcome.AT_ONCE - piece.lag(piece.stepsIn(moment), growth) : 0;
+            if (!(moment > 0)) {
+                return 0;
+            }
+            spare = onBottom(moment);
+        }
+        return spare;
+    }
+
+    /** Spare so many seconds after it has come to lie on the bottom, over the displacement of its body. */
+    private double onBottom(double seconds) {
+        double steps = piece.stepsIn(seconds);
+        piece.reach(steps, seconds);
+        double body = piece.body(steps);
+        return piece.spare(false, body, piece.front(steps)) / piece.displaced(body);
+    }
+
+    /** One voyage of a launch, as far as what is asked needs it. */
     private void start(Launch launch) {
-        double surfaceRatio = launch.surfaceRatio();
-        double scale = Math.cbrt(launch.volumeRatio());
-        volumeScale = launch.volumeRatio();
-        stretch = scale;
-        areaScale = scale * scale * surfaceRatio;
-        balance.set(launch, form.volume);
-        // in the depth of the table, which a larger piece stretches and a rougher surface shortens
-        speed = balance.recession * surfaceRatio / scale;
-        surface = surfaceRatio;
-        shallow = balance.water.bathDepth() < 2 * form.halfHeight * scale;
-        covered = 1;
-        double bottom = Math.max(form.halfHeight, balance.water.bathDepth() - form.halfHeight);
-        forces.launch(bottom);
+        piece.launch(launch);
         upWidth = 0;
         verdict.start(false, form.flooded.grid().volume[0]);
         reserve = Double.POSITIVE_INFINITY;
         grazes = false;
-        time = depth = 0;
-        skin = balance.skinDepth(0);
-        walk(bottom);
+        depth = 0;
+        walk();
         verdict.judge();
     }
 
-    private void walk(double bottom) {
+    /** The stages in order: with air in the hollow, where there is any, then with every face wet. */
+    private void walk() {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
-            double left = form.release == Release.PLACED ? placed(stage) : pocket(stage, bottom);
+            double left = form.release == Release.PLACED ? placed(stage) : under(stage);
             if (!(left > Outcome.END * form.flooded.grid().volume[0])) {
                 return;
             }
             depth = form.flooded.grid().depthOf(left);
         }
-        forces.pocket(0, bottom);
         under(form.flooded);
     }
 
     /** A dry hollow, open side up. Volume left when it fills, m3. */
     private double placed(Stage stage) {
-        double left = boat.walk(stage, volumeScale, areaScale, speed, held);
+        double left = boat.walk(stage, piece.volumeScale, piece.areaScale, piece.speed, held);
         reserve = Math.min(reserve, boat.reserve);
-        time = boat.time;
-        skin = balance.skinDepth(time);
+        piece.clock(boat.time);
         margin = boat.margin;
         return left;
     }
 
-    /** A hollow upside down with its air. Volume left when the wall is pierced, m3. */
-    private double pocket(Stage stage, double bottom) {
-        forces.pocket(stage.hollow() * volumeScale, bottom);
-        return under(stage);
-    }
-
-    /** Under water or afloat, every wet face receding. Volume left at its end, m3. */
+    /** Under water or afloat, every wet face receding; a hollow upside down keeps its air. Volume left at its end, m3. */
     private double under(Stage stage) {
         ErosionGrid grid = stage.grid();
-        forces.enter(stage, surface);
+        piece.enter(stage);
+        // the first moment of the stage: in cell i, a share t of the way, up or down by the sign of the balance
         int i = Math.min(grid.cells - 1, (int) (depth / grid.step));
         double t = depth / grid.step - i;
-        double body = grid.volume(i, t) * volumeScale;
-        double front = grid.area(i, t) * areaScale;
-        forces.letGo(depth);
+        double body = piece.body(i + t);
+        double front = piece.front(i + t);
         double share = 1;
-        boolean first = time == 0;
+        boolean first = piece.time == 0;
         boolean wasAfloat = verdict.afloat;
-        cover(stage, i + t);
-        up = held || spare(stage, true, body, front) >= 0;
+        piece.reach(i + t, piece.time);
+        up = held || piece.spare(true, body, front) >= 0;
         if (first) {
-            margin = Math.abs(spare(stage, true, body, front)) / (balance.water.density * body);
+            margin = Math.abs(piece.spare(true, body, front)) / piece.displaced(body);
             verdict.afloat = up;
         } else if (wasAfloat && !up) {
-            verdict.goesDown(time, grid.volume(i, t));
+            verdict.goesDown(piece.time, piece.left(i + t));
         } else {
             verdict.afloat = up;
         }
-        double before = spare(stage, up, body, front);
+        double before = piece.spare(up, body, front);
         if (held && depth < grid.crumb) {
-            reserve = Math.min(reserve, before / (balance.water.density * body));
+            reserve = Math.min(reserve, before / piece.displaced(body));
         }
+        // cell by cell: its wet share, then its time, then the balance at its end
         int passes = FIRST_PASSES;
-        double pierced = stage.pierced() / speed;
-        double still = grid.step / speed;
-        double wet = up ? 1 : stage.immersion().wet(covered);
+        double pierced = stage.pierced() / piece.speed;
+        double still = grid.step / piece.speed;
+        double wet = up ? 1 : stage.immersion().wet(piece.covered);
         double mean = wet;
-        for (; i < grid.cells; i++) {
-            if (up && (i % EVERY == 0 || passes > 1)) {
-                double load = forces.weight(body) + soaked(body, front);
+        // of the spare, kg a depth; not known at first, nor when it has just turned
+        double rate = Double.POSITIVE_INFINITY;
+        int cells;
+        for (; i < grid.cells; i += cells) {
+            if (up && (i % EVERY == 0 || passes > 1) && timed(stage)) {
+                double load = piece.load(body, front);
                 double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
-                    share = forces.afloat(stage, body, front, load, share, wet);
+                    share = piece.afloat(body, front, load, share, wet);
                     wet = stage.immersion().wet(share);
                 }
                 // at the middle of the depths it is used for, carried on from the last ones
@@ -236,38 +248,38 @@ public final class QuickVoyage {
                 passes = 1;
             } else if (!up) {
                 share = 1;
-                wet = covered < 1 ? stage.immersion().wet(covered) : 1;
+                wet = piece.covered < 1 ? stage.immersion().wet(piece.covered) : 1;
                 mean = wet;
             }
-            double cell = (1 - t) * still / mean;
-            if (time + cell >= pierced) {
-                double part = (pierced - time) / cell;
-                time = pierced;
-                skin = balance.skinDepth(time);
-                return grid.volume(i, t + (1 - t) * part);
+            boolean far = Math.abs(before) > AHEAD * rate + NEAR * piece.displaced(body);
+            cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(piece.covered < 1) ? EVERY : 1;
+            double cell = (cells - t) * still / stage.receding(mean, piece.balance.turning);
+            double start = piece.time;
+            if (start + cell >= pierced) {
+                piece.clock(pierced);
+                return piece.left(i + t + (cells - t) * (pierced - start) / cell);
             }
-            double start = time;
-            time = start + cell;
-            skin = balance.skinDepth(time);
-            body = grid.volume[i + 1] * volumeScale;
-            front = grid.area[i + 1] * areaScale;
-            cover(stage, i + 1);
-            forces.letGo((i + 1) * grid.step);
-            double now = spare(stage, up, body, front);
+            int next = i + cells;
+            body = grid.volume[next] * piece.volumeScale;
+            front = grid.area[next] * piece.areaScale;
+            piece.reach(next, start + cell);
+            double now = piece.spare(up, body, front);
+            rate = Math.abs(now - before) / cells;
             if (held) {
-                double left = now / (balance.water.density * body);
-                reserve = left < reserve && (i + 1) * grid.step <= grid.crumb ? left : reserve;
+                double spare = now / piece.displaced(body);
+                reserve = spare < reserve && next * grid.step <= grid.crumb ? spare : reserve;
             } else if (up == now < 0) {
-                double growth = Math.abs(now - before) / (balance.water.density * body) / cell;
+                double growth = Math.abs(now - before) / piece.displaced(body) / cell;
                 grazes |= THOUSANDTH > GRAZING * growth;
-                crossed(stage, i, t, start, cell, growth);
+                crossed(stage, i + t, next, start, before, now, growth);
                 passes = FIRST_PASSES;
-                now = spare(stage, up, body, front);
-            } else if (!up && i * grid.step < grid.crumb && (i + 1) * grid.step >= grid.crumb) {
-                margin = Math.min(margin, Math.abs(now) / (balance.water.density * body));
+                now = piece.spare(up, body, front);
+                rate = Double.POSITIVE_INFINITY;
+            } else if (!up && i * grid.step < grid.crumb && next * grid.step >= grid.crumb) {
+                margin = Math.min(margin, Math.abs(now) / piece.displaced(body));
             }
-            verdict.pass(time);
-            if (verdict.settled(grid.volume[i + 1])) {
+            verdict.pass(piece.time);
+            if (verdict.settled(grid.volume[next])) {
                 return 0;
             }
             before = now;
@@ -276,81 +288,59 @@ public final class QuickVoyage {
         return 0;
     }
 
-    /** Finds where in cell i, from its share t on, the balance changes its sign, and turns the piece round. */
-    private void crossed(Stage stage, int i, double t, double start, double cell, double growth) {
+    /** Whether the clock still bears on what is asked; if not, nobody needs the wet share of a floating piece. */
+    private boolean timed(Stage stage) {
+        return !verdict.untimed() || stage.hollow() > 0 || !piece.soaked();
+    }
+
+    /**
+     * Finds where between two depths, in steps of the grid, the balance changes its sign, and turns the piece round. The
+     * balance is nearly linear there: false position, with the weight of an end that stays halved (Illinois).
+     */
+    private void crossed(Stage stage, double from, int to, double start, double before, double now, double growth) {
         ErosionGrid grid = stage.grid();
-        double end = time;
+        double end = piece.time;
         double low = 0;
         double high = 1;
-        double place = 1;
-        for (int pass = 0; pass < ROOT_PASSES; pass++) {
-            double middle = (low + high) / 2;
-            place = t + (1 - t) * middle;
-            time = start + middle * cell;
-            skin = balance.skinDepth(time);
-            double body = grid.volume(i, place) * volumeScale;
-            cover(stage, i + place);
-            forces.letGo((i + place) * grid.step);
-            double spare = spare(stage, up, body, grid.area(i, place) * areaScale);
+        double atLow = before;
+        double atHigh = now;
+        // a piece that has just turned may find the balance of its new place against it at once
+        boolean turned = before < 0 == up;
+        double place = -1;
+        double moved = 1;
+        double steps = from;
+        for (int pass = 0; pass < (turned ? 1 : ROOT_PASSES) && moved > ROOT; pass++) {
+            double last = place;
+            place = turned ? 0 : (low * atHigh - high * atLow) / (atHigh - atLow);
+            moved = Math.abs(place - last);
+            steps = from + (to - from) * place;
+            piece.reach(steps, start + place * (end - start));
+            double spare = piece.spare(up, piece.body(steps), piece.front(steps));
             if (spare < 0 == up) {
-                high = middle;
+                atLow = high == last ? atLow / 2 : atLow;
+                high = place;
+                atHigh = spare;
             } else {
-                low = middle;
+                atHigh = low == last ? atHigh / 2 : atHigh;
+                low = place;
+                atLow = spare;
             }
         }
+        double moment = piece.time;
         if (up) {
-            verdict.goesDown(time, grid.volume(i, place));
+            verdict.goesDown(moment, piece.left(steps));
         } else {
-            double lag = lag(stage, i + place, grid.volume(i, place) * volumeScale, growth);
-            double later = i + place + lag * speed / grid.step;
-            int j = Math.min(grid.cells - 1, (int) later);
+            double lag = piece.lag(steps, growth);
+            double later = steps + lag * piece.speed / grid.step;
             // what the balance would have to change by for it to come up as a crumb, or not
-            margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / speed);
+            margin = Math.min(margin, growth * Math.abs(grid.crumb - later * grid.step) / piece.speed);
             if (!(upWidth > 0)) {
-                upWidth = form.planDiameter * half(stage, later) / form.halfHeight;
+                upWidth = piece.width(later);
             }
-            verdict.comesUp(time + lag, grid.volume(j, Math.min(1, later - j)) / grid.volume[0]);
+            verdict.comesUp(moment + lag, piece.left(Math.min(later, grid.cells)) / grid.volume[0]);
         }
         up = !up;
-        time = end;
-        skin = balance.skinDepth(time);
-        cover(stage, i + 1);
-        forces.letGo((i + 1) * grid.step);
-    }
-
-    /** From the balance's change of sign on the bottom to the surface, s. */
-    private double lag(Stage stage, double later, double body, double growth) {
-        double half = half(stage, later);
-        double way = Math.max(0, balance.water.bathDepth() - 2 * half);
-        return form.resistance.lag(growth, way, body, form.planDiameter * half / form.halfHeight);
-    }
-
-    /** Takes what the bath covers of a piece on the bottom, at a depth in steps of the grid. */
-    private void cover(Stage stage, double steps) {
-        if (shallow) {
-            covered = coveredAt(stage, steps);
-        }
-    }
-
-    /** Share of the hull under water on the bottom at a depth in steps of the grid. */
-    private double coveredAt(Stage stage, double steps) {
-        double draft = balance.water.bathDepth() / (2 * half(stage, steps));
-        return draft < 1 ? stage.immersion().fraction(draft) : 1;
-    }
-
-    /** Half of the height of what is left at a depth in steps of the grid, m. */
-    private double half(Stage stage, double steps) {
-        double whole = form.halfHeight * stretch;
-        return Math.max(LEAST_HALF * whole, whole - steps * stage.grid().step * stretch / surface);
-    }
-
-    private double soaked(double body, double front) {
-        return balance.soaked(skin, front, body);
-    }
-
-    /** Spare wholly under water, just below the surface or on the bottom, kg. */
-    private double spare(Stage stage, boolean high, double body, double front) {
-        return forces.spare(stage, high, body, front, soaked(body, front), covered);
+        piece.reach(to, end);
     }
 
     /** {@return what became of the piece} */
@@ -385,7 +375,7 @@ public final class QuickVoyage {
 
     /** {@return the time when 1 % of the body is left, s} */
     public double fizzTime() {
-        return time;
+        return piece.time;
     }
 
     /** {@return whether the balance grazed zero, so that the times may be far off} */

@@ -21,7 +21,7 @@ final class ToppingLoss {
         this.thickness = thickness;
     }
 
-    /** Of the layer on a shape; nothing ever where there is none. */
+    /** Of the layer on a shape; one that never loses anything where there is none. */
     static ToppingLoss of(Shape shape) {
         return shape instanceof Loaded loaded && !loaded.toppings().isEmpty()
                 ? new ToppingLoss(loaded.toppingMass(), loaded.toppingVolume(), loaded.toppingHeight())

@@ -7,8 +7,10 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.EventIntegrator;
 
 /**
- * What a {@link FullVoyage} writes down on its way: events, rows of the series, the liveliest moment. A row falls due each
- * tenth of a second at first, later each 2 % of the time, and at every event. One voyage, one thread.
+ * What a {@link FullVoyage} writes down on its way: events, rows of the series, the largest rate of gas. A row falls
+ * due each tenth of a second at first, later each 2 % of the time, and at every event. The integrator asks
+ * {@link #next} and hands its dense output to {@link #take}, so that a row costs no step of its own. One voyage, one
+ * thread.
  */
 final class VoyageLog implements EventIntegrator.Sampler {
     /** Shortest time between two rows, s. */
@@ -35,11 +37,13 @@ final class VoyageLog implements EventIntegrator.Sampler {
     /** Largest rate of gas at the surface so far, mol/s. */
     private double peak;
 
+    /** The log of a voyage that has not begun. */
     VoyageLog(Course course, double bathDepth) {
         this.course = course;
         this.bathDepth = bathDepth;
     }
 
+    /** What has happened so far, in order. */
     List<VoyageEvent> events() {
         return events;
     }

@@ -243,6 +243,7 @@ final class VoyageState {
         double laden = laden(time);
         double density = balance.water.density;
         double size = form.planDiameter * halfHeight / form.halfHeight;
+        // drag and added mass in proportion to what is under water; damping by the waves a bobbing piece sends out
         double drag = fraction * form.resistance.force(speed, size, density, viscosity);
         double displaced = fraction * density * (body + pocket);
         double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);
@@ -319,7 +320,7 @@ final class VoyageState {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return tableArea * tableSpeed() * wet;
+        return tableArea * tableSpeed() * stage.receding(wet, balance.turning);
     }
 
     /** Share of a layer that is not there yet after a time, s. */
@@ -334,6 +335,10 @@ final class VoyageState {
 
     /** Carbon dioxide made, mol/s. */
     double made() {
-        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
+        return balance.bodyDensity
+                * balance.gasCapacity
+                * balance.recession
+                * front
+                * stage.receding(wet, balance.turning);
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
@@ -48,8 +49,8 @@ class CourseTest {
     /** ANALYTIC: an all-oil binder has nothing to dry and keeps its weight. */
     @Test
     void oilStays() {
-        var mix =
-                new DryingInput(1100, 0.4, 0.34, 0, Alcohol.NONE, 0.05, 0.05, SorptionMixture.none(), 4.6, false, 1, 0);
+        var mix = new DryingInput(
+                1100, 0.4, 0.34, 0, Alcohol.NONE, 0.05, 0.05, SorptionMixture.none(), 4.6, false, 1, Hydrates.NONE);
         var course = Drying.run(mix, List.of(Mixes.open(0.5, 7)), STANDARD, Resolution.FINE);
         assertThat(course.stays()).isCloseTo(0.05 * course.dryMass(), within(1e-12));
         assertThat(course.last().mass()).isCloseTo(course.dampMass(), within(1e-12));
@@ -192,7 +193,7 @@ class CourseTest {
                 4.6,
                 false,
                 1,
-                0);
+                Hydrates.NONE);
         var course = Drying.run(mix, List.of(Mixes.open(0.5, 3)), STANDARD, Resolution.FINE);
         double gone = 0;
         for (int i = 0; i < course.steps() && gone == 0; i++) {
@@ -210,7 +211,18 @@ class CourseTest {
     @Test
     void notices() {
         var mix = new DryingInput(
-                1100, 0.4, 0.36, 0.02, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, false, 0.883, 0.01);
+                1100,
+                0.4,
+                0.36,
+                0.02,
+                Alcohol.NONE,
+                0,
+                0,
+                SorptionMixture.none(),
+                4.6,
+                false,
+                0.883,
+                new Hydrates(0.01, 0));
         var course = Drying.run(mix, List.of(Mixes.open(0.45, 3)), STANDARD, Resolution.COARSE);
         assertThat(course.filmActivity()).isCloseTo(0.72 * 0.883, within(1e-12));
         assertThat(course.notices())
@@ -245,7 +257,18 @@ class CourseTest {
         assertThat(plain.below()).isCloseTo(0.50, within(1e-12));
         assertThat(plain.possible()).isTrue();
         var epsom = new DryingInput(
-                1100, 0.4, 0.36, 0.02, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, false, 0.883, 0.01);
+                1100,
+                0.4,
+                0.36,
+                0.02,
+                Alcohol.NONE,
+                0,
+                0,
+                SorptionMixture.none(),
+                4.6,
+                false,
+                0.883,
+                new Hydrates(0.01, 0));
         assertThat(SafeHumidity.of(epsom, STANDARD).possible()).isFalse();
     }
 

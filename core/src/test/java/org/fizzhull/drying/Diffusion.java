@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.solver.AcidHydration;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.DryingSolver;
 import org.fizzhull.drying.solver.FilmReaction;
@@ -32,7 +33,7 @@ final class Diffusion {
         // C = 1, K = 1e-9 make the GAB isotherm linear to 1e-9; the floor of the slope is below 1
         var isotherm = new WaterActivity(SorptionMixture.of(1, 1 / RHO / 1e-9, 1, 1e-9), RHO, FILM);
         grid = new DryingGrid(new Opening(profile, correction), cells, 1);
-        solver = new DryingSolver(isotherm, new FilmReaction(0, 1, 1), RHO);
+        solver = new DryingSolver(isotherm, new FilmReaction(0, 1, 1), new AcidHydration(0, 0, isotherm), RHO);
         solver.lay(grid, 1, biot == Double.POSITIVE_INFINITY ? 1e12 : biot, 0);
         solver.fixedRoom(OUTSIDE);
         double sum = 0;

@@ -1,7 +1,9 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
@@ -18,6 +20,24 @@ public final class Mixes {
     /** Bicarbonate, acid and, as a share of the dry mix free of its own water, corn starch. */
     public static DryingInput starch(double water, double starch) {
         return DryingInput.plain(1100, 0.40, water, SorptionMixture.of(starch, 0.088, 20, 0.72), 4.6);
+    }
+
+    /** The same with acid that can bind water of its own, kg/kg. */
+    static DryingInput binding(double water, double starch, double acid) {
+        DryingInput of = starch(water, starch);
+        return new DryingInput(
+                of.rhoDry(),
+                of.porosity(),
+                of.airPorosity(),
+                water,
+                Alcohol.NONE,
+                0,
+                0,
+                of.sorbents(),
+                of.capacity(),
+                false,
+                1,
+                new Hydrates(0, acid));
     }
 
     public static RoomAir room(double humidity) {

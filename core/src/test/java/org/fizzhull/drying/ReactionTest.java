@@ -8,6 +8,7 @@ import java.util.List;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
@@ -117,9 +118,20 @@ class ReactionTest {
     void whatSparesFizz() {
         var plain = Mixes.starch(0.03, 0);
         var oily = new DryingInput(
-                1100, 0.40, 0.345, 0.03, Alcohol.NONE, 0.03, 0.03, SorptionMixture.none(), 4.6, false, 1, 0);
-        var last =
-                new DryingInput(1100, 0.40, 0.367, 0.03, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, true, 1, 0);
+                1100,
+                0.40,
+                0.345,
+                0.03,
+                Alcohol.NONE,
+                0.03,
+                0.03,
+                SorptionMixture.none(),
+                4.6,
+                false,
+                1,
+                Hydrates.NONE);
+        var last = new DryingInput(
+                1100, 0.40, 0.367, 0.03, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, true, 1, Hydrates.NONE);
         assertThat(left(last, 0.5)).isGreaterThan(left(plain, 0.5));
         assertThat(left(oily, 0.5)).isGreaterThan(left(plain, 0.5) - 0.01);
         assertThat(left(plain, 0.4)).isGreaterThan(left(plain, 0.6));

@@ -3,18 +3,24 @@ package org.fizzhull.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 import static org.fizzhull.quantity.Units.celsius;
+import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
@@ -69,6 +75,76 @@ class JointPredictorTest {
             assertThat(row.mass()).isEqualTo(alone.mass().orElseThrow());
             assertThat(row.piece()).isEqualTo(alone.piece());
         }
+    }
+
+    private static final Question HUNDRED_FORTY = Question.weighed(BALL, grams(140));
+
+    private static InBath knowing(double reading, Question asked) {
+        HeldPiece held = HeldPiece.of(grams(reading), 5).weighing(grams(140));
+        MeasuredPieces pieces =
+                new MeasuredPieces(HUNDRED_FORTY, Observations.none().held(held));
+        return JOINT.with(List.of(pieces))
+                .forecast(List.of(asked), List.of(), Progress.SILENT)
+                .get(0)
+                .baths()
+                .get(0);
+    }
+
+    /** Two ways to the same posterior: inputs that are solved for as values, and as places in the common columns. */
+    @Test
+    void aRowOfTheMeasuredMouldSaysWhatItsForecastSays() {
+        Observations seen = Observations.none().held(HeldPiece.of(grams(139), 5).weighing(grams(140)));
+        Forecast alone = FloatPredictor.standard().with(FEW).with(seen).forecast(HUNDRED_FORTY);
+        InBath row = knowing(139, HUNDRED_FORTY);
+        assertThat(row.critical().toTheEnd())
+                .usingComparatorWithPrecision(1e-9)
+                .containsExactly(alone.critical().toTheEnd());
+        assertThat(row.probability().floatsToTheEnd())
+                .isEqualTo(alone.probability().orElseThrow().floatsToTheEnd());
+    }
+
+    /** A ball that is lifted more has more gas on it, and the same gas clings to a dome: the direction, from the balance of forces. */
+    @Test
+    void whatLiftsABallLiftsADome() {
+        Question dome = Question.weighed(DOME, grams(140));
+        double prior = JOINT.forecast(List.of(dome), List.of(), Progress.SILENT)
+                .get(0)
+                .baths()
+                .get(0)
+                .probability()
+                .floatsToTheEnd();
+        assertThat(knowing(134, dome).probability().floatsToTheEnd()).isLessThan(prior - 0.1);
+        assertThat(knowing(146, dome).probability().floatsToTheEnd()).isGreaterThan(prior + 0.1);
+    }
+
+    /** The error of one mould's size is no business of another: its own is drawn as before, from its prior. */
+    @Test
+    void theSizeOfAnotherMouldStaysAsUnsureAsItWas() {
+        Question still = new Question(
+                DOME,
+                HUNDRED_FORTY.making(),
+                HUNDRED_FORTY.bath(),
+                HUNDRED_FORTY.into(),
+                true,
+                HUNDRED_FORTY.measured(),
+                HUNDRED_FORTY.scale());
+        double before = width(JOINT.forecast(List.of(still), List.of(), Progress.SILENT)
+                .get(0)
+                .baths()
+                .get(0));
+        assertThat(width(knowing(139, still))).isCloseTo(before, withinPercentage(20));
+    }
+
+    private static double width(InBath bath) {
+        Interval band = bath.critical().interval();
+        return band.high() - band.low();
+    }
+
+    @Test
+    void aMeasurementThatNothingAgreesWithIsRefused() {
+        assertThatThrownBy(() -> knowing(40, HUNDRED_FORTY))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("contradiction"));
     }
 
     @Test

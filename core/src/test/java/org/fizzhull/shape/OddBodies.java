@@ -1,7 +1,14 @@
 package org.fizzhull.shape;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.kind.PrismMesh;
 
@@ -112,6 +119,61 @@ public final class OddBodies {
             left = ShapeMeshes.mesh(points, corners);
         }
         return left;
+    }
+
+    /**
+     * A coarser copy with at most so many facets: short edges shrunk to their middles, none where the ends have other
+     * neighbours in common than the two across it, so that the copy stays closed.
+     */
+    public static TriangleMesh coarsened(TriangleMesh mesh, int facets) {
+        List<double[]> points = new ArrayList<>();
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            points.add(new double[] {mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2)});
+        }
+        List<int[]> left = new ArrayList<>();
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            left.add(new int[] {mesh.corner(f, 0), mesh.corner(f, 1), mesh.corner(f, 2)});
+        }
+        while (left.size() > facets) {
+            shrink(points, left, (left.size() - facets + 1) / 2);
+        }
+        return ShapeMeshes.mesh(
+                points, left.stream().flatMapToInt(Arrays::stream).boxed().toList());
+    }
+
+    /** Shrinks up to so many edges, the shortest first, of which no two are near each other. */
+    private static void shrink(List<double[]> points, List<int[]> facets, int most) {
+        Map<Integer, TreeSet<Integer>> near = new HashMap<>();
+        for (int[] f : facets) {
+            for (int k = 0; k < 3; k++) {
+                near.computeIfAbsent(f[k], v -> new TreeSet<>()).add(f[(k + 1) % 3]);
+                near.computeIfAbsent(f[(k + 1) % 3], v -> new TreeSet<>()).add(f[k]);
+            }
+        }
+        List<int[]> edges = new ArrayList<>();
+        near.forEach((v, others) -> others.tailSet(v).forEach(w -> edges.add(new int[] {v, w})));
+        edges.sort(Comparator.comparingDouble(e -> distance(points.get(e[0]), points.get(e[1]))));
+        Set<Integer> touched = new HashSet<>();
+        Map<Integer, Integer> gone = new HashMap<>();
+        for (int[] e : edges) {
+            Set<Integer> one = near.get(e[0]);
+            Set<Integer> other = near.get(e[1]);
+            long common = one.stream().filter(other::contains).count();
+            if (gone.size() < most && common == 2 && !touched.contains(e[0]) && !touched.contains(e[1])) {
+                for (int k = 0; k < 3; k++) {
+                    points.get(e[0])[k] = (points.get(e[0])[k] + points.get(e[1])[k]) / 2;
+                }
+                gone.put(e[1], e[0]);
+                touched.addAll(one);
+                touched.addAll(other);
+            }
+        }
+        facets.forEach(f -> Arrays.setAll(f, k -> gone.getOrDefault(f[k], f[k])));
+        facets.removeIf(f -> f[0] == f[1] || f[1] == f[2] || f[2] == f[0]);
+    }
+
+    private static double distance(double[] a, double[] b) {
+        return Math.hypot(Math.hypot(a[0] - b[0], a[1] - b[1]), a[2] - b[2]);
     }
 
     private static double[] point(TriangleMesh mesh, int f, int c, int d) {

@@ -15,7 +15,7 @@ import org.fizzhull.evidence.Notice;
 /** The first sentences of advice: how it stands and what to do, or what to give up where no small change is enough. */
 public final class AdviceSentence {
     /** A piece of less than this share of its weight is another piece, and does not hold (assumed). */
-    private static final double LOOSEST = 0.6;
+    static final double LOOSEST = 0.6;
 
     private AdviceSentence() {}
 

@@ -12,6 +12,7 @@ import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
@@ -57,9 +58,8 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
         if (advice.need() != Advice.Need.NOTHING) {
             advice.forecast()
                     .next()
-                    .ifPresent(next ->
-                            out.append(Table.paragraph("To know better: " + NextText.what(next, advice.forecast())
-                                    + "; then add   " + TypedLine.unbroken(NextText.option(next)))));
+                    .ifPresent(next -> out.append(Table.paragraph("To know better: "
+                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
         }
         if (shown > 0) {
             Table table = new Table();
@@ -74,6 +74,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
                             "To try one, type   " + TypedLine.unbroken(line.text("float"))
                                     + "   with its options, each in place of the same option where that stands there already (--change is added)."));
         }
+        advice.notice().ifPresent(notice -> out.append(NoticeText.paragraph(notice)));
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 

@@ -15,16 +15,19 @@ import org.fizzhull.cli.option.DrawOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Adviser;
 import org.fizzhull.decide.advise.Goal;
+import org.fizzhull.decide.advise.KitchenSteps;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 
@@ -87,10 +90,17 @@ public final class AdviseCommand implements Command {
                 .with(predictor)
                 .with(sampling)
                 .with(workers)
+                .elsewhere(predictor.with(MeasuredOptions.elsewhere(arguments, question)))
                 .keeping(kept(arguments, table))
+                .with(steps(CommonOptions.units(arguments)))
                 .advise(design, goal);
-        chart.ifPresent(file -> file.write(AdvicePicture.of(advice)));
-        CommonOptions.end(arguments, new AdviceText(advice, line), out, err);
+        CommonOptions.end(arguments, new AdviceText(advice, line), chart, () -> AdvicePicture.of(advice), out, err);
+    }
+
+    /** Those of the scale and the ruler that the text speaks of. */
+    private static KitchenSteps steps(ShownUnits units) {
+        KitchenSteps weights = units.mass() == Unit.OUNCE ? KitchenSteps.US : KitchenSteps.METRIC;
+        return weights.across(units.length() == Unit.INCH ? KitchenSteps.US : KitchenSteps.METRIC);
     }
 
     static void drawn(Sampling sampling) {
@@ -113,10 +123,12 @@ public final class AdviseCommand implements Command {
         return names;
     }
 
-    /** {@code 9 of 10}. */
+    /** {@code 9 of 10}, {@code 9/10} or {@code 90 %}. */
     private static Goal goal(Arguments arguments) {
         String text = arguments.text(GOAL).orElse("9 of 10");
-        List<String> parts = List.of(text.strip().split(" of ", -1));
+        String plain = text.strip();
+        String counted = plain.endsWith("%") ? plain.substring(0, plain.length() - 1) + " of 100" : plain;
+        List<String> parts = List.of(counted.split(" of |/", -1));
         if (parts.size() == 2) {
             double many = BareNumber.of(parts.get(0).strip()).orElse(0);
             double all = BareNumber.of(parts.get(1).strip()).orElse(0);
@@ -132,7 +144,7 @@ public final class AdviseCommand implements Command {
                 "unreadable",
                 GOAL,
                 text,
-                "so many of so many, the first above 0 and below the second",
+                "so many of so many, or per cent, the first above 0 and below the second",
                 "For example --goal \"9 of 10\". All of them is no goal: no forecast is that sure.");
     }
 }

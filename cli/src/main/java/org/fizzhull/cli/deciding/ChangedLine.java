@@ -1,6 +1,7 @@
 package org.fizzhull.cli.deciding;
 
 import java.util.Optional;
+import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change;
@@ -43,7 +44,7 @@ final class ChangedLine {
 
     /** The line of a design that differs in its mould, its filling, its drying or how it goes into the bath, not in its mix. */
     static TypedLine between(TypedLine typed, Design before, Design after) {
-        TypedLine line = typed;
+        TypedLine line = weighed(typed, before, after);
         if (!after.shape().text().equals(before.shape().text())) {
             line = line.with("--shape", after.shape().text());
         }
@@ -52,6 +53,20 @@ final class ChangedLine {
         }
         line = filled(line, before, after);
         return dried(line, before, after);
+    }
+
+    /** Another press or mould is not that of the pieces that were weighed: they then say their own. */
+    private static TypedLine weighed(TypedLine line, Design before, Design after) {
+        String mould = before.shape().text();
+        boolean elsewhere = !after.shape().text().equals(mould);
+        Optional<String> press = line.value(PRESS);
+        if (press.isEmpty() || (!elsewhere && after.filling().equals(before.filling()))) {
+            return line;
+        }
+        String how = press.get().replaceFirst(",.*", "").strip();
+        return line.with(
+                MeasuredOptions.WEIGHED,
+                text -> MeasuredOptions.told(text, how, elsewhere ? Optional.of(mould) : Optional.empty()));
     }
 
     private static TypedLine mixed(TypedLine line, Step step) {

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.deciding;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
@@ -16,6 +17,7 @@ import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.NamedBath;
 import org.fizzhull.decide.compare.SortBy;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.prior.Sampling;
@@ -69,13 +71,20 @@ public final class CompareCommand implements Command {
         List<Candidate> candidates = CompareOptions.candidates(arguments);
         boolean fewer = candidates.size() > LONG_TABLE && !arguments.has(CommonOptions.SAMPLES);
         Sampling sampling = fewer ? new Sampling(asked.seed(), LONG_SAMPLES) : asked;
+        List<Notice> told = new ArrayList<>();
         JointPredictor predictor = JointPredictor.standard()
                 .with(BenchOption.factors(arguments))
+                .with(CompareMeasured.read(arguments, candidates, told))
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
         Comparison comparison = Comparison.of(candidates, panel, sort, predictor, progress(arguments, err));
         CommonOptions.end(
-                arguments, new CompareText(comparison, fewer), chart, () -> ComparePicture.of(comparison), out, err);
+                arguments,
+                new CompareText(comparison, fewer, told, CommonOptions.units(arguments)),
+                chart,
+                () -> ComparePicture.of(comparison),
+                out,
+                err);
     }
 
     /** How far a long table is, on standard error; nothing where it was asked to be quiet. */

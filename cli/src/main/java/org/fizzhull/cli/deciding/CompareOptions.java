@@ -8,6 +8,7 @@ import org.fizzhull.cli.file.CatalogueFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.MakingOptions;
+import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.decide.GenericMoulds;
@@ -41,6 +42,8 @@ public final class CompareOptions {
                 spec, BATHS, "PANEL", "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
         CommonOptions.value(spec, SORT, "WHAT", "what matters to you: float (default), fizz, dry, cost");
         QuestionOptions.addMaking(spec);
+        MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.value(spec, QuestionOptions.MASS, "WEIGHT", "not here: each mould has a weight of its own");
     }
 

@@ -129,7 +129,9 @@ final class CompareSentence {
             case DRY -> " are dry at about the same time";
             case COST -> " cost about the same";
         };
-        return "Too close to call: " + names + what + '.' + tieBreak(level);
+        boolean poor = comparison.sort() == SortBy.FLOAT && high < Comparison.LIKELY;
+        String opening = poor ? "Too close to call, and none of these is likely to float: " : "Too close to call: ";
+        return opening + names + what + '.' + tieBreak(level);
     }
 
     /** A few by name, the rest by their number: {@code the dome, the ball and 4 more}. */

@@ -4,6 +4,7 @@ import static org.fizzhull.cli.floating.FloatSentence.chance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.fizzhull.answer.CompareAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.drying.Days;
@@ -12,6 +13,7 @@ import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.Columns;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.Special;
 import org.fizzhull.decide.compare.ComparedPiece;
@@ -37,14 +39,19 @@ public final class CompareText implements Answer {
 
     private final Comparison comparison;
     private final List<Notice> notices;
+    private final ShownUnits units;
 
     /**
      * @param comparison the answer
      * @param fewer whether a long table drew less than usual
+     * @param told what is to be said of the question itself
+     * @param units of the table, whose columns are as wide as what stands in them
      */
-    public CompareText(Comparison comparison, boolean fewer) {
+    public CompareText(Comparison comparison, boolean fewer, List<Notice> told, ShownUnits units) {
         this.comparison = comparison;
+        this.units = units;
         notices = new ArrayList<>(comparison.notices());
+        notices.addAll(told);
         if (fewer) {
             notices.add(new Notice(
                     "fewer-draws",
@@ -68,15 +75,22 @@ public final class CompareText implements Answer {
         List<String> head = lines(Table.paragraph(sentence(comparison)));
         List<String> tail = new ArrayList<>(notes());
         tail.addAll(lines(Table.paragraph(CAUTION)));
-        int room = MOST_LINES - head.size() - tail.size() - 3;
         List<String> rows = table().lines();
         int all = rows.size() - 1;
-        int shown = all <= room ? all : Math.max(FEWEST_ROWS, room - 1);
+        int shown = all;
+        while (shown > FEWEST_ROWS && lines(page(head, rows, shown, tail)).size() > MOST_LINES) {
+            shown--;
+        }
+        return page(head, rows, shown, tail);
+    }
+
+    /** With so many of the rows. */
+    private static String page(List<String> head, List<String> rows, int shown, List<String> tail) {
         List<String> out = new ArrayList<>(head);
         out.add("");
-        out.addAll(rows.subList(0, Math.min(all, shown) + 1));
-        if (shown < all) {
-            out.add("  and " + (all - shown) + " more: --explain");
+        out.addAll(rows.subList(0, shown + 1));
+        if (shown + 1 < rows.size()) {
+            out.add("  and " + (rows.size() - 1 - shown) + " more: --explain");
         }
         out.add("");
         out.addAll(tail);
@@ -99,10 +113,13 @@ public final class CompareText implements Answer {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
-        for (int i = 0; i < notices.size(); i++) {
-            List<String> next = lines(NoticeText.paragraph(notices.get(i)));
+        List<Notice> told = notices.stream()
+                .filter(notice -> notice.kind() != Notice.Kind.REMARK)
+                .toList();
+        for (int i = 0; i < told.size(); i++) {
+            List<String> next = lines(NoticeText.paragraph(told.get(i)));
             if (notes.size() + next.size() > MOST_NOTES) {
-                notes.add("Note: and " + (notices.size() - i) + " more: --explain");
+                notes.add("Note: and " + (told.size() - i) + " more: --explain");
                 return notes;
             }
             notes.addAll(next);
@@ -129,29 +146,43 @@ public final class CompareText implements Answer {
                 priced ? "each" : "",
                 "mould"));
         for (ComparedPiece row : rows) {
-            columns.row(List.of(
-                    chance(row.floats()),
-                    row.bathed().worst().map(bath -> bath.kind().words()).orElse(""),
-                    Say.grams(row.made().mass().median(), row.made().mass().median()),
-                    row.bathed().aim().isPresent()
-                            ? Say.grams(
-                                    row.bathed().aim().getAsDouble(),
-                                    row.made().mass().median())
-                            : "-",
-                    row.bathed()
-                            .fizzTime()
-                            .map(time -> FateText.duration(time.median()))
-                            .orElse("-"),
-                    row.made().ready().map(time -> Days.text(time.median())).orElse(dried ? "never" : "-"),
-                    row.made().perBatch().isPresent()
-                            ? Integer.toString(row.made().perBatch().getAsInt())
-                            : "-",
-                    row.made().costEach().isPresent()
-                            ? CompareSentence.money(row.made().costEach().getAsDouble())
-                            : "-",
-                    called(row)));
+            columns.row(Stream.of(
+                            chance(row.floats()),
+                            row.bathed()
+                                    .worst()
+                                    .map(bath -> bath.kind().words())
+                                    .orElse(""),
+                            Say.grams(
+                                    row.made().mass().median(),
+                                    row.made().mass().median()),
+                            aim(row),
+                            row.bathed()
+                                    .fizzTime()
+                                    .map(time -> FateText.duration(time.median()))
+                                    .orElse("-"),
+                            row.made()
+                                    .ready()
+                                    .map(time -> Days.text(time.median()))
+                                    .orElse(dried ? "never" : "-"),
+                            row.made().perBatch().isPresent()
+                                    ? Integer.toString(row.made().perBatch().getAsInt())
+                                    : "-",
+                            row.made().costEach().isPresent()
+                                    ? CompareSentence.money(
+                                            row.made().costEach().getAsDouble())
+                                    : "-",
+                            called(row))
+                    .map(units::in)
+                    .toList());
         }
         return columns;
+    }
+
+    /** The weight to stay below; none where it is so light that the mix would lie loose in the mould. */
+    private static String aim(ComparedPiece row) {
+        double weighs = row.made().mass().median();
+        double aim = row.bathed().aim().orElse(0);
+        return aim < AdviceSentence.LOOSEST * weighs ? "-" : Say.grams(aim, weighs);
     }
 
     private String called(ComparedPiece row) {

@@ -15,7 +15,7 @@ public final class CompareWords {
 
     /** The row by the name of its mould, and of its recipe where there are several: {@code dome 80 mm, Sea foam}. */
     public static String name(Comparison comparison, ComparedPiece row) {
-        return mould(row) + (severalRecipes(comparison) ? ", " + recipe(row) : "");
+        return mould(row) + (severalRecipes(comparison) ? " with " + recipe(row) : "");
     }
 
     /** The mould by its name, or by its shape where it has none. */

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.deciding;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.option.Arguments;
@@ -17,6 +18,7 @@ import org.fizzhull.decide.why.Symptom;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
 /** {@code why}: something went wrong; what was it, and what check tells? */
@@ -72,8 +74,8 @@ public final class WhyCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, all))
                 .diagnose(design, symptom, seen);
-        chart.ifPresent(file -> file.write(WhyPicture.of(why)));
-        CommonOptions.end(arguments, new WhyText(why, sampling, arguments.typed()), out, err);
+        WhyText text = new WhyText(why, sampling, arguments.typed());
+        CommonOptions.end(arguments, text, chart, () -> WhyPicture.of(why), out, err);
     }
 
     private static Symptom symptom(String word) {
@@ -82,7 +84,8 @@ public final class WhyCommand implements Command {
                 return symptom;
             }
         }
-        throw new Refusal("unknown-word", SAW, word, words(), "Write one of these words.");
+        String near = NearName.hint(word, List.of(words().split(", ")));
+        throw new Refusal("unknown-word", SAW, word, words(), near.isEmpty() ? "Write one of these words." : near);
     }
 
     private static String words() {

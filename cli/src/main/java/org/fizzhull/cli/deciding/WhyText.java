@@ -13,16 +13,13 @@ import org.fizzhull.decide.why.Cause;
 import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
  * Causes in a maker's words: the likeliest, how it then went, the check that tells most, and what to do about it.
- *
- * @param why what to say
- * @param sampling draws for each cause
- * @param line the line as it was typed for {@code why}
  */
-public record WhyText(Why why, Sampling sampling, TypedLine line) implements Answer {
+public final class WhyText implements Answer {
     private static final String CAUTION =
             "A forecast, not an inspection: how often each cause happens is assumed. A piece that puffed may be under"
                     + " pressure in a closed jar: open it away from the face.";
@@ -38,6 +35,25 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
 
     private static final int MOST_CAUSES = 6;
 
+    private static final int MOST_LINES = 25;
+
+    private final Why why;
+    private final Sampling sampling;
+    private final TypedLine line;
+    private final WhyNext next;
+
+    /**
+     * @param why what to say
+     * @param sampling draws for each cause
+     * @param line the line as it was typed for {@code why}
+     */
+    public WhyText(Why why, Sampling sampling, TypedLine line) {
+        this.why = why;
+        this.sampling = sampling;
+        this.line = line;
+        next = WhyNext.of(why);
+    }
+
     @Override
     public String brief() {
         return Table.paragraph(sentence(why)) + Table.paragraph("Caution: " + CAUTION);
@@ -45,13 +61,23 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
 
     @Override
     public String whole() {
+        int most = MOST_CAUSES;
+        String text = page(most);
+        while (most > 2 && text.lines().count() > MOST_LINES) {
+            text = page(--most);
+        }
+        return text;
+    }
+
+    /** With so many causes at most. */
+    private String page(int most) {
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(why)));
-        out.append(Table.paragraph(
-                "It then most likely went so: " + way(why.causes().get(0)) + '.'));
+        String way = way(why.causes().get(0));
+        out.append(way.isEmpty() ? "" : Table.paragraph("It then most likely went so: a piece of about " + way + '.'));
         Table table = new Table();
         int named = 0;
         for (Why.Chance chance : why.causes()) {
-            if (chance.probability() >= WORTH_NAMING && named++ < MOST_CAUSES) {
+            if (chance.probability() >= WORTH_NAMING && named++ < most) {
                 String because = because(chance);
                 table.row(
                         FloatSentence.chance(chance.probability()),
@@ -61,7 +87,7 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
         out.append('\n').append(table).append('\n');
         why.best().ifPresent(best -> out.append(Table.paragraph(check(best))));
         return out.append(Table.paragraph(
-                        "What to do: " + likeliest().mend() + ". For the smallest change type   " + advise()))
+                        "What to do: " + why.mend() + ". " + next.words + " type   " + TypedLine.unbroken(goOn())))
                 .append(Table.paragraph("Caution: " + CAUTION))
                 .toString();
     }
@@ -73,13 +99,13 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
             out.append(Table.paragraph(chance.cause().words() + ": chance "
                     + Say.tenths(100 * chance.probability())
                     + " %, prior weight " + Say.tenths(chance.cause().weight()) + " [assumed]"
-                    + (why.computed() ? ", shows this with " + Say.tenths(100 * chance.showsIt()) + " %" : "") + "; "
-                    + way(chance) + '.'));
+                    + (why.computed() ? ", shows this with " + Say.tenths(100 * chance.showsIt()) + " %" : "")
+                    + (way(chance).isEmpty() ? "" : "; a piece of " + way(chance)) + '.'));
         }
         return out.append(Table.paragraph(
-                        "How often each fault happens (prior weight) and how large it is are assumed: 8 % more"
+                        "How often each fault happens (prior weight) and how large it is are assumed: 5 to 15 % more"
                                 + " mix, three times or a third of the pressure, a quarter of the drying time, 30 % of the fizz left,"
-                                + " bubbles half as thick, a mould 2 mm smaller, 15 to 50 % of the pores wet, half as much liquid more or"
+                                + " bubbles half as big, a mould 1 to 3 mm smaller, water four times as deep in the fizzing face, half as much liquid more or"
                                 + " less, a room 18 % damper. A model is taken to be wrong in 2 of 100 cases, a reading to be a slip in 1"
                                 + " of 100. " + sampling.samples() + " draws for each cause, seed " + sampling.seed()
                                 + "."))
@@ -95,33 +121,48 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
         return why.causes().get(0).cause();
     }
 
-    /** The line that advises on the design as it most likely was. */
-    String advise() {
+    /** The line that helps on with the design as it most likely was. */
+    String goOn() {
         TypedLine plan = line.without(SAW, SEEN);
-        return ChangedLine.between(plan, why.design(), why.causes().get(0).made())
-                .text("advise");
+        TypedLine was =
+                ChangedLine.between(plan, why.design(), why.causes().get(0).made());
+        return was.of(next.command.spec()).text(next.name);
     }
 
     /** What was likeliest at work, and whether the plan itself would show it. */
     public static String sentence(Why why) {
         Why.Chance first = why.causes().get(0);
-        String likeliest = first.cause() == Cause.SOMETHING_ELSE
-                ? "the plan itself, all done as planned, or something that is not computed"
-                : first.cause().words();
+        String likeliest = why.computed() && why.unexplained()
+                ? "something that is not computed, or a rare case of the plan itself"
+                : first.cause() == Cause.SOMETHING_ELSE
+                        ? "the plan itself, all done as planned, or something that is not computed"
+                        : first.cause().words();
+        String fizzless = why.fizzless().map(notice -> notice.text() + ' ').orElse("");
         String text = "Most likely (" + FloatSentence.chance(first.probability()) + "): " + likeliest + '.';
-        if (why.symptom().notice().isPresent()) {
-            return why.symptom().notice().get().text() + ' ' + text;
+        Optional<Notice> notice = why.symptom().notice(why.design());
+        if (notice.isPresent()) {
+            return fizzless + notice.get().text() + ' ' + text;
         }
-        return text + " As planned, it would happen with a chance of "
+        return fizzless + text + " As planned, it would happen with a chance of "
                 + FloatSentence.chance(why.asPlanned().orElse(0)) + '.';
     }
 
-    /** Weight, as read where it was, limit, water and fizz under a cause. */
+    /** Weight, as read where it was, and under a cause limit, water and fizz; empty where the weight is all there is. */
     private String way(Why.Chance chance) {
         Why.Way way = chance.way();
-        StringBuilder text = new StringBuilder("a piece of about "
-                + Say.grams(why.seen().mass().orElse(way.mass().median())) + ", where "
-                + Say.grams(way.limit().median()) + " is the most that floats to the end");
+        double mass = why.seen().mass().orElse(way.mass().median());
+        boolean over =
+                why.symptom().ofWeight() && !why.unexplained() && way.limit().median() < mass;
+        if (!over && way.water().isEmpty() && way.fizzLost().isEmpty()) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder(Say.grams(mass));
+        if (over) {
+            boolean none = way.limit().median() < AdviceSentence.LOOSEST * mass;
+            text.append(none ? ", where not even a loose one floats " : ", where ")
+                    .append(none ? "" : Say.grams(way.limit().median()) + " is the most that floats ")
+                    .append(why.symptom().ofTheDrop() ? "at once" : "to the end");
+        }
         way.water()
                 .ifPresent(
                         water -> text.append(", with ").append(Say.grams(water)).append(" of water left"));
@@ -193,7 +234,7 @@ public record WhyText(Why why, Sampling sampling, TypedLine line) implements Ans
 
         @Override
         public Optional<String> type() {
-            return Optional.of(advise());
+            return Optional.of(goOn());
         }
     }
 }

@@ -29,6 +29,7 @@ import org.fizzhull.uncertainty.Priors;
  * @param scale step of the scale, kg
  * @param hygrometer one standard deviation of what the hygrometer shows, relative humidity 0 to 1
  * @param weighed pressed pieces that were weighed damp, as written
+ * @param measured what was measured on pieces in the bath, each under its key
  * @param powders cups that were weighed
  */
 public record BenchFile(
@@ -36,16 +37,33 @@ public record BenchFile(
         OptionalDouble scale,
         OptionalDouble hygrometer,
         List<RecipeFile.Weighed> weighed,
+        List<Measured> measured,
         List<OwnPowder> powders) {
+    /** Keys of what is measured in the bath: stopwatch and scale, as the options of the same kind take them. */
+    public static final String FIZZ_TIMES = "fizz times";
+
+    public static final String RISE_TIMES = "rise times";
+    public static final String DUNKS = "dunks";
+
     /** That of a bench of which nothing is known. */
-    public static final BenchFile NONE =
-            new BenchFile(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of(), List.of());
+    public static final BenchFile NONE = new BenchFile(
+            Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of(), List.of(), List.of());
 
     private static final Source HYGROMETER =
             new Source("hygrometer", "The spread that the bench file gives", Source.Seen.ASSUMED);
 
-    private static final List<String> KEYS =
-            List.of("made", "trials", "weighed", "powders", "scale", "hygrometer", "factors", "draws");
+    private static final List<String> KEYS = List.of(
+            "made",
+            "trials",
+            "weighed",
+            FIZZ_TIMES,
+            RISE_TIMES,
+            DUNKS,
+            "powders",
+            "scale",
+            "hygrometer",
+            "factors",
+            "draws");
 
     private static final Allowed STEPS = Allowed.above(0, Unit.GRAM);
 
@@ -59,6 +77,7 @@ public record BenchFile(
     /** Copies the lists. */
     public BenchFile {
         weighed = List.copyOf(weighed);
+        measured = List.copyOf(measured);
         powders = List.copyOf(powders);
     }
 
@@ -72,7 +91,7 @@ public record BenchFile(
 
     /** The same with other powders. */
     public BenchFile weighing(List<OwnPowder> others) {
-        return new BenchFile(learned, scale, hygrometer, weighed, others);
+        return new BenchFile(learned, scale, hygrometer, weighed, measured, others);
     }
 
     /**
@@ -86,7 +105,7 @@ public record BenchFile(
         StringBuilder text = new StringBuilder();
         text.append("# What fizzhull learned from your trials; every command that draws takes it as --bench.\n")
                 .append(
-                        "# learn writes factors and draws anew; scale, hygrometer, weighed and powders are yours, and learn --bench keeps them.\n")
+                        "# learn writes factors and draws anew; the other keys are yours, and learn --bench keeps them.\n")
                 .append("made: ")
                 .append(quoted(made))
                 .append("   # by fizzhull ")
@@ -153,6 +172,18 @@ public record BenchFile(
             weighed.forEach(
                     piece -> text.append("  - ").append(quoted(piece.text())).append('\n'));
         }
+        for (String key : List.of(FIZZ_TIMES, RISE_TIMES, DUNKS)) {
+            String head = key + ":\n";
+            for (Measured piece : measured) {
+                if (piece.key().equals(key)) {
+                    text.append(head)
+                            .append("  - ")
+                            .append(quoted(piece.piece().text()))
+                            .append('\n');
+                    head = "";
+                }
+            }
+        }
         if (!powders.isEmpty()) {
             text.append("powders:   # a cup of each; they count as own ingredients of every recipe\n");
             for (OwnPowder powder : powders) {
@@ -167,6 +198,14 @@ public record BenchFile(
         }
     }
 
+    /**
+     * One measurement in the bath.
+     *
+     * @param key {@link #FIZZ_TIMES}, {@link #RISE_TIMES} or {@link #DUNKS}
+     * @param piece as written: what the option of that kind takes, and {@code in SHAPE} behind it for one mould alone
+     */
+    public record Measured(String key, RecipeFile.Weighed piece) {}
+
     private static String quoted(String text) {
         return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
@@ -179,6 +218,7 @@ public record BenchFile(
         OptionalDouble scale = OptionalDouble.empty();
         OptionalDouble hygrometer = OptionalDouble.empty();
         List<RecipeFile.Weighed> weighed = List.of();
+        List<Measured> measured = new ArrayList<>();
         List<OwnPowder> powders = List.of();
         int line = top.line();
         for (YamlMap.Entry entry : top.entries()) {
@@ -187,6 +227,11 @@ public record BenchFile(
                 case "scale" -> scale = number(top, entry, STEPS);
                 case "hygrometer" -> hygrometer = number(top, entry, SHARES);
                 case "weighed" -> weighed = RecipeFile.Weighed.list(top, entry, file);
+                case FIZZ_TIMES, RISE_TIMES, DUNKS -> {
+                    for (RecipeFile.Weighed piece : RecipeFile.Weighed.list(top, entry, file)) {
+                        measured.add(new Measured(entry.name(), piece));
+                    }
+                }
                 case "powders" -> powders = powders(top.map(entry), file);
                 case "factors" -> inputs = inputs(top.map(entry));
                 case "draws" -> {
@@ -207,7 +252,7 @@ public record BenchFile(
         try {
             Optional<Bench> learned =
                     inputs.isEmpty() && draws.isEmpty() ? Optional.empty() : Optional.of(new Bench(inputs, draws));
-            return new BenchFile(learned, scale, hygrometer, weighed, powders);
+            return new BenchFile(learned, scale, hygrometer, weighed, measured, powders);
         } catch (Refusal refusal) {
             throw top.refusal(refusal, line);
         }

@@ -109,6 +109,9 @@ public final class FloatSentence {
         }
         BatchShare share = forecast.share().get();
         String text = " The chance that at least 9 of 10 of the batch float to the end is " + chance(share.nineOfTen());
+        if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
+            return text + ", for what decides is the same for the whole batch."; // which way is said already
+        }
         if (share.undecided()) {
             return text
                     + (share.together()

@@ -52,7 +52,8 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         out.append('\n');
         Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
         for (Notice notice : forecast.notices()) {
-            if (first.filter(notice::equals).isPresent()) {
+            if (notice.kind() == Notice.Kind.REMARK
+                    || first.filter(notice::equals).isPresent()) {
                 continue;
             }
             out.append(NoticeText.paragraph(notice));
@@ -62,7 +63,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public String behind() {
-        return ExplainText.of(forecast);
+        return ExplainText.of(forecast) + NoticeText.paragraphs(forecast.notices(), Notice.Kind.REMARK);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.fizzhull.answer.NextWords;
 import org.fizzhull.cli.text.Say;
 import org.fizzhull.cli.text.ShapeWords;
+import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
@@ -26,7 +27,8 @@ public final class NextText {
 
             @Override
             public Optional<String> type(MeasureNext next) {
-                return Optional.of(asked.isEmpty() ? option(next) : asked + ' ' + option(next));
+                String option = Say.plain(option(next));
+                return Optional.of(asked.isEmpty() ? option : asked + ' ' + option);
             }
         };
     }
@@ -68,25 +70,28 @@ public final class NextText {
                 + " No reading of scale or watch alone would settle it.");
     }
 
-    /** The option to add to the same command, with what will probably be read as an example. */
+    /** The option to add to the same command, with what will probably be read as an example; not broken between lines. */
     public static String option(MeasureNext next) {
-        String mass = Say.plain(Say.grams(next.mass(), next.mass()));
+        return TypedLine.unbroken(typed(next));
+    }
+
+    private static String typed(MeasureNext next) {
+        String mass = Say.grams(next.mass(), next.mass());
         return switch (next.kind()) {
             case WEIGH_PRESSED ->
                 "--weighed \""
-                        + Say.plain(Say.grams(
-                                next.expected().median(), next.expected().median())) + "\"";
+                        + Say.grams(next.expected().median(), next.expected().median()) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
             case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
             case HOLD_UNDER ->
-                "--measured-lift \"" + Say.plain(Say.grams(next.expected().median())) + " after 5 s at " + mass + "\"";
+                "--measured-lift \"" + Say.grams(next.expected().median()) + " after 5 s at " + mass + "\"";
             case WEIGH_WATER -> "--measured water";
         };
     }
 
     private static String left(MeasureNext next) {
         return next.left().isPresent() && next.left().getAsDouble() > 0
-                ? ", " + Say.plain(Say.millimetres(next.left().getAsDouble())) + " left"
+                ? ", " + Say.millimetres(next.left().getAsDouble()) + " left"
                 : "";
     }
 

@@ -59,10 +59,7 @@ public final class LearnCommand implements Command {
                 "your powders, a cup of each weighed without the cup: name, loose_cup_g and, where known, tapped_cup_g,"
                         + " cup_mL, like. They count as own ingredients of every recipe");
         CommonOptions.value(
-                spec,
-                BenchOption.BENCH,
-                "FILE.yaml",
-                "an earlier bench file, whose scale, hygrometer, weighed and powders go on");
+                spec, BenchOption.BENCH, "FILE.yaml", "an earlier bench file, whose keys of your own go on");
         CommonOptions.value(spec, DATE, "DAY", "the day written into it, such as 2026-08-14 (today)");
         CommonOptions.value(spec, CommonOptions.SEED, "N", "seed of the draws (1)");
         CommonOptions.value(spec, CommonOptions.CUPS, "WHICH", "cups of the recipes: us, metric, us-customary");

@@ -69,8 +69,8 @@ public final class BatchNeeds {
     /** The rack in words: the one that the picture draws. */
     public static String rack(BatchPlan plan) {
         Rack rack = plan.rack();
-        return Say.whole(100 * rack.length()) + " x " + Say.whole(100 * rack.width()) + " cm, " + rack.columns()
-                + " in a row, two fingers between pieces";
+        return Say.whole(100 * rack.length()) + Say.UNIT + "cm x " + Say.whole(100 * rack.width()) + Say.UNIT + "cm, "
+                + rack.columns() + " in a row, two fingers between pieces";
     }
 
     /** Whole sentences, in the order of the work. */

@@ -177,10 +177,10 @@ public final class PressText implements Answer {
         String best = "near " + amount(window.best() * dry) + " it holds most surely, with a chance of "
                 + Say.chance(window.share());
         return window.isEmpty()
-                ? "no amount of the same is likelier to hold" + (inThisAir ? " and dry in this air" : "")
+                ? "no amount of these liquids together is likelier to hold" + (inThisAir ? " and dry in this air" : "")
                         + " than to fail; " + best
-                : "of the same, " + amount(window.low() * dry) + " to " + amount(window.high() * dry)
-                        + " is likelier to hold than to crumble or be too wet; " + best;
+                : amount(window.low() * dry) + " to " + amount(window.high() * dry)
+                        + " of these liquids together is likelier to hold than to crumble or be too wet; " + best;
     }
 
     private static String amount(double kilograms) {

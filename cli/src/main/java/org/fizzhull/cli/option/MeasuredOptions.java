@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
@@ -23,8 +24,11 @@ import org.fizzhull.shape.text.ShapeText;
 public final class MeasuredOptions {
     public static final String FIZZ = "--measured-fizz";
     public static final String RISE = "--measured-rise";
-    static final String LIFT = "--measured-lift";
+    public static final String LIFT = "--measured-lift";
     public static final String WEIGHED = "--weighed";
+
+    /** Those of a piece in the bath. */
+    public static final List<String> BATHED = List.of(FIZZ, RISE, LIFT);
 
     /** All of them may be given once for each piece. */
     static final List<String> REPEATABLE = List.of(FIZZ, RISE, LIFT, WEIGHED);
@@ -36,7 +40,7 @@ public final class MeasuredOptions {
     private static final String LEFT = "left";
     private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
     private static final String AT = " at ";
-    private static final String IN = " in ";
+    public static final String IN = " in ";
 
     private MeasuredOptions() {}
 
@@ -65,33 +69,94 @@ public final class MeasuredOptions {
                 spec, WEIGHED, "PIECE", "damp pressed pieces, commas between: 146 g at firm, 99 g at 12 kg in SHAPE");
     }
 
+    /**
+     * What was measured on pieces like that of a question, for a piece of another mould: a weight that was typed without a
+     * mould is of the mould of the question.
+     */
+    public static Observations elsewhere(Arguments arguments, Question question) {
+        Observations seen = read(arguments, question);
+        if (seen.weighed().isEmpty() || arguments.texts(WEIGHED).isEmpty()) {
+            return seen;
+        }
+        Shape mould = question.shape().bare();
+        List<WeighedPiece> pieces = new ArrayList<>();
+        seen.eachWeighed(piece -> pieces.add(piece.shape().isPresent() ? piece : piece.in(mould)));
+        WeighedPiece first = pieces.get(0).and(pieces.subList(1, pieces.size()));
+        return new Observations(seen.fizz(), seen.rise(), Optional.of(first), seen.lift());
+    }
+
     /** What was measured on pieces like that of a question. */
     public static Observations read(Arguments arguments, Question question) {
-        List<String> fizz = arguments.texts(FIZZ);
-        List<String> rise = arguments.texts(RISE);
-        List<String> lift = arguments.texts(LIFT);
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
         boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
         Optional<WeighedPiece> weighed = pressed ? weighed(arguments) : Optional.empty();
         Observations seen = Observations.none();
         if (question.stillWater()) {
-            for (String option : List.of(RISE, FIZZ, LIFT)) {
+            for (String option : BATHED) {
                 stirs(option, arguments.texts(option));
             }
         }
         if (weighed.isPresent()) {
             seen = seen.weighed(weighed.get());
         }
-        for (String text : fizz) {
-            seen = seen.fizzed(timed(FIZZ, text, false));
-        }
-        for (String text : rise) {
-            seen = seen.rose(timed(RISE, text, true));
-        }
-        for (String text : lift) {
-            seen = seen.held(held(text));
+        for (String option : BATHED) {
+            for (String text : arguments.texts(option)) {
+                seen = bathed(seen, option, text);
+            }
+            if (!question.stillWater() && arguments.knows(option)) {
+                seen = ofBench(arguments, question, option, seen);
+            }
         }
         return seen;
+    }
+
+    /** And what was read of one piece in the bath. */
+    public static Observations bathed(Observations seen, String option, String text) {
+        return switch (option) {
+            case FIZZ -> seen.fizzed(timed(FIZZ, text, false));
+            case RISE -> seen.rose(timed(RISE, text, true));
+            default -> seen.held(held(text));
+        };
+    }
+
+    /** What the bench file has of the same kind, of pieces of this mould or of no mould in particular. */
+    private static Observations ofBench(Arguments arguments, Question question, String option, Observations typed) {
+        String key = switch (option) {
+            case FIZZ -> BenchFile.FIZZ_TIMES;
+            case RISE -> BenchFile.RISE_TIMES;
+            default -> BenchFile.DUNKS;
+        };
+        Observations seen = typed;
+        for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
+            if (measured.key().equals(key)) {
+                RecipeFile.Weighed piece = measured.piece();
+                try {
+                    String text = piece.text();
+                    Optional<Shape> mould = mould(arguments, text);
+                    if (mould.isEmpty() || mould.get().equals(question.shape())) {
+                        seen = bathed(seen, option, text.substring(0, mouldAt(text)));
+                    }
+                } catch (Refusal refusal) {
+                    throw refusal.of(key).at(piece.file(), piece.line());
+                }
+            }
+        }
+        return seen;
+    }
+
+    /** Where {@code in SHAPE} begins behind a piece, as in {@code 95 s at 150 g in sphere(diameter=65 mm)}; its end where it names no shape. */
+    public static int mouldAt(String text) {
+        int bracket = text.indexOf('(');
+        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        return in < 0 ? text.length() : in;
+    }
+
+    private static Optional<Shape> mould(Arguments arguments, String text) {
+        int in = mouldAt(text);
+        return in == text.length()
+                ? Optional.empty()
+                : Optional.of(
+                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
     }
 
     private static void stirs(String option, List<String> texts) {
@@ -157,32 +222,60 @@ public final class MeasuredOptions {
 
     /** The weighed pieces: those of the option, or else those of recipe and bench; the first with the others behind it. */
     public static Optional<WeighedPiece> weighed(Arguments arguments) {
+        List<WeighedPiece> pieces = typed(arguments);
+        if (arguments.texts(WEIGHED).isEmpty()) {
+            arguments.text(MakingOptions.RECIPE).ifPresent(file -> pieces.addAll(ofRecipe(arguments, file)));
+            pieces.addAll(written(arguments, BenchOption.of(arguments).weighed()));
+        }
+        return together(pieces);
+    }
+
+    /** The pieces that a recipe file has of its mix; the first with the others behind it. */
+    public static Optional<WeighedPiece> weighed(Arguments arguments, String recipe) {
+        return together(ofRecipe(arguments, recipe));
+    }
+
+    private static Optional<WeighedPiece> together(List<WeighedPiece> pieces) {
+        return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
+    }
+
+    private static List<WeighedPiece> typed(Arguments arguments) {
         List<WeighedPiece> pieces = new ArrayList<>();
-        List<String> typed = arguments.texts(WEIGHED);
-        for (String texts : typed) {
+        for (String texts : arguments.texts(WEIGHED)) {
             for (String text : apart(texts)) {
                 pieces.add(piece(arguments, text));
             }
         }
-        if (typed.isEmpty()) {
-            List<RecipeFile.Weighed> written = new ArrayList<>();
-            arguments
-                    .text(MakingOptions.RECIPE)
-                    .ifPresent(file ->
-                            written.addAll(MakingOptions.read(arguments, file).weighed()));
-            written.addAll(BenchOption.of(arguments).weighed());
-            for (RecipeFile.Weighed weighed : written) {
-                try {
-                    pieces.add(piece(arguments, weighed.text()));
-                } catch (Refusal refusal) {
-                    throw refusal.of("weighed").at(weighed.file(), weighed.line());
-                }
+        return pieces;
+    }
+
+    private static List<WeighedPiece> ofRecipe(Arguments arguments, String file) {
+        return written(arguments, MakingOptions.read(arguments, file).weighed());
+    }
+
+    private static List<WeighedPiece> written(Arguments arguments, List<RecipeFile.Weighed> lines) {
+        List<WeighedPiece> pieces = new ArrayList<>();
+        for (RecipeFile.Weighed weighed : lines) {
+            try {
+                pieces.add(piece(arguments, weighed.text()));
+            } catch (Refusal refusal) {
+                throw refusal.of("weighed").at(weighed.file(), weighed.line());
             }
         }
-        if (pieces.isEmpty()) {
-            return Optional.empty();
+        return pieces;
+    }
+
+    /** Weighed pieces as typed, each with how it was pressed and, where one is given, its mould, if it does not say so itself. */
+    public static String told(String texts, String press, Optional<String> mould) {
+        List<String> told = new ArrayList<>();
+        for (String text : apart(texts)) {
+            int in = mouldAt(text);
+            String front = text.substring(0, in);
+            String pressed = front.contains(AT) ? front : front + AT + press;
+            String from = in == text.length() ? mould.map(shape -> IN + shape).orElse("") : text.substring(in);
+            told.add(pressed + from);
         }
-        return Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
+        return String.join(", ", told);
     }
 
     /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */
@@ -204,18 +297,13 @@ public final class MeasuredOptions {
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
     private static WeighedPiece piece(Arguments arguments, String text) {
-        int bracket = text.indexOf('(');
-        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
-        String front = in < 0 ? text : text.substring(0, in);
+        String front = text.substring(0, mouldAt(text));
         int at = front.indexOf(AT);
         Amount mass = MASS.parse(WEIGHED, at < 0 ? front : front.substring(0, at));
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
                 : Optional.of(front.substring(at + AT.length()).trim());
-        Optional<Shape> mould = in < 0
-                ? Optional.empty()
-                : Optional.of(
-                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
+        Optional<Shape> mould = mould(arguments, text);
         WeighedPiece piece = pressed(
                 arguments,
                 mould,

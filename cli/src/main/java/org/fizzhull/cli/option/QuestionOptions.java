@@ -35,7 +35,7 @@ public final class QuestionOptions {
     public static final String BATH_SALT = "--bath-salt";
     private static final String INTO_BATH = "--into-bath";
     public static final String NO_FIZZ = "--no-fizz";
-    private static final String MEASURED = "--measured";
+    public static final String MEASURED = "--measured";
     public static final String SCALE = "--scale";
 
     private QuestionOptions() {}

@@ -81,11 +81,20 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         return new TextBlock(column == 0 ? Kind.ITEMS : Kind.ROWS, rows);
     }
 
-    /** Rows of as many cells as the first has, two blanks or more between them; empty where a row has not so many. */
+    /**
+     * Rows of as many cells as the first has, two blanks or more between them; empty where a row has not so many. A line that
+     * starts no row goes on with the last cell of the one before.
+     */
     private static List<List<String>> grid(List<String> lines) {
         List<List<String>> rows = new ArrayList<>();
         for (String line : lines) {
-            rows.add(List.of(line.strip().split(" {2,}")));
+            List<String> cells = new ArrayList<>(List.of(line.strip().split(" {2,}")));
+            if (!startsRow(line) && cells.size() == 1 && !rows.isEmpty()) {
+                List<String> before = rows.get(rows.size() - 1);
+                before.set(before.size() - 1, before.get(before.size() - 1) + ' ' + cells.get(0));
+                continue;
+            }
+            rows.add(cells);
             if (rows.get(rows.size() - 1).size() != rows.get(0).size()) {
                 return List.of();
             }

@@ -15,10 +15,21 @@ final class OptionNames {
     /** Words of the library and the options that say them. */
     private static final String[][] NAMES = {
         {"fill", MakingOptions.FILL},
+        {"fill", QuestionOptions.DENSITY},
         {"press", MakingOptions.PRESS},
+        {"press", MakingOptions.FILL},
         {"change", MakingOptions.CHANGE},
         {"mass", QuestionOptions.MASS},
         {"mass", QuestionOptions.DENSITY},
+        {"mass", MakingOptions.FILL},
+        {"hand", MakingOptions.FILL},
+        {"hand", QuestionOptions.MASS},
+        {"dry mix in a volume of piece", MakingOptions.FILL},
+        {"dry mix in a volume of piece", MakingOptions.PRESS},
+        {"free water per dry mix", MakingOptions.RECIPE},
+        {"air temperature", DryingOptions.AIR},
+        {"measured", QuestionOptions.MEASURED},
+        {"measured lift", MeasuredOptions.LIFT},
         {"mix size", BatchCommand.MIX_SIZE},
         {"piece", QuestionOptions.SHAPE},
         {"pieces", DryingOptions.PIECES},
@@ -32,6 +43,7 @@ final class OptionNames {
         {"weighed", MeasuredOptions.WEIGHED},
         {"measurement", MeasuredOptions.RISE},
         {"measurement", MeasuredOptions.FIZZ},
+        {"measurement", MeasuredOptions.LIFT},
         {"measurement", MeasuredOptions.WEIGHED},
     };
 
@@ -53,11 +65,11 @@ final class OptionNames {
     /** What the library computed with, or found, stands behind the person's own words. */
     private static Refusal under(String option, Arguments arguments, Refusal refusal) {
         String link = switch (refusal.field()) {
-            case "mass" -> ", that is ";
+            case "mass", "press", "hand", "dry mix in a volume of piece", "free water per dry mix" -> ", that is ";
             case "measurement" -> ", which ";
             default -> "";
         };
-        if (link.isEmpty()) {
+        if (link.isEmpty() || arguments.text(option).orElse("").equals(refusal.read())) {
             return refusal.of(option);
         }
         String read = arguments.text(option).orElse("") + link + refusal.read();

@@ -20,7 +20,7 @@ public final class Columns {
         rows.add(cells);
     }
 
-    /** A line for each row, the heading first, without line ends. */
+    /** A line for each row, the heading first, without line ends; the free text goes on below itself where it is too long. */
     public List<String> lines() {
         List<String> headings = rows.get(0);
         List<String> lines = new ArrayList<>(rows.size());
@@ -30,8 +30,10 @@ public final class Columns {
                 if (headings.get(i).isEmpty()) {
                     continue;
                 }
-                line.append(row.get(i));
-                if (i + 1 < headings.size()) {
+                if (i + 1 == headings.size()) {
+                    Table.hanging(line, line.length(), row.get(i));
+                } else {
+                    line.append(row.get(i));
                     line.append(" ".repeat(width(i) - row.get(i).length())).append(GAP);
                 }
             }

@@ -9,9 +9,11 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The units in which a text shows masses, lengths and temperatures. The texts of the commands are written in metric units,
- * each number joined to its unit by {@link Say#UNIT}; here, in one place, such a pair becomes one of the other units with
- * as many significant digits, three at least. A range such as {@code 130 to 142 g} is turned as a whole. Numbers that a
- * plain space parts from their unit stay as they are.
+ * each number joined to its unit by {@link Say#UNIT}; here, in one place, such a pair becomes one of the other units. Of
+ * all numbers that round to the one that is told, the shortest is taken: 141.7 g of a fill of 5 oz are 5 oz again, not
+ * 4.998. What stands in quotes is to be typed and keeps its value to 1 in 10,000. A range such as {@code 130 to 142 g} is
+ * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Lines that became too long are
+ * broken again.
  *
  * @param mass gram, or ounce in its place
  * @param length millimetre, or inch in its place
@@ -25,6 +27,9 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     public static final ShownUnits US = new ShownUnits(Unit.OUNCE, Unit.INCH, Unit.FAHRENHEIT);
 
     private static final int MOST_DIGITS = 9;
+
+    /** What is to be typed asks the same question to this share of a value. */
+    private static final double TYPED = 1e-4;
 
     private static final Pattern ARTICLE = Pattern.compile("\\ban?(\\s+)(\\d+)(?= |\\.)");
 
@@ -85,15 +90,28 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
                 continue;
             }
             int first = range(text, start, done);
+            boolean typed = quoted(text, start);
             out.append(text, done, first);
             if (first < start) {
                 int stop = numberEnd(text, first);
-                out.append(turned(text.substring(first, stop), from, to)).append(text, stop, start);
+                out.append(turned(text.substring(first, stop), from, to, typed)).append(text, stop, start);
             }
-            out.append(turned(text.substring(start, at), from, to)).append(' ').append(to.symbol());
+            out.append(turned(text.substring(start, at), from, to, typed))
+                    .append(' ')
+                    .append(to.symbol());
             done = end;
         }
-        return articles(Say.plain(out.append(text, done, text.length()).toString()));
+        return Table.broken(
+                articles(Say.plain(out.append(text, done, text.length()).toString())));
+    }
+
+    /** Whether a place stands between quotes of its paragraph. */
+    private static boolean quoted(String text, int place) {
+        boolean quoted = false;
+        for (int at = place - 1; at >= 0 && !text.startsWith("\n\n", at); at--) {
+            quoted ^= text.charAt(at) == '"';
+        }
+        return quoted;
     }
 
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
@@ -154,16 +172,23 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
         return first < gap && first >= least ? first : start;
     }
 
-    private static String turned(String number, Unit from, Unit to) {
-        double si = from.toSi(Double.parseDouble(number));
+    private static String turned(String number, Unit from, Unit to, boolean typed) {
+        double value = Double.parseDouble(number);
+        double middle = to.fromSi(from.toSi(value));
+        if (to == Unit.FAHRENHEIT) {
+            return Decimals.text(Math.rint(10 * middle) / 10, 5);
+        }
         int point = number.indexOf('.');
         int decimals = point < 0 ? 0 : number.length() - point - 1;
-        if (to == Unit.FAHRENHEIT) {
-            return Decimals.text(Math.rint(10 * to.fromSi(si)) / 10, 5);
+        double half = 0.5 * Math.pow(10, -decimals);
+        half = typed ? Math.min(half, TYPED * Math.abs(value)) : half;
+        double off = to.fromSi(from.toSi(value + half)) - middle;
+        for (double tens = 1; tens < 1e9; tens *= 10) {
+            double shorter = Math.rint(middle * tens) / tens;
+            if (Math.abs(shorter - middle) <= off) {
+                return Decimals.text(shorter, MOST_DIGITS);
+            }
         }
-        // as fine as it was told: one of the last digit in the one unit is no more than a few in the other
-        double step = Math.abs(to.fromSi(from.toSi(1)) - to.fromSi(from.toSi(0))) * Math.pow(10, -decimals);
-        double tens = Math.pow(10, Math.ceil(-Math.log10(step)));
-        return Decimals.text(Math.rint(to.fromSi(si) * tens) / tens, MOST_DIGITS);
+        return Decimals.text(middle, MOST_DIGITS);
     }
 }

@@ -58,6 +58,43 @@ public final class Table {
         out.append('\n');
     }
 
+    /** A text in which lines above the width are broken anew, with the lines that go on below them. */
+    public static String broken(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        String[] lines = text.split("\n", -1);
+        for (int i = 0; i < lines.length; i++) {
+            String line = lines[i];
+            if (line.length() > WIDTH) {
+                int column = column(line);
+                StringBuilder whole = new StringBuilder(line.substring(column));
+                while (i + 1 < lines.length && !lines[i + 1].isEmpty() && goesOn(lines[i + 1], column)) {
+                    whole.append(' ').append(lines[++i].strip());
+                }
+                out.append(line, 0, column);
+                wrap(out, whole.toString(), column, column);
+            } else {
+                out.append(line);
+            }
+            out.append(i + 1 < lines.length ? "\n" : "");
+        }
+        return out.toString();
+    }
+
+    /** Where the text of a row begins; 0 in a paragraph. */
+    private static int column(String line) {
+        int gap = line.startsWith(INDENT) ? line.indexOf(GAP, INDENT.length()) : 0;
+        int at = gap < 0 ? INDENT.length() : gap;
+        while (at < line.length() && line.charAt(at) == ' ') {
+            at++;
+        }
+        return at;
+    }
+
+    /** Whether a line is the next one of a row whose text begins at a column; those of a paragraph are left as they are. */
+    private static boolean goesOn(String line, int column) {
+        return column > 0 && column(line) == column && line.substring(0, column).isBlank();
+    }
+
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
         int from = 0;

@@ -3,6 +3,8 @@ package org.fizzhull.cli.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.apache.commons.cli.Options;
 
 /** The options of a command as a person would type them, in order. Immutable. */
 public record TypedLine(List<Typed> options) {
@@ -47,6 +49,13 @@ public record TypedLine(List<Typed> options) {
                 options.stream().filter(option -> !gone.contains(option.name())).toList());
     }
 
+    /** With those options alone that a command takes. */
+    public TypedLine of(Options command) {
+        return new TypedLine(options.stream()
+                .filter(option -> command.hasLongOption(option.name()))
+                .toList());
+    }
+
     /** With an option once, in the place where it stood, or at the end. */
     public TypedLine with(String name, String value) {
         List<Typed> others = new ArrayList<>();
@@ -62,6 +71,13 @@ public record TypedLine(List<Typed> options) {
             others.add(set);
         }
         return new TypedLine(others);
+    }
+
+    /** With another value of each option of a name. */
+    public TypedLine with(String name, UnaryOperator<String> changed) {
+        return new TypedLine(options.stream()
+                .map(option -> option.name().equals(name) ? new Typed(name, changed.apply(option.value())) : option)
+                .toList());
     }
 
     /** With an option more, at the end, beside those of the same name. */

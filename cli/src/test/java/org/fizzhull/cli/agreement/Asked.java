@@ -34,7 +34,25 @@ record Asked(
      */
     record Mix(String file, boolean acid, boolean priced) {}
 
-    private static final List<String> DRAWS = List.of("--samples", "256");
+    /** What is seen of the pieces, in turn. */
+    private static final List<String> SAW = List.of(
+            "sank",
+            "sank-later",
+            "puffed",
+            "sank",
+            "rose-late",
+            "crumbled",
+            "never-dried",
+            "sank",
+            "soft",
+            "weak-fizz",
+            "tipped",
+            "cracked");
+
+    /** Advice costs some ten forecasts: one question in so many is asked of it. */
+    private static final int ADVISED = 10;
+
+    static final List<String> DRAWS = List.of("--samples", "256");
 
     /** A weighed piece has left its mould. */
     boolean weighed() {
@@ -110,6 +128,23 @@ record Asked(
                 words.addAll(load);
                 words.addAll(drying);
                 words.addAll(List.of("--pieces", Integer.toString(pieces)));
+            }
+            case "why" -> {
+                words.addAll(List.of("--saw", SAW.get((int) (number % SAW.size()))));
+                if (number % 3 == 1 && !making.get(0).equals("--press")) {
+                    words.addAll(List.of("--seen", Math.round(1.02 * Told.grams(making.get(1))) + " g"));
+                }
+                words.addAll(load);
+                words.addAll(drying);
+                words.addAll(bath);
+            }
+            case "advise" -> {
+                if (number % ADVISED != 0) {
+                    return List.of();
+                }
+                words.addAll(load);
+                words.addAll(drying);
+                words.addAll(bath);
             }
             case "shapes" -> {
                 return List.of("shapes", shape);

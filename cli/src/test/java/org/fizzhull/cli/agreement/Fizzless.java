@@ -5,7 +5,8 @@ import java.util.function.Consumer;
 
 /** A mix that does not fizz, or hardly, is told so first, by every command alike. */
 final class Fizzless {
-    private static final List<String> COMMANDS = List.of("float", "fizz", "dry", "press", "batch", "compare");
+    private static final List<String> COMMANDS =
+            List.of("float", "fizz", "dry", "press", "batch", "compare", "advise", "why");
 
     static final List<Rule> RULES = List.of(
             new Rule("no acid is told first by every command", Fizzless::first),

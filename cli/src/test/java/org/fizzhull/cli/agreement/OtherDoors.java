@@ -1,7 +1,19 @@
 package org.fizzhull.cli.agreement;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import org.fizzhull.cli.AnswerJson;
+import org.fizzhull.cli.program.Program;
 
 /** The same question in still water, without draws and in other units. */
 final class OtherDoors {
@@ -15,6 +27,7 @@ final class OtherDoors {
                 }
             }),
             Rule.of("central", "without draws no chance is told", OtherDoors::central),
+            new Rule("a program that asks for a line gets what a person gets", OtherDoors::streamed),
             Rule.both("float", "ounces", "other units change words, never the object", OtherDoors::ounces));
 
     private OtherDoors() {}
@@ -39,6 +52,48 @@ final class OtherDoors {
         if (FloatAnswer.answer(reply).contains("does not float") == floats) {
             breach.accept(FloatAnswer.answer(reply));
         }
+    }
+
+    /** One question in four. */
+    private static void streamed(Replies replies, Consumer<String> breach) {
+        Asked asked = replies.asked();
+        if (asked.number() % 4 != 3) {
+            return;
+        }
+        replies.answer("float").ifPresent(alone -> {
+            Path recipe = Path.of(asked.mix().file());
+            List<String> words = asked.words("float");
+            ObjectNode request = JsonNodeFactory.instance.objectNode().put("command", "float");
+            for (int i = 1; i + 1 < words.size(); i += 2) {
+                request.put(words.get(i).substring(2).replace('-', '_'), words.get(i + 1));
+            }
+            request.put("recipe", recipe.getFileName().toString());
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            new Program(
+                            new ByteArrayInputStream((request + "\n").getBytes(StandardCharsets.UTF_8)),
+                            new PrintStream(out, false, StandardCharsets.UTF_8),
+                            new PrintStream(err, false, StandardCharsets.UTF_8))
+                    .run("stream", "--files", recipe.getParent().toString());
+            try {
+                JsonNode answer =
+                        AnswerJson.read(out.toString(StandardCharsets.UTF_8)).path("result");
+                if (!typeless(answer).equals(typeless(alone.json()))) {
+                    breach.accept(answer.toString());
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    /** Without the line to type, which repeats what was asked in its own words. */
+    private static JsonNode typeless(JsonNode answer) {
+        JsonNode copy = answer.deepCopy();
+        if (copy.path("measure_next") instanceof ObjectNode next) {
+            next.remove("type");
+        }
+        return copy;
     }
 
     private static void ounces(Reply grams, Reply ounces, Consumer<String> breach) {

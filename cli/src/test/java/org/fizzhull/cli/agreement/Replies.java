@@ -8,8 +8,9 @@ import java.util.Optional;
 
 /** The answers of all commands to one question. */
 final class Replies {
-    static final List<String> COMMANDS =
-            List.of("float", "fizz", "dry", "press", "batch", "compare", "shapes", "still", "central", "ounces");
+    static final List<String> COMMANDS = List.of(
+            "float", "fizz", "dry", "press", "batch", "compare", "shapes", "still", "central", "ounces", "why",
+            "advise");
 
     private final Asked asked;
     private final Map<String, Reply> replies = new LinkedHashMap<>();

@@ -12,7 +12,8 @@ final class Rules {
                     Siblings.RULES,
                     DryAnswer.RULES,
                     Fizzless.RULES,
-                    OtherDoors.RULES)
+                    OtherDoors.RULES,
+                    Decisions.RULES)
             .flatMap(List::stream)
             .toList();
 

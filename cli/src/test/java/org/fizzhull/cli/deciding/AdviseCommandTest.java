@@ -107,6 +107,8 @@ class AdviseCommandTest {
                 "damp room  | lemon        | --shape \"sphere(diameter=65 mm)\" --fill \"150 g\" --air \"20 C, 75 %\" --dry-for \"1 d\"",
                 "thin bowl  | harbour-clay | --shape \"bowl(diameter=70 mm, wall=20 mm)\" --press \"firm\" --into-bath \"dropped\"",
                 "geode      | lemon        | --shape \"geode(diameter=80 mm, wall=14 mm, crystals=40 g)\" --fill \"125 g\" --into-bath dropped",
+                "weighed    | lemon        | --shape \"sphere(diameter=65 mm)\" --press \"firm\" --weighed \"151 g, 150 g\"",
+                "ounces     | lemon        | --shape \"sphere(diameter=2.5 in)\" --fill \"5.3 oz\"",
                 "small mould| lemon        | --shape \"sphere(diameter=50 mm)\" --fill \"72 to 78 g\"",
                 "no acid    | no-acid      | --shape \"sphere(diameter=65 mm)\" --fill \"155 g\"",
                 "impossible | salted       | --shape \"sphere(diameter=50 mm)\" --fill \"68 g\" --inside \"60 g, 12 mL\" --goal \"99 of 100\"",

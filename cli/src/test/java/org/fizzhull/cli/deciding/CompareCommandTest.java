@@ -86,6 +86,42 @@ class CompareCommandTest {
     }
 
     /** By the law: of one density the shape with more surface for its volume has more clinging gas to carry it. */
+    /** The same of pieces that were measured: on the line of {@code float} each is one of the mould asked about. */
+    @Test
+    void aRowSaysWhatFloatSaysOfMeasuredPieces() throws IOException {
+        String in = " in " + BALL;
+        String[] same = {"--recipe", LEMON, "--press", "light", "--samples", "256", "--json"};
+        List<String> table = new ArrayList<>(List.of(same));
+        table.addAll(List.of("--shape", DOME, "--shape", BALL, "--weighed", "139 g at light" + in));
+        table.addAll(
+                List.of("--measured-fizz", "5 min at 139 g" + in, "--measured-lift", "139 g after 5 s at 139 g" + in));
+        JsonNode rows = json(run(table.toArray(new String[0]))).get("rows");
+        JsonNode row = rows.get(0).get("shape").asText().equals(BALL) ? rows.get(0) : rows.get(1);
+        List<String> alone = new ArrayList<>(List.of("float", "--shape", BALL, "--weighed", "139 g at light" + in));
+        alone.addAll(List.of(same));
+        alone.addAll(List.of("--measured-fizz", "5 min at 139 g", "--measured-lift", "139 g after 5 s at 139 g"));
+        JsonNode answer =
+                AnswerJson.read(CommandRun.of(alone.toArray(new String[0])).out());
+        double error = answer.get("probability").get("error").asDouble();
+        assertThat(row.get("probability").get("floats_to_the_end").asDouble())
+                .isCloseTo(answer.get("probability").get("floats_to_the_end").asDouble(), within(4 * error));
+        assertThat(row.get("fizz_time_s").get("median").asDouble()).isCloseTo(300, within(15.0));
+    }
+
+    /** A weight of no named mould could be that of any. */
+    @Test
+    void aWeighedPieceOfTheRecipeWithoutAMouldIsSaidNotToCount() throws IOException {
+        Path file = folder.resolve("weighed.yaml");
+        Files.writeString(file, Files.readString(Path.of(LEMON)) + "\nweighed: [146 g at firm]\n");
+        String[] line = {"--recipe", file.toString(), "--press", "firm", "--json", "--shape", BALL, "--shape", DOME};
+        JsonNode two = json(run(line));
+        assertThat(two.get("notices").findValuesAsText("code")).contains("weighed-without-mould");
+        JsonNode one = json(run(Arrays.copyOf(line, line.length - 2)));
+        assertThat(one.get("notices").findValuesAsText("code"))
+                .contains("weighed-as")
+                .doesNotContain("weighed-without-mould");
+    }
+
     @Test
     void ofOneDensityMoreSurfaceFloatsBetter() throws IOException {
         JsonNode answer = json(run(
@@ -276,6 +312,10 @@ class CompareCommandTest {
             --shape sphere(diameter=65 mm) --density 1.0 g/cm3 --baths homes --bath 30 C | conflict       | --baths
             --shape sphere(diameter=65 mm) --density 1.0 g/cm3 --samples 0               | out-of-range   | --samples
             --moulds nowhere.csv --density 1.0 g/cm3                                     | no-file        | --moulds
+            --shape sphere(diameter=65 mm) --shape dome(diameter=80 mm) --density 1.0 g/cm3 --measured-fizz 5 min at 140 g | missing-value | --measured-fizz
+            --shape sphere(diameter=65 mm) --density 1.0 g/cm3 --baths homes --measured-fizz 5 min at 140 g | conflict | --measured-fizz
+            --shape sphere(diameter=65 mm) --density 1.0 g/cm3 --no-fizz --measured-lift 140 g after 5 s at 140 g | conflict | --measured-lift
+            --shape sphere(diameter=65 mm) --density 1.0 g/cm3 --measured-lift 140 g after 5 s at 140 g in spere(diameter=65 mm) | unknown-shape | shape
             """)
     void whatCannotBeComparedIsRefused(String line, String code, String field) throws IOException {
         List<String> words = new ArrayList<>(List.of("compare"));

@@ -158,6 +158,42 @@ class LearnCommandTest {
         }
     }
 
+    /** By definition: a time or a dunk of the bench file counts as the option would; of another mould it does not count. */
+    @Test
+    void whatWasMeasuredInTheBathCountsFromTheBenchFile() throws IOException {
+        String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "512", "--json"};
+        String[][] kinds = {
+            {"rise times", "--measured-rise", "95 s at 150 g, 50 mm left"},
+            {"fizz times", "--measured-fizz", "4 min at 150 g"},
+            {"dunks", "--measured-lift", "151 g after 5 s at 142 g"}
+        };
+        JsonNode plain = AnswerJson.read(more(weigh).out());
+        for (String[] kind : kinds) {
+            Path own = Files.writeString(folder.resolve("own.yaml"), kind[0] + ":\n  - " + kind[2] + "\n");
+            Path other = Files.writeString(
+                    folder.resolve("other.yaml"), kind[0] + ":\n  - " + kind[2] + " in dome(diameter=80 mm)\n");
+            JsonNode typed = AnswerJson.read(more(weigh, kind[1], kind[2]).out());
+            JsonNode benched =
+                    AnswerJson.read(more(weigh, "--bench", own.toString()).out());
+            JsonNode elsewhere =
+                    AnswerJson.read(more(weigh, "--bench", other.toString()).out());
+            for (String key : new String[] {"spare_at_drop_g", "probability", "fizz_time_s", "measured"}) {
+                assertThat(benched.get(key)).as(kind[0]).isEqualTo(typed.get(key));
+                assertThat(elsewhere.get(key)).as(kind[0]).isEqualTo(plain.get(key));
+            }
+            assertThat(benched.get("probability")).isNotEqualTo(plain.get("probability"));
+        }
+    }
+
+    /** What cannot be read is refused with its key, file and line. */
+    @Test
+    void anUnreadableDunkIsRefusedWithItsLine() throws IOException {
+        Path file = Files.writeString(folder.resolve("own.yaml"), "scale: 1 g\ndunks:\n  - 151 g\n");
+        CommandRun run = CommandRun.of("float", "--shape", BALL, "--mass", "142 g", "--bench", file.toString());
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("dunks", "own.yaml", "3");
+    }
+
     @Test
     void cupsOfPowdersGoIntoTheBench() throws IOException {
         Path powders = folder.resolve("powders.csv");

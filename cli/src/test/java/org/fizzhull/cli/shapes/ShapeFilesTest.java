@@ -134,6 +134,39 @@ class ShapeFilesTest {
                 .isCloseTo(block.get("attitudes").get(0).get("draft_mm").asDouble(), within(0.05));
     }
 
+    /** Two cubes of 50 mm, the second pushed 30 mm into the first, are one block of 70 mm: one solid, two files. */
+    @Test
+    void twoCubesThatOverlapFloatAsTheBlockTheyMake() throws IOException {
+        double[] xyz = new double[48];
+        int[] corners = new int[72];
+        for (int i = 0; i < 48; i++) {
+            xyz[i] = (((i % 24 / 3) >> (i % 3)) & 1) * 0.05 + (i >= 24 && i % 3 == 0 ? 0.02 : 0);
+        }
+        for (int i = 0; i < 72; i++) {
+            corners[i] = BOX[i % 36] + (i < 36 ? 0 : 8);
+        }
+        byte[] both = StlWriter.ascii(new TriangleMesh(xyz, corners), "two cubes", 0.001);
+        String two = "mesh(file=\"" + file("two.stl", both) + "\", unit=mm)";
+        double[] box = new double[24];
+        for (int i = 0; i < 24; i++) {
+            box[i] = (((i / 3) >> (i % 3)) & 1) * (i % 3 == 0 ? 0.07 : 0.05);
+        }
+        byte[] block = StlWriter.ascii(new TriangleMesh(box, BOX), "a block", 0.001);
+        String one = "mesh(file=\"" + file("one.stl", block) + "\", unit=mm)";
+        // near the limit, where the chance to float moves most
+        String[] tail = {"--mass", "172 g", "--samples", "512", "--json"};
+        JsonNode united = answer("float", words("float", "--shape", two, tail));
+        JsonNode solid = answer("float", words("float", "--shape", one, tail));
+        assertThat(united.get("volume_cm3").asDouble()).isCloseTo(175, within(1e-3));
+        assertThat(united.get("surface_cm2").asDouble()).isCloseTo(190, within(1e-3));
+        assertThat(united.get("probability").get("floats_at_once").asDouble())
+                .isCloseTo(solid.get("probability").get("floats_at_once").asDouble(), within(0.01));
+        double time = solid.get("fizz_time_s").asDouble();
+        assertThat(united.get("fizz_time_s").asDouble()).isCloseTo(time, within(0.02 * time));
+        assertThat(united.get("notices").toString()).contains("mesh-united", "2 bodies", "75 cm3");
+        assertThat(CommandRun.of("shapes", two).out()).contains("2 bodies that overlap or touch were united; 75 cm3");
+    }
+
     private static String[] words(String command, String option, String shape, String[] tail) {
         String[] words = new String[3 + tail.length];
         words[0] = command;

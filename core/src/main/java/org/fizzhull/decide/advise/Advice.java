@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.recipe.Blend;
@@ -33,6 +34,10 @@ public record Advice(
         List<Change> changes,
         List<Forgone> forgone,
         Need need) {
+    private static final Notice OTHER_MOULDS = new Notice(
+            "other-moulds-not-tried",
+            "Other moulds were not tried, for what was measured in the bath is of this one; a comparison of moulds takes it.");
+
     /**
      * Copies the lists.
      *
@@ -84,6 +89,13 @@ public record Advice(
     public Optional<Effervescence> effervescence() {
         double capacity = forecast.piece().makeup().gasCapacity();
         return design.recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));
+    }
+
+    /** {@return what is to be said of the search: that no other mould was tried where what was measured is of this one} */
+    public Optional<Notice> notice() {
+        boolean ofItsMould =
+                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        return ofItsMould && need != Need.NOTHING ? Optional.of(OTHER_MOULDS) : Optional.empty();
     }
 
     /**

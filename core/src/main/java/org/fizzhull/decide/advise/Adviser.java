@@ -35,6 +35,8 @@ import org.fizzhull.uncertainty.Workers;
 public final class Adviser {
     private final FloatPredictor predictor;
     /** Seed and number of draws of what is told; a search uses fewer. */
+    private final FloatPredictor elsewhere;
+
     private final Sampling sampling;
 
     private final Workers workers;
@@ -42,19 +44,36 @@ public final class Adviser {
     /** Names of ingredients that stay as they are. */
     private final Set<String> locked;
 
+    private final KitchenSteps steps;
+
     private Adviser(
-            FloatPredictor predictor, Sampling sampling, Workers workers, IngredientTable table, Set<String> locked) {
+            FloatPredictor predictor,
+            FloatPredictor elsewhere,
+            Sampling sampling,
+            Workers workers,
+            IngredientTable table,
+            Set<String> locked,
+            KitchenSteps steps) {
         this.predictor = predictor;
+        this.elsewhere = elsewhere;
         this.sampling = sampling;
         this.workers = workers;
         this.table = table;
         this.locked = Set.copyOf(locked);
+        this.steps = steps;
     }
 
     /** {@return an adviser with the usual predictor and draws, on the calling thread, the table of the library, nothing locked} */
     public static Adviser standard() {
+        FloatPredictor usual = FloatPredictor.standard();
         return new Adviser(
-                FloatPredictor.standard(), Sampling.standard(), Workers.CALLER, IngredientTable.standard(), Set.of());
+                usual,
+                usual,
+                Sampling.standard(),
+                Workers.CALLER,
+                IngredientTable.standard(),
+                Set.of(),
+                KitchenSteps.METRIC);
     }
 
     /**
@@ -63,7 +82,17 @@ public final class Adviser {
      * @param other predictor to be asked
      */
     public Adviser with(FloatPredictor other) {
-        return new Adviser(other, sampling, workers, table, locked);
+        return new Adviser(other, other, sampling, workers, table, locked, steps);
+    }
+
+    /**
+     * {@return this adviser asking another predictor about other moulds than that of the design: one that knows from which
+     * mould the weighed pieces came} To be said after {@link #with(FloatPredictor)}.
+     *
+     * @param other predictor to be asked about pieces of other moulds
+     */
+    public Adviser elsewhere(FloatPredictor other) {
+        return new Adviser(predictor, other, sampling, workers, table, locked, steps);
     }
 
     /**
@@ -76,7 +105,7 @@ public final class Adviser {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("advice needs draws: central values know no chance");
         }
-        return new Adviser(predictor, other, workers, table, locked);
+        return new Adviser(predictor, elsewhere, other, workers, table, locked, steps);
     }
 
     /**
@@ -85,7 +114,7 @@ public final class Adviser {
      * @param others threads that compute the draws
      */
     public Adviser with(Workers others) {
-        return new Adviser(predictor, sampling, others, table, locked);
+        return new Adviser(predictor, elsewhere, sampling, others, table, locked, steps);
     }
 
     /**
@@ -94,7 +123,7 @@ public final class Adviser {
      * @param other table of ingredients, the user's own included
      */
     public Adviser with(IngredientTable other) {
-        return new Adviser(predictor, sampling, workers, other, locked);
+        return new Adviser(predictor, elsewhere, sampling, workers, other, locked, steps);
     }
 
     /**
@@ -103,7 +132,16 @@ public final class Adviser {
      * @param names names of ingredients in the table
      */
     public Adviser keeping(Set<String> names) {
-        return new Adviser(predictor, sampling, workers, table, names);
+        return new Adviser(predictor, elsewhere, sampling, workers, table, names, steps);
+    }
+
+    /**
+     * {@return this adviser proposing changes in other steps}
+     *
+     * @param others in which the kitchen changes things
+     */
+    public Adviser with(KitchenSteps others) {
+        return new Adviser(predictor, elsewhere, sampling, workers, table, locked, others);
     }
 
     /**
@@ -114,14 +152,16 @@ public final class Adviser {
      * @throws org.fizzhull.quantity.Refusal for a design that no forecast takes
      */
     public Advice advise(Design design, Goal goal) {
-        Appraiser appraiser = new Appraiser(predictor, sampling, workers);
+        Appraiser appraiser = new Appraiser(design.shape(), predictor, elsewhere, sampling, workers);
         Forecast forecast = appraiser.forecast(design);
         Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
             return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
-        List<Change> changes = search.changes(Levers.of(design, table, locked));
+        boolean ofItsMould =
+                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        List<Change> changes = search.changes(Levers.of(design, table, locked, steps, ofItsMould));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
         // nearly all may float as well as nearly none: no change helps as much as knowing
         boolean open = now.chance() > BatchShare.NEARLY_NONE

@@ -34,8 +34,10 @@ final class Appraiser {
     private static final int BESIDE = 512;
 
     /** Asks with all draws. */
-    private final FloatPredictor predictor;
+    private final String mould;
 
+    private final FloatPredictor predictor;
+    private final FloatPredictor elsewhere;
     private final Sampling sampling;
     private final Workers workers;
 
@@ -43,17 +45,24 @@ final class Appraiser {
     private final Sampling beside;
 
     /** With a predictor, seed and number of draws, and threads. */
-    Appraiser(FloatPredictor predictor, Sampling sampling, Workers workers) {
+    Appraiser(Shape mould, FloatPredictor predictor, FloatPredictor elsewhere, Sampling sampling, Workers workers) {
+        this.mould = mould.text();
         this.predictor = predictor.with(sampling).with(workers);
+        this.elsewhere = elsewhere.with(sampling).with(workers);
         this.sampling = sampling;
         this.workers = workers;
         this.beside = new Sampling(sampling.seed(), Math.min(BESIDE, sampling.samples()));
     }
 
     /** {@return the chance that a piece taken at random floats to the end, from at most that many draws of the same seed} */
+    private FloatPredictor predictor(Design design) {
+        return design.shape().text().equals(mould) ? predictor : elsewhere;
+    }
+
+    /** Chance that a piece taken at random floats to the end, by at most so many draws. */
     double chance(Design design, int draws) {
         Sampling fewer = new Sampling(sampling.seed(), Math.min(draws, sampling.samples()));
-        return chance(predictor.with(fewer).outcome(design.question()).probability());
+        return chance(predictor(design).with(fewer).outcome(design.question()).probability());
     }
 
     /** The chance of an outcome; there is one, since draws are made. */
@@ -63,12 +72,12 @@ final class Appraiser {
 
     /** {@return the whole forecast of a design, from all draws} */
     Forecast forecast(Design design) {
-        return predictor.forecast(design.question());
+        return predictor(design).forecast(design.question());
     }
 
     /** {@return how a design does, from all draws} */
     Appraisal appraise(Design design) {
-        BathOutcome outcome = predictor.outcome(design.question());
+        BathOutcome outcome = predictor(design).outcome(design.question());
         return appraise(
                 design,
                 chance(outcome.probability()),

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.fizzhull.decide.Design;
+import org.fizzhull.quantity.Refusal;
 
 /**
  * The search for the smallest changes of one design.
@@ -146,9 +147,15 @@ final class ChangeSearch {
     /** Chance at a rung, from the draws of the search; empty where the rung cannot be taken. */
     private OptionalDouble chance(Lever lever, int rung) {
         Optional<Lever.Changed> changed = lever.at(design, rung);
-        return changed.isPresent()
-                ? OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS))
-                : OptionalDouble.empty();
+        if (changed.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS));
+        } catch (Refusal refused) {
+            // a piece that cannot be as asked, such as one lighter than its fills scatter, is no proposal
+            return OptionalDouble.empty();
+        }
     }
 
     /** Two levers together that reach the goal with less effort than either alone, the best two of different kinds. */

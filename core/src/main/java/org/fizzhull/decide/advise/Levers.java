@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.decide.Design;
 import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;
@@ -28,10 +29,7 @@ import org.fizzhull.shape.Shape;
  * of skin and law and not of floating.
  */
 final class Levers {
-    /** A rung of powder, g. */
-    private static final double FIVE_GRAMS = 5;
-
-    /** Largest share of the powders that starch put in may come to (assumed). */
+    /** No powder that does not fizz goes in beyond this share of the powders. */
     private static final double MOST_FILLER = 0.3;
 
     /** Largest share of the powders that foaming powder may come to (common practice, no source). */
@@ -46,12 +44,19 @@ final class Levers {
     /** Names of ingredients that stay as they are. */
     private final Set<String> locked;
     /** Levers so far. */
+    private final KitchenSteps steps;
+
+    private final double liquidGrams;
+    private final double powderGrams;
     private final List<Lever> levers = new ArrayList<>();
 
-    private Levers(Design design, IngredientTable table, Set<String> locked) {
+    private Levers(Design design, IngredientTable table, Set<String> locked, KitchenSteps steps) {
         this.design = design;
         this.table = table;
         this.locked = locked;
+        this.steps = steps;
+        liquidGrams = Units.inGrams(steps.weight());
+        powderGrams = Units.inGrams(steps.powder());
     }
 
     /**
@@ -60,13 +65,16 @@ final class Levers {
      * @param design the design as it is
      * @param table table from which starch, foaming powder and acid are taken
      * @param locked names of ingredients that stay as they are
+     * @param steps in which the kitchen changes things
+     * @param ofItsMould whether what was measured tells of this mould alone: then no other is tried
      */
-    static List<Lever> of(Design design, IngredientTable table, Set<String> locked) {
-        Levers all = new Levers(design, table, locked);
+    static List<Lever> of(
+            Design design, IngredientTable table, Set<String> locked, KitchenSteps steps, boolean ofItsMould) {
+        Levers all = new Levers(design, table, locked, steps);
         all.filling();
         all.mix();
         all.drying();
-        all.mould();
+        all.mould(ofItsMould);
         all.levers.removeIf(lever -> lever.rungs() < 1);
         return all.levers;
     }
@@ -74,9 +82,9 @@ final class Levers {
     /** Less weight, or a lighter press. */
     private void filling() {
         if (design.filling() instanceof Design.Filling.Fill fill) {
-            levers.add(new WeightLever(fill.mass()));
+            levers.add(new WeightLever(fill.mass(), steps.weight()));
         } else if (design.filling() instanceof Design.Filling.Finished finished) {
-            levers.add(new WeightLever(finished.mass()));
+            levers.add(new WeightLever(finished.mass(), steps.weight()));
         } else if (design.filling() instanceof Design.Filling.Press press) {
             levers.add(new PressLever(press.pressure()));
         }
@@ -94,19 +102,20 @@ final class Levers {
         // liquids: less of each, to a half
         for (Part part : recipe.wet()) {
             if (takesOut(part)) {
-                int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3);
-                levers.add(new PartLever(table, Step.Kind.LIQUID, part.ingredient(), -1, rungs, Optional.empty(), 1));
+                int rungs = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3 / liquidGrams);
+                levers.add(new PartLever(
+                        table, Step.Kind.LIQUID, part.ingredient(), -liquidGrams, rungs, Optional.empty(), 1));
             }
         }
         // powders: less of each, or starch in its place
         Ingredient starch = table.require("corn starch").ingredient();
         for (Part part : recipe.dry()) {
             if (takesOut(part)) {
-                int rungs = (int) Math.ceil(part.mass() * 1e3 / FIVE_GRAMS - 1e-9);
-                levers.add(powder(part.ingredient(), -FIVE_GRAMS, rungs));
+                int rungs = (int) Math.ceil(part.mass() * 1e3 / powderGrams - 1e-9);
+                levers.add(powder(part.ingredient(), -powderGrams, rungs));
                 if (!part.ingredient().name().equals(starch.name()) && free(starch.name())) {
                     levers.add(new PartLever(
-                            table, Step.Kind.SWAP, part.ingredient(), -FIVE_GRAMS, rungs, Optional.of(starch), 2));
+                            table, Step.Kind.SWAP, part.ingredient(), -powderGrams, rungs, Optional.of(starch), 2));
                 }
             }
         }
@@ -138,7 +147,7 @@ final class Levers {
             return;
         }
         double room = most * recipe.dryMass() - PartLever.mass(recipe, powder);
-        levers.add(powder(powder, FIVE_GRAMS, (int) (room * 1e3 / FIVE_GRAMS)));
+        levers.add(powder(powder, powderGrams, (int) (room * 1e3 / powderGrams)));
     }
 
     /** More citric acid where the mix is short of acid, up to what its bicarbonate can use, so that the bath never turns sour. */
@@ -147,8 +156,8 @@ final class Levers {
         double base = groups(recipe, Property.BICARBONATE_GROUPS) + 2 * groups(recipe, Property.CARBONATE_GROUPS);
         double short0 = base - groups(recipe, Property.ACID_GROUPS);
         double grams = short0 / citric.molesPerKilogram(Property.ACID_GROUPS) * 1e3;
-        if (free(citric.name()) && grams >= FIVE_GRAMS) {
-            levers.add(powder(citric, FIVE_GRAMS, (int) (grams / FIVE_GRAMS)));
+        if (free(citric.name()) && grams >= powderGrams) {
+            levers.add(powder(citric, powderGrams, (int) (grams / powderGrams)));
         }
     }
 
@@ -178,16 +187,16 @@ final class Levers {
     }
 
     /** Set down open side up; a mould of another size or kind. */
-    private void mould() {
+    private void mould(boolean ofItsMould) {
         if (design.shape().hollow().isPresent() && design.into() != IntoBath.PLACED) {
             levers.add(new IntoBathLever());
         }
         Shape shape = design.shape();
-        if (design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
+        if (ofItsMould || design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
             return; // a finished piece is out of its mould; what a mould carries was made for it
         }
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, true)));
-        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, false)));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, steps.mould())));
+        levers.add(new MouldLever(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, -steps.mould())));
         for (Shape other : MouldSizes.otherKinds(shape)) {
             levers.add(new MouldLever(Step.Kind.MOULD_KIND, List.of(other)));
         }

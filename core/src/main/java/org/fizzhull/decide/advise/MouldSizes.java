@@ -11,19 +11,17 @@ import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeKinds;
 import org.fizzhull.shape.text.ShapeText;
 
 /**
- * Moulds that a maker may take in place of one. A mould of the same kind is five millimetres larger or smaller across, what
+ * Moulds that a maker may take in place of one. A mould of the same kind is one to four steps larger or smaller across, what
  * else lies across in proportion; heights, walls and tubes stay. One of another kind is the generic mould of that kind that
  * holds most nearly as much.
  */
 final class MouldSizes {
-    /** Difference of one rung across the piece, mm. */
-    private static final double STEP_MM = 5;
-    /** Rungs either way. */
     private static final int STEPS = 4;
 
     /** The sizes of shape text that lie across a piece; the first that a kind has is its largest. */
@@ -31,18 +29,13 @@ final class MouldSizes {
 
     private MouldSizes() {}
 
-    /**
-     * {@return larger, or smaller, moulds of the same kind, a step each; none where the kind has no sizes of its own, as a file}
-     *
-     * @param shape the mould as it is
-     * @param larger whether larger or smaller
-     */
-    static List<Shape> others(Shape shape, boolean larger) {
+    /** Moulds of the same kind, a step each, m, below 0 for smaller ones; none where the kind has no sizes of its own. */
+    static List<Shape> others(Shape shape, double step) {
         List<Shape> moulds = new ArrayList<>();
         boolean sized = ShapeKinds.all().stream()
                 .anyMatch(kind -> kind.name().equals(shape.bare().kind()));
         for (int k = 1; k <= STEPS && sized; k++) {
-            resized(shape.text(), (larger ? k : -k) * STEP_MM).ifPresent(moulds::add);
+            resized(shape.text(), k * Units.inMillimetres(step)).ifPresent(moulds::add);
         }
         return moulds;
     }
@@ -58,7 +51,8 @@ final class MouldSizes {
         while (sizes.find()) {
             double size = Double.parseDouble(sizes.group(2));
             ratio = ratio == 0 ? (size + more) / size : ratio;
-            sizes.appendReplacement(other, sizes.group(1) + '=' + Decimals.text(tenths(size * ratio), 6) + " mm");
+            sizes.appendReplacement(
+                    other, sizes.group(1) + '=' + Decimals.text(rounded(size * ratio, more), 6) + " mm");
         }
         // no size across in the text, or none left of it
         if (!(ratio > 0)) {
@@ -71,9 +65,10 @@ final class MouldSizes {
         }
     }
 
-    /** Millimetres rounded to a tenth. */
-    private static double tenths(double millimetres) {
-        return Math.rint(10 * millimetres) / 10;
+    /** To tenths of a millimetre; to hundredths where the step itself has them, as a part of an inch does. */
+    private static double rounded(double millimetres, double more) {
+        double parts = Math.abs(more * 10 - Math.rint(more * 10)) < 1e-6 ? 10 : 100;
+        return Math.rint(parts * millimetres) / parts;
     }
 
     /**

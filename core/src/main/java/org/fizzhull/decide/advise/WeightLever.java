@@ -6,16 +6,9 @@ import org.fizzhull.decide.advise.Step.Setting;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
-/**
- * Less damp mix in the mould, or a lighter finished piece, gram by gram, down to four fifths of what it was.
- *
- * @param mass fill or finished weight as it is, kg
- */
-record WeightLever(double mass) implements Lever {
-    /** Kilograms in a gram: a rung. */
-    private static final double GRAM = 1e-3;
-
-    /** Largest share of the weight to be left out: with less it would be another piece, not a change (assumed). */
+/** Less damp mix in the mould, or a lighter finished piece, step by step, down to four fifths of what it was. */
+record WeightLever(double mass, double step) implements Lever {
+    /** Less than this share of the fill is another piece, not a change. */
     private static final double MOST_LESS = 0.2;
 
     @Override
@@ -25,25 +18,25 @@ record WeightLever(double mass) implements Lever {
 
     @Override
     public int rungs() {
-        return Math.max(1, (int) (MOST_LESS * mass / GRAM));
+        return Math.max(1, (int) (MOST_LESS * mass / step));
     }
 
     @Override
     public double effort(int rung) {
         // the unit of the scale: a gram in a hundred counts 1
-        return 100 * rung * GRAM / mass;
+        return 100 * rung * step / mass;
     }
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
-        double less = mass - rung * GRAM;
+        double less = mass - rung * step;
         try {
             Design.Filling lighter = lighter(design.filling(), less);
-            Step step = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+            Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
             Design changed = design.filled(lighter);
             // refuses a weight that no piece of this shape has
             changed.question();
-            return Optional.of(new Changed(changed, step));
+            return Optional.of(new Changed(changed, told));
         } catch (Refusal refusal) {
             return Optional.empty();
         }

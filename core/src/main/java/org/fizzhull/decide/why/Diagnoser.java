@@ -18,18 +18,17 @@ import org.fizzhull.uncertainty.Workers;
  * drawn as usual:
  *
  * <pre>
- *  presence(c)  = weight(c) . PRODUCT p(reading | c)
- *  P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
- *  P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
+ *   presence(c)  = weight(c) . PRODUCT p(reading | c)
+ *   P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
+ *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
  * </pre>
  *
  * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
- * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What
- * would have happened anyway is so laid to the plan; it is taken that a fault spoils what the plan would have made good, never
- * the reverse. Readings are taken as normal, times as log-normal, and independent given the cause. Weights are assumed
- * ({@link Cause#weight}); one fault at a time is considered. {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not
- * computed, so that the chances sum to 1 whatever was seen. For a symptom that is not computed all these chances are 1, and the
- * presence alone ranks the causes.
+ * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
+ * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
+ * normal, times as log-normal, and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
+ * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
+ * symptom that is not computed leaves presence alone.
  *
  * <pre>{@code
  * Why why = Diagnoser.standard().diagnose(design, Symptom.SANK, Seen.nothing().with(Check.WEIGH_A_PIECE, 0.151));
@@ -108,12 +107,13 @@ public final class Diagnoser {
                 Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
         List<Suspect> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
-            Optional<Faults.Faulty> faulty =
-                    cause == Cause.SOMETHING_ELSE ? Optional.empty() : Faults.of(cause, design, factors, plan.pieces());
+            Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
+                    ? Optional.empty()
+                    : Faults.of(cause, design, factors, plan.pieces(), plan.makeup());
             faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
         }
-        List<Ranked> ranked = ranked(plan, faults, symptom, seen.mass());
-        // each cause with the check that tells it from the likeliest other one
+        boolean computed = symptom.computed(design);
+        List<Ranked> ranked = ranked(plan, faults, computed, seen.mass());
         List<Why.Chance> chances = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
@@ -132,9 +132,8 @@ public final class Diagnoser {
                     check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
-        OptionalDouble planned = symptom.computed()
-                ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty()))
-                : OptionalDouble.empty();
+        OptionalDouble planned =
+                computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
         return new Why(symptom, seen, design, planned, chances, best);
     }
 
@@ -142,13 +141,13 @@ public final class Diagnoser {
     private record Ranked(Suspect suspect, double probability) {}
 
     /** Chances of all causes, the plan among them, likeliest first: the equations of the class. */
-    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, Symptom symptom, OptionalDouble read) {
+    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed, OptionalDouble read) {
         double ofPlan = plan.presence() * plan.symptoms().chance(read);
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Suspect fault : faults) {
             // what the fault adds to what would have happened anyway; the rest is the plan's
-            double anyway = symptom.computed() ? asPlanned(plan, fault, read) : 0;
+            double anyway = computed ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
             double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
             weighed.add(new Ranked(fault, weight));

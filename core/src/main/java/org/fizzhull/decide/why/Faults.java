@@ -14,7 +14,6 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -70,8 +69,9 @@ final class Faults {
      * @param design the design as planned
      * @param factors uncertain inputs with their priors, as planned
      * @param planned weight of a piece as planned, kg
+     * @param makeup of a piece as planned, as it goes into the bath
      */
-    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned) {
+    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned, Makeup makeup) {
         try {
             Optional<Faulty> faulty = switch (cause) {
                 // making: the fill, the press, the drying
@@ -79,8 +79,7 @@ final class Faults {
                 case PRESSED_TOO_HARD -> pressed(design, factors, PRESS_FACTOR);
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
-                case LOST_ITS_FIZZ -> spent(design, factors, planned);
-                // bath: bubbles of half the size, a wet skin four times as deep, a mould two millimetres smaller
+                case LOST_ITS_FIZZ -> spent(design, factors, planned, makeup);
                 case LITTLE_CLINGING_GAS ->
                     weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
                 case MOULD_SMALLER -> smaller(design, factors);
@@ -145,25 +144,16 @@ final class Faults {
         return Optional.of(new Faulty(design.dried(dry.openFor(SHORTER_DRYING * dry.open())), factors));
     }
 
-    /** A finished piece of the planned weight that has lost most of its gas. */
-    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned) {
-        // the gas of the fresh mix, of which three tenths are left
-        Makeup usual = design.recipe().map(Faults::makeup).orElse(Makeup.usual());
-        Makeup left = new Makeup(usual.trueDensity(), FIZZ_LEFT * usual.gasCapacity(), usual.additives());
+    /** A finished piece of the planned weight, with all that is in it, that has lost most of its gas. */
+    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned, Makeup makeup) {
+        Makeup left = new Makeup(makeup.trueDensity(), FIZZ_LEFT * makeup.gasCapacity(), makeup.additives());
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
                 ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
                 : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
         return Optional.of(new Faulty(design, design.filled(finished), factors, Optional.of(planned)));
     }
 
-    /** The fresh makeup of a mix, per kg of damp piece. */
-    private static Makeup makeup(Recipe recipe) {
-        Blend blend = Blend.of(recipe);
-        return new Makeup(
-                blend.trueDensity(), blend.moles().gas() / (1 + blend.liquid().ratio()));
-    }
-
-    /** Spread of a weight around its median, kg; empty for none. */
+    /** Spread of a weight around its median. */
     private static Optional<Prior> hand(Interval mass) {
         double deviation = Normals.deviation(mass);
         return deviation > 0 ? Optional.of(Priors.normal(0, deviation)) : Optional.empty();

@@ -5,12 +5,17 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.piece.Makeup;
+import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
@@ -26,8 +31,9 @@ import org.jspecify.annotations.Nullable;
  * @param symptoms chances of the symptom with the fault
  * @param way what the piece most likely weighed, and so on, with the fault
  * @param made the design as it then was
- * @param pieces weight of its pieces, without the errors of weighing one, kg
- * @param readings what each check shows, errors of reading included, SI
+ * @param makeup what a piece is made of as it goes into the bath, by the central values
+ * @param pieces what its pieces weigh, without the errors of weighing one, kg
+ * @param readings what each check shows, spread of the reading included, SI
  */
 record Suspect(
         Cause cause,
@@ -35,6 +41,7 @@ record Suspect(
         Symptoms symptoms,
         Why.Way way,
         Design made,
+        Makeup makeup,
         Interval pieces,
         Map<Check, Interval> readings) {
     /** Relative standard deviation of one weighing, with what pieces of a batch differ by (assumed). */
@@ -82,7 +89,17 @@ record Suspect(
         for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
             presence *= likelihood(read.getKey(), read.getValue(), readings.get(read.getKey()));
         }
-        return new Suspect(cause, presence, symptoms, way(outcome, dry, readings), faulty.made(), pieces, readings);
+        double mass = seen.mass().orElse(pieces.median());
+        Interval limit = limit(outcome.critical(), symptom, mass);
+        return new Suspect(
+                cause,
+                presence,
+                symptoms,
+                way(limit, dry, readings),
+                faulty.made(),
+                outcome.piece().makeup(),
+                pieces,
+                readings);
     }
 
     /**
@@ -100,12 +117,22 @@ record Suspect(
         return (1 - SLIP) * density + slip;
     }
 
-    /** The likeliest course with this fault: weight, limit, water, fizz. */
-    private static Why.Way way(BathOutcome outcome, Optional<DryForecast> dry, Map<Check, Interval> readings) {
+    /** The heaviest weight that floats, in the draws in which a piece of this weight shows the symptom; in all where none does. */
+    private static Interval limit(CriticalWeights critical, Symptom symptom, double mass) {
+        double[] once = critical.atOnce();
+        double[] end = critical.toTheEnd();
+        double[] shown = IntStream.range(0, end.length)
+                .filter(i -> symptom.shownBy(mass, once[i], end[i]))
+                .mapToDouble(i -> symptom.ofTheDrop() ? once[i] : end[i])
+                .toArray();
+        return shown.length == 0 ? critical.interval() : OutcomeStatistics.interval95(Statistics.sorted(shown));
+    }
+
+    private static Why.Way way(Interval limit, Optional<DryForecast> dry, Map<Check, Interval> readings) {
         Interval mass = Objects.requireNonNull(readings.get(Check.WEIGH_A_PIECE), "every cause speaks of the weight");
         return new Why.Way(
                 mass,
-                outcome.critical().interval(),
+                limit,
                 dry.isPresent() ? OptionalDouble.of(dry.get().course().last().water()) : OptionalDouble.empty(),
                 dry.isPresent() ? OptionalDouble.of(dry.get().fizzLost().median()) : OptionalDouble.empty());
     }

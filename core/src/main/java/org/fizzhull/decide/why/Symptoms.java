@@ -113,7 +113,7 @@ final class Symptoms {
 
     /** The chance kept away from 0 and 1 by the doubt in the models. */
     private double doubted(double chance) {
-        return symptom.computed() ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
+        return symptom.computed(faulty.made()) ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
     }
 
     /** The chance of the symptom by the models alone, of any piece. */

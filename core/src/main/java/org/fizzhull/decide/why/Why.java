@@ -5,6 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.recipe.Blend;
 
 /**
  * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart; made by
@@ -38,9 +41,39 @@ public record Why(
         causes = List.copyOf(causes);
     }
 
+    /** Below this chance that the plan shows it, the plan is not what went wrong (assumed). */
+    private static final double PLAN_FAILS = 0.1;
+
     /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
     public boolean computed() {
-        return symptom.computed();
+        return symptom.computed(design);
+    }
+
+    /**
+     * {@return whether the likeliest is none of the faults, though a piece made as planned hardly shows the symptom, or
+     * nobody can tell whether it does: then another plan is no help}
+     */
+    public boolean unexplained() {
+        Chance first = causes.get(0);
+        return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < PLAN_FAILS);
+    }
+
+    /** {@return what is told before all else: that the mix does not fizz, or hardly, as it was planned} */
+    public Optional<Notice> fizzless() {
+        return design.stillWater()
+                ? Optional.empty()
+                : design.recipe()
+                        .flatMap(recipe ->
+                                Effervescence.of(Blend.of(recipe).moles()).notice());
+    }
+
+    /** {@return what to do about the likeliest cause, for people, without its full stop} */
+    public String mend() {
+        if (!unexplained()) {
+            return causes.get(0).cause().mend();
+        }
+        return (computed() ? "change nothing yet, for as planned it hardly happens" : "change nothing yet")
+                + ": weigh and measure what was made, and ask again";
     }
 
     /**
@@ -59,10 +92,11 @@ public record Why(
     /**
      * The likeliest course with a cause at work.
      *
-     * @param mass weight of its pieces on a kitchen scale, kg
-     * @param limit critical weight: the largest weight that floats to the end, kg
-     * @param water water left in a piece when it goes into the bath, kg; empty where it is not dried
-     * @param fizzLost share of its fizz that is gone by then, 0 to 1; empty where it is not dried
+     * @param mass what its pieces weigh on a kitchen scale, kg
+     * @param limit the heaviest weight that floats, kg: at once of a symptom of the drop, else to the end; of a symptom
+     *     of weight in the draws that show it
+     * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
+     * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
      */
     public record Way(Interval mass, Interval limit, OptionalDouble water, OptionalDouble fizzLost) {}
 

@@ -47,7 +47,7 @@ public final class BlendDrying {
                 blend.moles().gas(),
                 blend.recipe().acidLast(),
                 blend.saltActivity(),
-                blend.hydrateWater(),
+                new Hydrates(blend.hydrateWater(), blend.hydrateUptake()),
                 Additives.of(blend));
     }
 

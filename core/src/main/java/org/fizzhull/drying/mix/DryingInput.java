@@ -1,5 +1,6 @@
 package org.fizzhull.drying.mix;
 
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 
@@ -23,8 +24,8 @@ import org.fizzhull.recipe.Additives;
  * @param acidLast whether the acid went in after the liquid
  * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
  *     1 without
- * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it comes is
- *     the parameter's {@code hydrateShare}
+ * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
+ *     hydrateShare}
  * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
  */
 public record DryingInput(
@@ -39,13 +40,8 @@ public record DryingInput(
         double capacity,
         boolean acidLast,
         double saltActivity,
-        double hydrate,
+        Hydrates hydrates,
         Additives additives) {
-
-    /**
-     * Air below which epsomite becomes hexahydrite and gives water to the mix: about 51 % RH (SSHADE database [seen]).
-     */
-    public static final double HYDRATE_HUMIDITY = 0.51;
 
     /**
      * Refuses shares and densities outside the range of the drying model.
@@ -62,8 +58,8 @@ public record DryingInput(
      * @param acidLast whether the acid went in after the liquid
      * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
      *     without
-     * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it
-     *     comes is the parameter's {@code hydrateShare}
+     * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
+     *     hydrateShare}
      * @param additives what acts on the fizzing surface later; drying only hands it on to the piece
      * @throws Refusal {@code out-of-range}; of one of many draws it names the drawn value
      */
@@ -86,7 +82,6 @@ public record DryingInput(
                 1,
                 "",
                 "Together they would turn wet in the air of any room: leave one of the salts or sugars out.");
-        within("water of the hydrated salts", hydrate, 0, 0.6, "kg/kg", "Check the amounts of the hydrated salts.");
     }
 
     /**
@@ -104,8 +99,8 @@ public record DryingInput(
      * @param acidLast whether the acid went in after the liquid
      * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
      *     without
-     * @param hydrate water that hydrated salts can give back in air below {@code HYDRATE_HUMIDITY}; how much of it
-     *     comes is the parameter's {@code hydrateShare}
+     * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
+     *     hydrateShare}
      */
     public DryingInput(
             double rhoDry,
@@ -119,7 +114,7 @@ public record DryingInput(
             double capacity,
             boolean acidLast,
             double saltActivity,
-            double hydrate) {
+            Hydrates hydrates) {
         this(
                 rhoDry,
                 porosity,
@@ -132,7 +127,7 @@ public record DryingInput(
                 capacity,
                 acidLast,
                 saltActivity,
-                hydrate,
+                hydrates,
                 Additives.NONE);
     }
 
@@ -149,7 +144,18 @@ public record DryingInput(
             double rhoDry, double porosity, double freeWater, SorptionMixture sorbents, double capacity) {
         double water = freeWater * rhoDry / 1000;
         return new DryingInput(
-                rhoDry, porosity, porosity - water, freeWater, Alcohol.NONE, 0, 0, sorbents, capacity, false, 1, 0);
+                rhoDry,
+                porosity,
+                porosity - water,
+                freeWater,
+                Alcohol.NONE,
+                0,
+                0,
+                sorbents,
+                capacity,
+                false,
+                1,
+                Hydrates.NONE);
     }
 
     /** {@return the damp mass per mass of dry mix} */
@@ -161,7 +167,11 @@ public record DryingInput(
     private static void within(String field, double x, double low, double high, String unit, String mend) {
         if (!(x >= low && x <= high)) {
             throw new Refusal(
-                    "out-of-range", field, (x + " " + unit).strip(), (low + " to " + high + " " + unit).strip(), mend);
+                    "out-of-range",
+                    field,
+                    ((Double.isFinite(x) ? Decimals.text(x, 6) : x) + " " + unit).strip(),
+                    (Decimals.text(low, 6) + " to " + Decimals.text(high, 6) + " " + unit).strip(),
+                    mend);
         }
     }
 }

@@ -26,6 +26,8 @@ import org.fizzhull.recipe.EarlyRates;
  * @param sealLeak vapour through seals and holes of a wrap against what its film passes; 3, x/÷3 [assumed]
  * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2,
  *     anything from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
+ * @param acidHydration rate at which anhydrous citric acid becomes its monohydrate and back, 1/s; 1/(10 d), x/÷4
+ *     [assumed: where it settles is known, how fast is not]
  */
 public record DryingParameters(
         double diffusivityFactor,
@@ -42,7 +44,8 @@ public record DryingParameters(
         double startActivity,
         double retainedGas,
         double sealLeak,
-        double hydrateShare)
+        double hydrateShare,
+        double acidHydration)
         implements Serializable {
 
     /**
@@ -66,6 +69,8 @@ public record DryingParameters(
      * @param sealLeak vapour through seals and holes of a wrap against what its film passes; 3, x/÷3 [assumed]
      * @param hydrateShare share of the water hydrated salts can give back that comes within the time of a course; 1/2,
      *     anything from 0 to 1 [assumed: where it settles is known, how fast is not, days to weeks]
+     * @param acidHydration rate at which anhydrous citric acid becomes its monohydrate and back, 1/s; 1/(10 d), x/÷4
+     *     [assumed: where it settles is known, how fast is not]
      * @throws IllegalArgumentException for a value outside its range, NaN included
      */
     public DryingParameters {
@@ -84,6 +89,7 @@ public record DryingParameters(
         within("retained gas", retainedGas, 0, 1000);
         within("seal leak", sealLeak, 0, 1e3);
         within("hydrate share", hydrateShare, 0, 1);
+        within("acid hydration", acidHydration, 0, 1);
     }
 
     /** The medians of the priors, in the order of the components. */
@@ -102,7 +108,8 @@ public record DryingParameters(
             0.50,
             1,
             3,
-            0.5);
+            0.5,
+            1 / (10 * 86400.0));
 
     /** {@return the defaults, docs/physics/drying.md} */
     public static DryingParameters standard() {

@@ -26,6 +26,7 @@ public final class DryingParametersBuilder {
     private double retainedGas;
     private double sealLeak;
     private double hydrateShare;
+    private double acidHydration;
 
     DryingParametersBuilder(DryingParameters from) {
         diffusivityFactor = from.diffusivityFactor();
@@ -43,6 +44,7 @@ public final class DryingParametersBuilder {
         retainedGas = from.retainedGas();
         sealLeak = from.sealLeak();
         hydrateShare = from.hydrateShare();
+        acidHydration = from.acidHydration();
     }
 
     /**
@@ -211,6 +213,17 @@ public final class DryingParametersBuilder {
     }
 
     /**
+     * Sets the rate at which anhydrous citric acid becomes its monohydrate and back, 1/s.
+     *
+     * @param value rate, 1/s; 0 binds nothing
+     * @return this builder
+     */
+    public DryingParametersBuilder acidHydration(double value) {
+        acidHydration = value;
+        return this;
+    }
+
+    /**
      * {@return the parameters} Refuses what cannot be computed with.
      *
      * @throws IllegalArgumentException for a value outside its range
@@ -231,6 +244,7 @@ public final class DryingParametersBuilder {
                 startActivity,
                 retainedGas,
                 sealLeak,
-                hydrateShare);
+                hydrateShare,
+                acidHydration);
     }
 }

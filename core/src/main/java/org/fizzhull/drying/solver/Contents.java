@@ -6,11 +6,14 @@ package org.fizzhull.drying.solver;
  * <p>Mutable, and written by {@link DryingSolver} at each step; a copy is kept where a state has to be come back to.
  */
 public final class Contents {
-    /** Water of each cell, kg/m3. */
+    /** Water of each cell that can move, kg/m3. */
     public double[] water = {};
 
     /** CO2 made in each cell, mol per kg of dry mix. */
     public double[] extent = {};
+
+    /** Water bound by the acid in each cell, kg per kg of dry mix. */
+    public double[] bound = {};
 
     /** Relative humidity of the room. */
     public double room;
@@ -31,6 +34,7 @@ public final class Contents {
     void cells(int n) {
         water = new double[n];
         extent = new double[n];
+        bound = new double[n];
     }
 
     /**
@@ -41,6 +45,7 @@ public final class Contents {
     public void take(Contents other) {
         System.arraycopy(other.water, 0, water, 0, water.length);
         System.arraycopy(other.extent, 0, extent, 0, extent.length);
+        System.arraycopy(other.bound, 0, bound, 0, bound.length);
         room = other.room;
         lost = other.lost;
         made = other.made;

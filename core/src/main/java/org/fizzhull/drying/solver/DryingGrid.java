@@ -52,6 +52,7 @@ public final class DryingGrid {
         total = left;
         skin = profile.area(0);
         for (int i = 0; i < cells; i++) {
+            // the cell reaches from above to below; its volume is the difference of what is left there
             double below = deepest * power((i + 1.0) / cells, grading);
             double rest = i == cells - 1 ? 0 : profile.volume(below);
             volume[i] = left - rest;

@@ -47,10 +47,11 @@ public final class DryingSolver {
      *
      * @param isotherm water activity against content
      * @param reaction the slow reaction in the films
+     * @param hydration the acid that binds water
      * @param rhoDry dry mix per volume, kg/m3
      */
-    public DryingSolver(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
-        stage = new DryingStage(isotherm, reaction, rhoDry);
+    public DryingSolver(WaterActivity isotherm, FilmReaction reaction, AcidHydration hydration, double rhoDry) {
+        stage = new DryingStage(isotherm, reaction, hydration, rhoDry);
     }
 
     /**
@@ -109,14 +110,16 @@ public final class DryingSolver {
         if (!stage.solve(now, base, GAMMA * dt)) {
             return false;
         }
+        // from the first stage on to the base of the second
         double first = now.flux;
         double madeFirst = stage.made(base, now);
         for (int i = 0; i < now.water.length; i++) {
             base.water[i] = before.water[i] + CARRIED * (now.water[i] - before.water[i]);
             base.extent[i] = before.extent[i] + CARRIED * (now.extent[i] - before.extent[i]);
+            base.bound[i] = before.bound[i] + CARRIED * (now.bound[i] - before.bound[i]);
         }
         base.room = before.room + CARRIED * (now.room - before.room);
-        if (stage.exhausted(base) || !stage.solve(now, base, GAMMA * dt)) {
+        if (stage.exhausted(before, base) || !stage.solve(now, base, GAMMA * dt)) {
             return false;
         }
         now.lost += dt * ((1 - GAMMA) * first + GAMMA * now.flux);

@@ -3,16 +3,16 @@ package org.fizzhull.drying.solver;
 import org.fizzhull.numeric.Tridiagonal;
 
 /**
- * One implicit stage of the drying equations: vapour diffusion with the film reaction in every cell, and the room. Of
- * cell i, counted from the skin inward, and of the room with N like pieces in it, over a stage of h seconds:
+ * One implicit stage of the drying equations: vapour diffusion with the film reaction and the acid that binds water in
+ * every cell, and the room. Of cell i, counted from the skin inward, and of the room with N like pieces in it, over a stage of h seconds:
  *
  * <pre>
- *   V_i (C_i - C_i0) / h = G_i-1 (a_i-1 - a_i) + G_i (a_i+1 - a_i) + V_i rho_dry m_w (xi_i - xi_i0) / h
+ *   V_i (C_i - C_i0) / h = G_i-1 (a_i-1 - a_i) + G_i (a_i+1 - a_i) + V_i rho_dry (m_w (xi_i - xi_i0) - (b_i - b_i0)) / h
  *   xi_i - xi_i0         = h k(T) max(0, C_i - C_film) / rho_dry (1 - xi_i / xi_max)^p
  *   M (phi - phi_0) / h  = E (phi_in - phi) - D(phi) + G_0 (a_0 - phi)
  * </pre>
  *
- * V cell volume (m3), C water per volume of piece (kg/m3), a(C) its water activity ({@link WaterActivity}), G the
+ * b water bound by the acid ({@link AcidHydration}), V cell volume (m3), C water that can move per volume of piece (kg/m3), a(C) its water activity ({@link WaterActivity}), G the
  * vapour that passes per unit of activity (kg/s, {@link VapourPath}), xi carbon dioxide made (mol/kg dry), m_w water
  * made with each mole (kg/mol), C_film the content at which films become liquid, phi relative humidity of the room, M
  * vapour that one piece's share of the room holds (kg), E its exchange of air (kg/s), phi_in the humidity that comes
@@ -38,6 +38,8 @@ final class DryingStage {
     private final WaterActivity isotherm;
     /** Law of the slow reaction. */
     private final FilmReaction reaction;
+    /** Water that citric acid binds as its hydrate. */
+    private final AcidHydration hydration;
     /** Dry mix per volume, kg/m3. */
     private final double rhoDry;
 
@@ -54,6 +56,9 @@ final class DryingStage {
     /** d extent / d water of each cell at the present guess, mol m3/kg2. */
     private double[] yielding = {};
 
+    /** d bound / d water of each cell at the present guess, m3/kg. */
+    private double[] binding = {};
+
     /** Subdiagonal of the linear system; row 0 is the room, row i + 1 cell i. */
     private double[] lower = {};
     /** Its diagonal: kg/s per unit of humidity in row 0, m3/s in the others. */
@@ -65,9 +70,10 @@ final class DryingStage {
      */
     private double[] right = {};
 
-    DryingStage(WaterActivity isotherm, FilmReaction reaction, double rhoDry) {
+    DryingStage(WaterActivity isotherm, FilmReaction reaction, AcidHydration hydration, double rhoDry) {
         this.isotherm = isotherm;
         this.reaction = reaction;
+        this.hydration = hydration;
         this.rhoDry = rhoDry;
     }
 
@@ -78,18 +84,22 @@ final class DryingStage {
         activity = new double[n];
         slope = new double[n];
         yielding = new double[n];
+        binding = new double[n];
         lower = new double[n + 1];
         diagonal = new double[n + 1];
         upper = new double[n + 1];
         right = new double[n + 1];
     }
 
-    /** Whether a cell would have given off more gas than it had: the step is too long. */
-    boolean exhausted(Contents contents) {
+    /**
+     * Whether a cell would give off more gas than it had: the step is too long. One that has none left, but for the
+     * rounding of the last step, gives off nothing in a step of any length.
+     */
+    boolean exhausted(Contents from, Contents to) {
         boolean exhausted = false;
         if (filmRate > 0) {
             for (int i = 0; i < n; i++) {
-                exhausted |= reaction.exceeds(contents.extent[i]);
+                exhausted |= to.extent[i] > from.extent[i] && reaction.exceeds(to.extent[i]);
             }
         }
         return exhausted;
@@ -119,7 +129,9 @@ final class DryingStage {
         double above = isotherm.filmContent() * (1 + 1e-9);
         double below = isotherm.filmContent() * (1 - 1e-9);
         double[] water = now.water;
+        boolean binds = !hydration.idle();
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
+            // one Newton step: the linear system at the guess, its solution, the new guess
             linearise(now, base, h);
             double skinFlux = couple(now.room, base.room, 1 / h);
             Tridiagonal.solve(lower, diagonal, upper, right, n + 1);
@@ -133,13 +145,17 @@ final class DryingStage {
                 double to = water[i] + right[i + 1];
                 largest = Math.max(largest, Math.abs(right[i + 1]));
                 exact &= isotherm.holds(to, segment[i]) && reaction.nearlyLinear(yielding[i] * right[i + 1]);
+                if (binds) {
+                    exact &= hydration.sameSide(water[i], to);
+                    to = hydration.toKink(water[i], to);
+                }
                 water[i] = toKink(water[i], to, above, below);
             }
             if (largest <= scale) {
                 return true;
             }
             if (exact) {
-                addLinear(now.extent);
+                addLinear(now);
                 return true;
             }
             if (!(largest < 1e9)) {
@@ -163,6 +179,7 @@ final class DryingStage {
         double perStep = 1 / h;
         double yield = rhoDry * reaction.waterPerMole();
         boolean reacts = filmRate > 0;
+        boolean binds = !hydration.idle();
         for (int i = 0; i < n; i++) {
             double c = content[i];
             int s = isotherm.segment(c, segments[i]);
@@ -174,6 +191,9 @@ final class DryingStage {
             rest[i + 1] = stored * (from[i] - c);
             if (reacts) {
                 react(now, base, i, h, stored * yield);
+            }
+            if (binds) {
+                bind(now, base, i, h, stored * rhoDry);
             }
         }
     }
@@ -193,6 +213,17 @@ final class DryingStage {
             now.extent[i] = start;
             yielding[i] = 0;
         }
+    }
+
+    /** What the acid of cell i binds at the present guess, and how that changes with its water. */
+    private void bind(Contents now, Contents base, int i, double h, double storedMix) {
+        double content = now.water[i];
+        double moved = hydration.implicit(base.bound[i], h, content);
+        double steepness = hydration.slope(h, content);
+        binding[i] = steepness;
+        now.bound[i] = moved;
+        right[i + 1] -= storedMix * (moved - base.bound[i]);
+        diagonal[i + 1] += storedMix * steepness;
     }
 
     /** Adds the diffusion between cells, the skin and the room; returns the flux through the skin, kg/s. */
@@ -229,11 +260,16 @@ final class DryingStage {
         return skinFlux;
     }
 
-    /** The extents that belong to the linear system just solved, which was the whole truth: the balance closes. */
-    private void addLinear(double[] extent) {
+    /** What belongs to the linear system just solved, which was the whole truth: the balance closes. */
+    private void addLinear(Contents now) {
         if (filmRate > 0) {
             for (int i = 0; i < n; i++) {
-                extent[i] += yielding[i] * right[i + 1];
+                now.extent[i] += yielding[i] * right[i + 1];
+            }
+        }
+        if (!hydration.idle()) {
+            for (int i = 0; i < n; i++) {
+                now.bound[i] += binding[i] * right[i + 1];
             }
         }
     }

@@ -96,6 +96,7 @@ public final class RecedingFront {
         if (!(drop > 0 && surface > 0) || before >= 1) {
             return before;
         }
+        // from the cell in which the front stands now inward, while time is left
         double passed = 0;
         double left = seconds;
         double share = before;

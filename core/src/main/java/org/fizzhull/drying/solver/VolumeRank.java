@@ -22,6 +22,7 @@ public final class VolumeRank {
         int j = 0;
         double left = from.volume[0];
         for (int i = 0; i < n; i++) {
+            // fill the new cell from the old ones, where the last new cell stopped
             double wanted = to.volume[i] * scale;
             double sum = 0;
             while (wanted > 0) {

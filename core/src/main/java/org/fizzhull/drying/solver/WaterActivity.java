@@ -1,6 +1,6 @@
 package org.fizzhull.drying.solver;
 
-import org.fizzhull.drying.mix.DryingInput;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 
 /**
@@ -48,15 +48,16 @@ public final class WaterActivity {
      * @param sorbents powders and humectants that hold water
      * @param rhoDry dry mix per volume, kg/m3
      * @param film water activity of the film solution
-     * @param hydrate water that the hydrates take up at {@link DryingInput#HYDRATE_HUMIDITY}, kg per kg of dry mix
+     * @param hydrate water that the hydrates take up at {@link Hydrates#GIVING_HUMIDITY}, kg per kg of dry mix
      */
     public WaterActivity(SorptionMixture sorbents, double rhoDry, double film, double hydrate) {
         this.film = film;
         step = film / SEGMENTS;
         double below = 0;
         for (int i = 1; i <= SEGMENTS; i++) {
+            // content at the node: isotherms and the bound water of hydrates, never flatter than the least slope
             double a = i * step;
-            hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - DryingInput.HYDRATE_HUMIDITY) / WIDTH));
+            hydrated[i] = Math.max(0, Math.min(1, 0.5 + (a - Hydrates.GIVING_HUMIDITY) / WIDTH));
             double held = rhoDry * (sorbents.water(a) + hydrate * hydrated[i]);
             content[i] = content[i - 1] + Math.max(held - below, LEAST_SLOPE * step);
             below = held;

@@ -38,6 +38,7 @@ public final class FloatingAttitudes {
     /** Whether it is set down open side up. */
     private final boolean placed;
 
+    /** Takes a question and its piece. */
     private FloatingAttitudes(Question question, Piece piece) {
         this.piece = piece;
         shape = piece.shape();
@@ -68,6 +69,7 @@ public final class FloatingAttitudes {
 
     /** Adds the attitude with the hollow dry, where there is one. */
     private void boat(Hollow hollow, List<FloatingAttitude> into) {
+        // heavier than the closed hull carries up to its rim: it goes down, however it is set
         double displaced = piece.mass() / waterDensity;
         if (displaced >= hollow.carried()) {
             return;
@@ -90,6 +92,7 @@ public final class FloatingAttitudes {
 
     /** An inset outside the hull is taken as under water: its weight counts less the water it pushes aside. */
     private void flooded(Hull hull, List<FloatingAttitude> into) {
+        // its mass and centre as the hull has to carry them: what lies outside it is lifted by its own water
         double lift = waterDensity * (shape.insetVolume() - shape.insetInsideHull());
         double mass = piece.mass() - lift;
         if (!(mass > 0) || mass >= waterDensity * hull.volume()) {

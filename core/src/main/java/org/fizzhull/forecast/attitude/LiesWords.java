@@ -68,6 +68,7 @@ public final class LiesWords {
 
     /** Words of a shape of a known kind; of another one by its axis as listed. */
     private static String wayOf(Shape shape, FloatingAttitude rest) {
+        // lean of the listed axis: straight up, straight down, level, or in between
         Vec3 up = rest.up();
         boolean upright = up.z() > UPRIGHT;
         boolean over = up.z() < -UPRIGHT;
@@ -128,6 +129,7 @@ public final class LiesWords {
         if (seen > 1) {
             return "tilted, what is between " + sides + " of the file shows";
         }
+        // one side shows: straight up by the file's axis, or leaning
         boolean straight = Math.abs(part[first]) > UPRIGHT;
         String how = !straight
                 ? "tilted by " + lean(Math.abs(part[first])) + " degrees"

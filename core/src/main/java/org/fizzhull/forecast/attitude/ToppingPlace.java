@@ -27,6 +27,7 @@ final class ToppingPlace {
         if (!(shape instanceof Loaded loaded) || loaded.toppings().isEmpty()) {
             return FloatingAttitude.Topping.NONE;
         }
+        // lowest and highest point of the covered top along up, and the water line on the same scale, m
         double[] span = hull.heightsAbove(TOP * hull.reach(0, 0, 1), up);
         double water = draft - hull.reach(-up.x(), -up.y(), -up.z());
         double thickness = loaded.toppingHeight() * up.z();

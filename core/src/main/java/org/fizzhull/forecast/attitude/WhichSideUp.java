@@ -34,6 +34,7 @@ public final class WhichSideUp {
             return Optional.empty();
         }
         Vec3 up = shape.restingAttitude().nearest();
+        // time with the other side up over that with the nearest, less 1: the inverse ratio of the wet shares
         double other = wet(hull.get(), up) / wet(hull.get(), up.times(-1)) - 1;
         if (Math.abs(other) < TOLD) {
             return Optional.empty();

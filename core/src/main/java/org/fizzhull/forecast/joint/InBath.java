@@ -34,6 +34,7 @@ public final class InBath {
     /** Time when 1 % of it is left, s, draw by draw; 0 in still water. */
     private final double[] fizzTimes;
 
+    /** Counted columns of one question in one bath. */
     private InBath(
             Question question,
             CriticalWeights critical,
@@ -58,6 +59,7 @@ public final class InBath {
         double[] shares = critical.shares();
         double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {
+            // critical weight over the mean weight of the batch, less 1, unless the piece of the draw contradicts it
             double share = columns[VoyageModel.END][i] / columns[VoyageModel.MEAN][i] - 1;
             boolean against = share > 0 ? shares[i] == 0 : shares[i] == 1;
             headroom[i] = against ? 0 : share;

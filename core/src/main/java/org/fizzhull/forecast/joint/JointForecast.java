@@ -38,6 +38,7 @@ public final class JointForecast {
     /** What the reader must know. */
     private final List<Notice> notices;
 
+    /** Counts weights and making of one question; {@code making} has the columns of {@link JointModel}. */
     JointForecast(
             Question question,
             Piece piece,

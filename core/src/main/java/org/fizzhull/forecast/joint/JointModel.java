@@ -70,6 +70,7 @@ final class JointModel implements Model {
     /** The spare at the drop in the first bath, kg. */
     @Override
     public double at(double[] uniforms) {
+        // all uniform numbers first: inputs drawn together read one another's
         for (int i = 0; i < values.length; i++) {
             own[i] = uniforms[places[i]];
         }

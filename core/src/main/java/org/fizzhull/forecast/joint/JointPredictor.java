@@ -2,15 +2,18 @@ package org.fizzhull.forecast.joint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.measured.CommonPosterior;
+import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
@@ -24,6 +27,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -33,18 +37,10 @@ import org.fizzhull.uncertainty.Workers;
  * everything that is uncertain and common to both, so that their difference is known far better than either (common
  * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory).
  *
- * <pre>{@code
- * List<JointForecast> both = JointPredictor.standard()
- *         .forecast(List.of(ballQuestion, domeQuestion), List.of(), Progress.SILENT);
- * double[] ball = both.get(0).baths().get(0).shares();
- * double[] dome = both.get(1).baths().get(0).shares(); // compare draw by draw
- * }</pre>
- *
- * <p>Each answer for itself is what {@link FloatPredictor} says: to the byte for the questions that ask the same inputs
- * as the first, within the error of the draws for the others, whose Sobol points have other coordinates. Shared too is
- * the error of a mould's size: two moulds are compared as if measured with the same ruler. Cost: a draw of a question
- * is pressed and dried once, however many baths it goes into. Takes no measurements. Immutable; safe to share between
- * threads; the answer does not depend on the workers. Used by {@code decide}.
+ * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler, unless something
+ * was measured on pieces of one of them ({@link MeasuredPieces}). Cost: a
+ * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
+ * threads; the answer does not depend on the workers.
  */
 public final class JointPredictor {
     /** Priors of the uncertain inputs, without the rows that a question brings. */
@@ -54,15 +50,18 @@ public final class JointPredictor {
     /** What runs the blocks of draws. */
     private final Workers workers;
 
-    private JointPredictor(Factors factors, Sampling sampling, Workers workers) {
+    private final List<MeasuredPieces> measured;
+
+    private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
+        this.measured = List.copyOf(measured);
     }
 
     /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static JointPredictor standard() {
-        return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER);
+        return new JointPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, List.of());
     }
 
     /**
@@ -71,7 +70,7 @@ public final class JointPredictor {
      * @param others table of priors in place of the present one
      */
     public JointPredictor with(Factors others) {
-        return new JointPredictor(others, sampling, workers);
+        return new JointPredictor(others, sampling, workers, measured);
     }
 
     /**
@@ -89,7 +88,7 @@ public final class JointPredictor {
                     "a multiple of " + MonteCarlo.STEP,
                     "Chances are compared, and central values have none.");
         }
-        return new JointPredictor(factors, other, workers);
+        return new JointPredictor(factors, other, workers, measured);
     }
 
     /**
@@ -98,7 +97,17 @@ public final class JointPredictor {
      * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
      */
     public JointPredictor with(Workers others) {
-        return new JointPredictor(factors, sampling, others);
+        return new JointPredictor(factors, sampling, others, measured);
+    }
+
+    /**
+     * {@return this predictor knowing what was measured on pieces of some questions} Every answer is narrower by what the
+     * measurements say of the inputs that it shares with them. The error of a mould's size is then each mould's own.
+     *
+     * @param pieces what was measured, those on pieces of one question together
+     */
+    public JointPredictor with(List<MeasuredPieces> pieces) {
+        return new JointPredictor(factors, sampling, workers, pieces);
     }
 
     /** {@return how it draws} */
@@ -134,10 +143,17 @@ public final class JointPredictor {
      */
     public void forecast(
             List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
-        CommonColumns common = new CommonColumns(questions, factors);
+        List<Question> all = new ArrayList<>(questions);
+        measured.forEach(pieces -> all.add(pieces.like()));
+        CommonColumns common = new CommonColumns(all, factors, !measured.isEmpty());
+        Optional<CommonPosterior> known =
+                measured.isEmpty() ? Optional.empty() : Optional.of(known(common, questions.size()));
+        Draws run = known.isPresent()
+                ? known.get().draws()
+                : new MonteCarlo(common.uniforms(), sampling.samples(), sampling.seed(), workers);
         for (int i = 0; i < questions.size(); i++) {
             check(progress, i, questions.size());
-            reader.accept(answer(questions.get(i), baths, common, i));
+            reader.accept(answer(questions.get(i), baths, common.places(i), run, known));
         }
         check(progress, questions.size(), questions.size());
     }
@@ -150,7 +166,17 @@ public final class JointPredictor {
     }
 
     /** The answer to question {@code number}, from 0, in each bath. */
-    private JointForecast answer(Question put, List<Bath> baths, CommonColumns common, int number) {
+    private CommonPosterior known(CommonColumns common, int first) {
+        List<PreparedQuestion> posed = new ArrayList<>();
+        for (MeasuredPieces pieces : measured) {
+            posed.add(PreparedQuestion.of(TippingBoat.judged(pieces.like(), factors), factors));
+        }
+        List<Observations> seen = measured.stream().map(MeasuredPieces::seen).toList();
+        return CommonPosterior.of(common, first, posed, seen, sampling, workers);
+    }
+
+    private JointForecast answer(
+            Question put, List<Bath> baths, int[] places, Draws run, Optional<CommonPosterior> known) {
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(put.shape(), filled);
         }
@@ -158,13 +184,16 @@ public final class JointPredictor {
         for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
             posed.add(posed(put.in(bath), posed));
         }
+        // one run of draws for all baths: each piece is made once
         double[][][] columns = new double[posed.size()][VoyageModel.CRITICAL_WIDTH][sampling.samples()];
         double[][] making = new double[JointModel.MAKING_WIDTH][sampling.samples()];
-        int[] places = common.places(number);
-        MonteCarlo run = new MonteCarlo(common.uniforms(), sampling.samples(), sampling.seed(), workers);
         run.draws(() -> new JointModel(posed, places, columns, making));
+        // the answer: what belongs to the making by the first bath, then each bath
         PreparedQuestion first = posed.get(0);
-        Piece piece = piece(first, columns[0][VoyageModel.MASS]);
+        double[] centre = known.isPresent()
+                ? known.get().centre(first, places)
+                : first.factors().medians();
+        Piece piece = piece(first, centre, columns[0][VoyageModel.MASS]);
         List<InBath> each = new ArrayList<>();
         List<Notice> notices = new ArrayList<>(Notices.of(first.question(), piece));
         for (int i = 0; i < columns.length; i++) {
@@ -173,6 +202,7 @@ public final class JointPredictor {
         if (first.question().into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
+        known.ifPresent(measurements -> notices.addAll(measurements.notices()));
         notices.addAll(Notices.critical(each.get(0).critical()));
         return new JointForecast(
                 first.question(),
@@ -185,9 +215,8 @@ public final class JointPredictor {
     }
 
     /** By the central values; of a made piece with the weight of the middle draw, as a forecast of it alone has it. */
-    private static Piece piece(PreparedQuestion posed, double[] masses) {
+    private static Piece piece(PreparedQuestion posed, double[] centre, double[] masses) {
         DropModel drop = new DropModel(posed);
-        double[] centre = posed.factors().medians();
         return posed.question().making() instanceof Weighed
                 ? drop.piece(centre)
                 : drop.piece(

@@ -87,6 +87,7 @@ final class TimedMaker implements Maker {
     private Piece made(Step how, Draw draw, double volumeRatio) {
         Packing.Packed packed = how.packing.of(draw, volumeRatio);
         double rhoDry = packed.solidFraction() * packed.trueDensity();
+        // out of the mould: dry mix with all its liquid, in the true volume, and what is in it
         damp = rhoDry * (1 + packed.blend().liquid().ratio()) * shape.volume() * volumeRatio + shape.insetMass();
         if (how.plan.phases().isEmpty()) {
             return plain.make(draw, volumeRatio);

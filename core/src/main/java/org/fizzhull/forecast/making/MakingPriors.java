@@ -238,6 +238,9 @@ public final class MakingPriors {
         if (blend.hydrateWater() > 0) {
             rows.add(new Factor(Input.HYDRATE_SHARE, uniform(0, 1), HYDRATES));
         }
+        if (blend.hydrateUptake() > 0) {
+            rows.add(new Factor(Input.ACID_HYDRATION, lognormal(d.acidHydration(), 4), HYDRATES));
+        }
         return rows;
     }
 

@@ -52,6 +52,7 @@ final class Bowl {
         List<Prior> priors = factors.priors();
         double ownLift =
                 HeldPiece.ownLift(posed.question().shape(), posed.question().bath());
+        // own reading, what two pieces differ by, then the slope of each input times one standard deviation of it
         double variance = piece.deviation() * piece.deviation() + ownLift * ownLift;
         double here = voyage.held(inputs, held, piece.seconds(), true);
         for (int k = 0; k < own.length; k++) {

@@ -8,9 +8,9 @@ import org.fizzhull.forecast.question.PreparedQuestion;
  * what the scale showed, R_i what the inputs make of it, w_i = 1/s_i^2 ({@link Bowl}), W their sum and bars for means
  * weighted so,
  * <pre>  sum_i w_i (r_i - R_i)^2 = W (rbar - Rbar)^2 + sum_i w_i ((r_i - rbar) - (R_i - Rbar))^2,</pre>
- * so that the mean can be solved for and the rest weighs the draw. The next piece differs from those that were dunked
+ * so that the mean can be solved for and the rest weights the draw. The next piece differs from those that were dunked
  * by what two pieces of one mould differ by ({@link #own}): where the mean is solved for, that is put on the solved
- * value; where it only weighs the draw, the mean is taken as true to sqrt(1/W + s_own^2). One instance serves one
+ * value; where it only weights the draw, the mean is taken as true to sqrt(1/W + s_own^2). One instance serves one
  * thread.
  */
 final class Bowls {
@@ -29,6 +29,7 @@ final class Bowls {
     /** What two pieces of one mould differ by, kg, one standard deviation. */
     private final double own;
 
+    /** Weights the dunks by their errors: the better a reading is known, the more it counts in the mean. */
     Bowls(PreparedQuestion posed, List<HeldPiece> pieces) {
         each = pieces.stream().map(piece -> new Bowl(posed, piece)).toList();
         int count = each.size();

@@ -32,7 +32,7 @@ import org.fizzhull.uncertainty.Workers;
  *   <li>Measurements that the question cannot have are refused: fizz in still water, a weighed press piece beside a
  *       known weight, a timed piece without its weight.
  *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link Expected}).
- *   <li>Each proposal of the priors is solved for what was measured and weighed ({@link Pins}); systematic resampling
+ *   <li>Each proposal of the priors is solved for what was measured and weighted ({@link Pins}); systematic resampling
  *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
  *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
  *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their
@@ -104,6 +104,28 @@ public final class Conditioned {
     }
 
     private static Conditioned of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+        return of(
+                posed.factors(),
+                () -> Pins.of(posed, seen),
+                sampling,
+                workers,
+                proposals(posed),
+                checked(posed, seen, sampling, workers),
+                check(seen));
+    }
+
+    /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */
+    static int proposals(PreparedQuestion posed) {
+        return posed.question().making() instanceof Weighed ? MOST_PROPOSALS : MOST_DRIED;
+    }
+
+    /** {@return what to check where nothing agrees with what was measured} */
+    static String check(Observations seen) {
+        return seen.bathed() ? CHECK_BATHED : CHECK_PRESSED;
+    }
+
+    /** {@return what is to be said of measurements; refuses what cannot have been measured on a piece of the question} */
+    static List<Notice> checked(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
         Question question = posed.question();
         seen.fizz().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.FIZZ));
         seen.rise().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RISE));
@@ -118,15 +140,7 @@ public final class Conditioned {
         if (sampling.samples() > 0) {
             notices.addAll(Expected.of(posed, seen, sampling, workers).surprises());
         }
-        boolean weighed = question.making() instanceof Weighed;
-        return of(
-                posed.factors(),
-                () -> Pins.of(posed, seen),
-                sampling,
-                workers,
-                weighed ? MOST_PROPOSALS : MOST_DRIED,
-                notices,
-                seen.bathed() ? CHECK_BATHED : CHECK_PRESSED);
+        return notices;
     }
 
     /**
@@ -135,7 +149,7 @@ public final class Conditioned {
      * @param making how the piece that is asked about is made
      * @param shape form of the mould
      * @param factors table of priors
-     * @param piece the piece that was weighed next
+     * @param piece the weighed piece, with others behind it
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
      * @throws Refusal {@code contradiction} where nothing of the priors agrees with the weight
@@ -165,6 +179,7 @@ public final class Conditioned {
             int most,
             List<Notice> notices,
             String check) {
+        // without draws only the solved inputs move, and the others keep their medians
         Pins central = pins.get();
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
@@ -176,6 +191,14 @@ public final class Conditioned {
         }
         Posterior posterior =
                 Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, pins::get);
+        believed(posterior, notices, check);
+        double[] agreed = agreed(factors, posterior.medians());
+        central.pin(agreed, middle(central.uniforms()));
+        return new Conditioned(Optional.of(posterior), agreed, notices);
+    }
+
+    /** Refuses draws of which hardly any agree, and says so where few do. */
+    static void believed(Posterior posterior, List<Notice> notices, String check) {
         double effective = posterior.effective();
         if (!(effective >= LEAST_EFFECTIVE)) {
             throw contradiction("hardly any of " + posterior.proposals() + " draws", check);
@@ -183,15 +206,11 @@ public final class Conditioned {
         if (effective < FEW) {
             notices.add(MeasuredNotices.few(effective));
         }
-        double[] agreed = agreed(factors, posterior);
-        central.pin(agreed, middle(central.uniforms()));
-        return new Conditioned(Optional.of(posterior), agreed, notices);
     }
 
     /** Medians of the draws; what is an error of this one piece, its mould, its mix or its bath keeps its middle. */
-    private static double[] agreed(Factors factors, Posterior posterior) {
+    static double[] agreed(Factors factors, double[] medians) {
         double[] centre = factors.medians();
-        double[] medians = posterior.medians();
         int column = 0;
         for (Factor row : factors.rows()) {
             // the middle case is mixed as the recipe says

@@ -74,6 +74,7 @@ record Expected(
             floaters += time > 0 ? 0 : 1.0 / rise.length;
         }
         Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
+        // what the scale would have shown of a pressed piece, and of one held under
         Optional<Interval> mass =
                 seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
         Optional<Interval> lift = Observations.first(seen.lift())
@@ -116,7 +117,12 @@ record Expected(
         return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 
-    /** What lies outside of what was expected; refuses the rise of a piece that floats at once in every draw. */
+    /**
+     * What lies outside of what was expected.
+     *
+     * @throws org.fizzhull.quantity.Refusal {@code contradiction} for the rise of a piece that floats at once in every
+     *     draw
+     */
     List<Notice> surprises() {
         List<Notice> notices = new ArrayList<>();
         Observations.first(seen.fizz()).ifPresent(piece -> {

@@ -62,6 +62,10 @@ final class FizzPin {
     /** Whether the last evaluation solved for it, so that its value is near the next one. */
     private boolean riseNear;
 
+    /**
+     * Solves the speed, in a column with its prior, for the fizz time of one piece, with what a rise or lift pins
+     * inside.
+     */
     FizzPin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior, Optional<MeasuredPin> rise) {
         this.voyage = voyage;
         this.piece = piece;
@@ -87,6 +91,7 @@ final class FizzPin {
         if (!(time > 0)) {
             return Double.NEGATIVE_INFINITY;
         }
+        // near the root by two steps, then the fizz times at the ends of the steps around
         riseNear = false;
         double middle = nearby(inputs, time);
         double step = 2 * REACH / STEPS;
@@ -98,6 +103,7 @@ final class FizzPin {
                 times[i] = time(inputs, middle + (i - STEPS / 2) * step);
             }
         }
+        // a change of side between two ends brackets a root; NaN, where the rise cannot be met, brackets none
         int found = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < STEPS; i++) {

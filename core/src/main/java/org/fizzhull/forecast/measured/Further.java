@@ -6,7 +6,7 @@ import java.util.function.ToDoubleFunction;
 import org.fizzhull.forecast.question.PreparedQuestion;
 
 /**
- * Measurements beyond the one that each input is solved for: each weighs the draws by its likelihood, a normal density
+ * Measurements beyond the one that each input is solved for: each weights the draws by its likelihood, a normal density
  * of what was measured around what the draw makes of that piece. With x_i what was measured, s_i its deviation and y_i
  * what the draw makes of it,
  *
@@ -63,7 +63,7 @@ final class Further {
         }
     }
 
-    /** Logarithm of the likelihood of all of them, less a constant. */
+    /** Logarithm of the likelihood of all of them, less a constant, for values of the inputs, SI. */
     double logLikelihood(double[] inputs) {
         double sum = 0;
         for (ToDoubleFunction<double[]> likelihood : likelihoods) {

@@ -99,7 +99,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /**
      * {@return this reading as that of a piece of another weight before}
      *
-     * @param kilograms mass, kg
+     * @param kilograms weight of that piece before it got wet, kg
      */
     public HeldPiece weighing(double kilograms) {
         return new HeldPiece(reading, deviation, seconds, OptionalDouble.of(kilograms));
@@ -108,7 +108,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     /**
      * {@return this reading with a spread that was entered}
      *
-     * @param kilograms mass, kg
+     * @param kilograms one standard deviation of the reading, kg
      */
     public HeldPiece within(double kilograms) {
         return new HeldPiece(reading, kilograms, seconds, mass);

@@ -11,7 +11,7 @@ import org.fizzhull.uncertainty.Prior;
  * normal score z of the input, so that a secant finds the only root at once. Whether the scale feels the plume is
  * drawn, with {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the score over the slope,
  * <pre>  ln w = -z^2/2 - ln(dR/dz),</pre>
- * exact for any spread of the reading; how several readings lie around their mean weighs it too. What the next piece
+ * exact for any spread of the reading; how several readings lie around their mean weights it too. What the next piece
  * lifts more than the dunked ones is put on the solved value afterwards, as own/(dR/dz). Cost: some six force balances
  * a dunk, no voyage. One instance serves one thread.
  */
@@ -49,6 +49,7 @@ final class LiftPin implements MeasuredPin {
     /** What the next piece lifts more than those that were dunked, kg. */
     private double own;
 
+    /** Solves the input of a column with its prior. */
     private LiftPin(Bowls bowls, int column, Prior prior) {
         this.bowls = bowls;
         this.column = column;
@@ -83,6 +84,7 @@ final class LiftPin implements MeasuredPin {
 
     @Override
     public void measure(double error, double choice) {
+        // the true mean reading, and whether the scale feels the plume: 9 draws of 10 around the middle of the choice
         reading = bowls.shown() + bowls.deviation() * Normal.quantile(error);
         double felt = HeldPiece.PLUME_FELT;
         plumeFelt = Math.abs(choice - 0.5) <= felt / 2;
@@ -95,6 +97,7 @@ final class LiftPin implements MeasuredPin {
 
     @Override
     public double pin(double[] inputs, boolean near) {
+        // the score at which the reading is met, and how steeply the reading rises there
         double before = inputs[column];
         double score = root(inputs);
         double slope = Math.abs(score) <= FARTHEST ? slope(inputs, score) : 0;

@@ -1,12 +1,11 @@
 package org.fizzhull.forecast.measured;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Measured;
@@ -78,6 +77,7 @@ public final class NextMeasurement {
     /** The best measurement looked at so far. */
     private Optional<MeasureNext> best = Optional.empty();
 
+    /** Margins and their width, from the columns of the question's model. */
     private NextMeasurement(PreparedQuestion posed, Observations seen, double[][] columns) {
         this.posed = posed;
         this.seen = seen;
@@ -111,7 +111,9 @@ public final class NextMeasurement {
     /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = posed.question();
-        double piece = Statistics.mean(y[VoyageModel.MEAN]);
+        double piece = question.making() instanceof Weighed weighed
+                ? weighed.mass()
+                : Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
         if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));
@@ -149,6 +151,7 @@ public final class NextMeasurement {
         for (int i = 0; i < read.length; i++) {
             double value = truly[i];
             double u = (i + 0.5) * GOLDEN % 1;
+            // 0 is a rise at once and shows no time; of a reading that has no share 0 is a number like any other
             boolean known = value != 0 || share == 0;
             read[i] = !(value < NEVER)
                     ? NEVER
@@ -178,32 +181,48 @@ public final class NextMeasurement {
         }
     }
 
-    /** Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. */
+    /**
+     * Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. Equal readings
+     * follow one another as their draws do.
+     */
     private double settles(double[] read) {
-        int[] order = IntStream.range(0, read.length)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> read[i]))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        if (settled(chance(order, 0, order.length))) {
+        // draws in the order of what they would show, cut into classes
+        int n = read.length;
+        double[] sorted = Statistics.sorted(read);
+        int[] placed = new int[n];
+        double[] floats = new double[CLASSES];
+        double floating = 0;
+        for (int i = 0; i < n; i++) {
+            int first = first(sorted, read[i]);
+            int rank = first + placed[first]++;
+            double floated = margin[i] > 0 ? 1 : 0;
+            floats[(int) (((rank + 1L) * CLASSES - 1) / n)] += floated;
+            floating += floated;
+        }
+        if (settled(floating / n)) {
             return 0;
         }
         int settled = 0;
         for (int c = 0; c < CLASSES; c++) {
-            int from = c * order.length / CLASSES;
-            int to = (c + 1) * order.length / CLASSES;
-            settled += to > from && settled(chance(order, from, to)) ? to - from : 0;
+            int size = (c + 1) * n / CLASSES - c * n / CLASSES;
+            settled += size > 0 && settled(floats[c] / size) ? size : 0;
         }
-        return settled / (double) order.length;
+        return settled / (double) n;
     }
 
-    /** Share of some draws in which the piece is lighter than its critical weight. */
-    private double chance(int[] draws, int from, int to) {
-        double floats = 0;
-        for (int i = from; i < to; i++) {
-            floats += margin[draws[i]] > 0 ? 1 : 0;
+    /** Where a value that is among sorted ones stands first. */
+    private static int first(double[] sorted, double value) {
+        int low = 0;
+        int high = sorted.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Double.compare(sorted[middle], value) < 0) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
         }
-        return floats / (to - from);
+        return low;
     }
 
     /** Whether a chance settles the question. */

@@ -19,7 +19,7 @@ import org.fizzhull.quantity.SerialForm;
  * Forecast forecast = FloatPredictor.standard().with(seen).forecast(question);
  * }</pre>
  *
- * <p>Of each kind there may be several; the first is met exactly in every draw, the others weigh the draws
+ * <p>Of each kind there may be several; the first is met exactly in every draw, the others weight the draws
  * (docs/physics/uncertainty.md, 4). Which measurement would tell most says {@link org.fizzhull.forecast.Forecast#next}.
  * Immutable; each method returns a changed copy.
  *
@@ -108,8 +108,8 @@ public record Observations(
         return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
     }
 
-    /** Whether something was measured in the bath. */
-    boolean bathed() {
+    /** {@return whether something was measured in the bath} */
+    public boolean bathed() {
         return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty());
     }
 

@@ -15,11 +15,11 @@ import org.jspecify.annotations.Nullable;
  *   <li>the press scale for a weighed piece ({@link PressPin}), which the bath does not touch;
  *   <li>the speed of recession for a fizz time ({@link FizzPin}) together with what a rise or a lift pins at each speed
  *       ({@link RisePin}, {@link LiftPin}); one alone where only one was measured;
- *   <li>what was measured beyond that weighs the draw ({@link Further}).
+ *   <li>what was measured beyond that weights the draw ({@link Further}).
  * </ol>
  *
  * <p>Inputs that are drawn together, as a bench leaves them, stand in whole draws: nothing is solved for, and every
- * measurement weighs them. One instance serves one thread. Called by {@link org.fizzhull.uncertainty.Posterior}.
+ * measurement weights them. One instance serves one thread. Called by {@link org.fizzhull.uncertainty.Posterior}.
  */
 public final class Pins implements Pinning {
     /**
@@ -35,7 +35,7 @@ public final class Pins implements Pinning {
     private final @Nullable MeasuredPin lift;
     /** Solves the speed of recession, with {@link #lift} inside; null where no fizz time was taken. */
     private final @Nullable FizzPin fizz;
-    /** What weighs the draw beyond that. */
+    /** What weights the draw beyond that. */
     private final Further further;
     /** Columns that are solved. */
     private final int[] pinned;
@@ -70,7 +70,7 @@ public final class Pins implements Pinning {
     /**
      * {@return pins of weighed pieces alone, for one thread}
      *
-     * @param press what was weighed after a press; of a mix
+     * @param press solves the press scale for them
      * @param factors table of priors
      */
     public static Pins pressed(PressPin press, Factors factors) {
@@ -89,7 +89,7 @@ public final class Pins implements Pinning {
         Question question = posed.question();
         Factors factors = posed.factors();
         if (factors.isDependent()) {
-            return new Pins(null, null, null, Further.all(posed, seen), factors);
+            return weighing(posed, seen);
         }
         PressPin press = seen.weighed()
                 .map(piece -> new PressPin(piece, question.making(), question.shape(), factors))
@@ -106,9 +106,14 @@ public final class Pins implements Pinning {
         return new Pins(press, lift, fizz, Further.of(posed, seen), factors);
     }
 
+    /** {@return the same that solve for nothing: each draw is weighted by all that was measured} */
+    static Pins weighing(PreparedQuestion posed, Observations seen) {
+        return new Pins(null, null, null, Further.all(posed, seen), posed.factors());
+    }
+
     /**
      * What a rise or a lift pins; null without either. The rise is solved for where there is one: it tells less than a
-     * lift does, and to weigh by what tells more costs least.
+     * lift does, and to weight by what tells more costs least.
      */
     private static @Nullable MeasuredPin lift(PreparedQuestion posed, Observations seen) {
         if (seen.rise().isEmpty() && seen.lift().isEmpty()) {
@@ -138,6 +143,7 @@ public final class Pins implements Pinning {
 
     @Override
     public double pin(double[] inputs, double[] u) {
+        // the press first: what it solves decides the piece that the bath gets
         System.arraycopy(inputs, 0, scratch, 0, scratch.length);
         double weight = press == null ? 0 : press.pin(scratch, u[0], u[1], u[2]);
         if (lift != null) {
@@ -148,6 +154,7 @@ public final class Pins implements Pinning {
         } else if (weight > Double.NEGATIVE_INFINITY && lift != null) {
             weight += lift.pin(scratch, false);
         }
+        // the solved values go to the caller only where all was met
         if (weight > Double.NEGATIVE_INFINITY) {
             weight += further.logLikelihood(scratch);
             for (int column : pinned) {

@@ -26,7 +26,7 @@ import org.fizzhull.voyage.DropBalance;
  *
  * <pre>  w = p(Pk) |dPk/dm|     at m(Pk) = m</pre>
  *
- * <p>Further pieces weigh the draw by their likelihood, a normal density of what the scale showed around what the draw
+ * <p>Further pieces weight the draw by their likelihood, a normal density of what the scale showed around what the draw
  * makes of them:
  *
  * <pre>  deviation^2 = scale^2 + (size of the mould)^2 + (dm/dlnP ln r)^2</pre>
@@ -129,6 +129,7 @@ public final class PressPin {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
+        // the true mass of this draw, and the press scales of that mass and of two beside it
         double deviation = Math.hypot(piece.deviation(), mouldDeviation * piece.dampMass());
         double mass = (piece.dampMass() + deviation * Normal.quantile(scale)) / volumeRatio(draw);
         double top = top(made, hand, again);

@@ -61,6 +61,7 @@ final class RisePin implements MeasuredPin {
     /** True rise time of this draw, s. */
     private double time;
 
+    /** Solves the bubble size, in a column with its prior, for the rise of one piece. */
     RisePin(TimedVoyage voyage, TimedPiece piece, int column, Prior prior) {
         this.voyage = voyage;
         this.piece = piece;
@@ -89,6 +90,7 @@ final class RisePin implements MeasuredPin {
             inputs[column] = before;
             return Double.NEGATIVE_INFINITY;
         }
+        // -dt/d ln x: the density of ln x is that of x times x
         double slope = slope(inputs, root);
         inputs[column] = Math.exp(root);
         return slope > 0
@@ -122,6 +124,7 @@ final class RisePin implements MeasuredPin {
      * @param first first step
      */
     private double root(double[] inputs, double time, double guess, double first) {
+        // widen to both sides, doubling the step, until a longer and a shorter time are known
         double low = Math.max(lowest, Math.min(highest, guess));
         double atLow = time(inputs, low);
         double high = low;

@@ -114,7 +114,10 @@ public final class TimedVoyage {
         return voyage.upWidth();
     }
 
-    /** What it could carry at the drop before it sinks, kg: no voyage, and so cheap. */
+    /**
+     * What it could carry at the drop before it sinks, kg: no voyage, and so cheap. The spread of a batch is set to 0
+     * for the call, since the measured piece was weighed by itself.
+     */
     double spare(double[] inputs) {
         if (hand < 0) {
             return drop.at(inputs);
@@ -126,7 +129,7 @@ public final class TimedVoyage {
         return spare;
     }
 
-    /** Mass that the shape displaces, kg. */
+    /** Mass of water that the shape displaces, kg. */
     double displaced() {
         return displaced;
     }

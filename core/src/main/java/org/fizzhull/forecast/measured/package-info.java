@@ -1,9 +1,19 @@
 /**
  * What a maker measured, and what that does to a forecast.
  *
- * <p>Entry: {@link org.fizzhull.forecast.measured.Observations}. A measurement is solved for one weak input in each draw and
- * the draws are weighed by how likely that is, which is exact for any spread ({@code Conditioned}).
- * {@link org.fizzhull.forecast.measured.MeasureNext} tells which measurement would tell most. Left out: fitting many trials.
+ * <p>Entry: {@link org.fizzhull.forecast.measured.Observations}. A measurement is solved for one weak input in each
+ * draw and the draws are weighted by how likely that is, which is exact for any spread ({@code Conditioned}):
+ *
+ * <ul>
+ *   <li>a weighed pressed piece for the press scale ({@code PressPin}),
+ *   <li>a fizz time for the speed of recession ({@code FizzPin}),
+ *   <li>a rise time for the bubble size ({@code RisePin}),
+ *   <li>a reading under water for the bubble size or the size of the mould ({@code LiftPin}, {@code Bowls}),
+ *   <li>any further measurement solves nothing: it weights the draws by its likelihood ({@code Further}).
+ * </ul>
+ *
+ * <p>{@link org.fizzhull.forecast.measured.MeasureNext} tells which measurement would tell most. Left out: fitting many
+ * trials ({@code learn}).
  */
 @NullMarked
 package org.fizzhull.forecast.measured;

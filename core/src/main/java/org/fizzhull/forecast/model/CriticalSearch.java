@@ -10,23 +10,24 @@ import org.fizzhull.voyage.QuickVoyage;
  * the end. Everything else of the draw is held; density and porosity follow the weight.
  *
  * <ol>
- *   <li>The spare at the drop is nearly linear in the weight (slope -1), so is the smallest spare of a whole way of a
- *       piece that is held up ({@link QuickVoyage#reserve}): their roots, by secants, lie within a few per mille of the
- *       borders.
- *   <li>The border of floating at once is bracketed from the first root, in steps that grow threefold, and halved by
- *       voyages that stop 20 s after the drop.
- *   <li>The border of floating to the end is at most as high. Where nothing soaks and the piece just under the first
- *       border floats to the end, both are one; else it is bracketed and halved by voyages that stop at a tenth of the
- *       body.
+ *   <li>The spare at the drop is nearly linear in the weight (slope -1): its root, by secants, lies near the border of
+ *       floating at once. What is a little heavier goes down and comes up in time, so that the spare on the bottom at the
+ *       last moment for that ({@link QuickVoyage#spareInTime}) is added.
+ *   <li>The border is bracketed from there, in steps that double, and halved by voyages that stop 20 s after the drop:
+ *       as a rule the first two weights lie on either side of it.
+ *   <li>The border of floating to the end is at most as high. Where the piece just under the first border floats to the
+ *       end, both are one. Else it lies near the root of the smallest spare of the whole way of a piece that is held up
+ *       ({@link QuickVoyage#reserve}), nearly linear in the weight too, and is bracketed and halved by voyages that stop
+ *       at a tenth of the body.
  *   <li>The draw counts as monotone where its own piece lies on the right side of the border; each 32nd draw is looked
  *       at in eight more weights.
  * </ol>
  *
- * <p>Accuracy: {@link #CLOSE} of the weight, 0.04 g at 140 g. Cost: about six voyages that stop 20 s after the drop and
- * two to six whole ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it,
+ * <p>Accuracy: {@link #CLOSE} of the weight, 0.04 g at 140 g. Cost: about three voyages that stop 20 s after the drop and
+ * one or two whole ones. The range searched reaches from {@link #SEARCHED} below the border to as much above it,
  * farther where the search walked farther, and never leaves the weights that pressed pieces have. The search starts
- * from weights that do not depend on the piece that is asked about, and so does the answer not. One search serves one
- * thread; it holds the last result.
+ * from weights that do not depend on the piece that is asked about, so that the answer does not either. One search
+ * serves one thread; it holds the last result.
  */
 final class CriticalSearch {
     /** Found to this share of the weight. */
@@ -35,11 +36,8 @@ final class CriticalSearch {
     /** Share of the weight on both sides of a border within which pieces are looked at. */
     static final double SEARCHED = 0.1;
 
-    /** First step of a bracket, share of the weight. */
-    private static final double FIRST_STEP = 1e-3;
-
     /** The bracket widens by this factor. */
-    private static final double WIDER = 3;
+    private static final double WIDER = 2;
 
     /** Most secant steps to a root. */
     private static final int SECANTS = 6;
@@ -65,6 +63,9 @@ final class CriticalSearch {
     private final double water;
     /** The same with what lies on it and in it, kg: where the search begins. */
     private final double neutral;
+
+    /** Of the spare against the weight, at the last root. */
+    private double slope;
 
     /** Heaviest weight known to float in the last bracket, kg. */
     private double low;
@@ -102,20 +103,28 @@ final class CriticalSearch {
         met = CriticalWeights.Met.MONOTONE;
         // from a weight that does not depend on the piece that is asked about: nor does the answer then
         double start = root(false, neutral, top);
-        double way = root(true, start, top);
-        boolean soaks = way < start * (1 - CLOSE);
-        once = boundary(false, start, top);
+        // at once first: what does not float then does not float to the end
+        once = boundary(false, atOnce(start, top), top);
         double under = low;
-        if (met == CriticalWeights.Met.BELOW_RANGE || (!soaks && floats(true, under))) {
+        if (met == CriticalWeights.Met.BELOW_RANGE || floats(true, under)) {
             end = once;
         } else {
-            end = Math.min(once, boundary(true, Math.min(way, under), top));
+            // what is met is told of the way to the end; at once even the heaviest may float
+            met = CriticalWeights.Met.MONOTONE;
+            end = Math.min(once, boundary(true, Math.min(root(true, start, top), under), top));
         }
+        // whether the piece of the draw itself lies on the right side of the border
         double mass = drop.mass();
         boolean own = mass < end == floats || Math.abs(mass - end) < 2 * CLOSE * end;
         if (!own || (row % EVERY == 0 && !monotone(top))) {
             met = CriticalWeights.Met.NOT_MONOTONE;
         }
+    }
+
+    /** Near the heaviest that floats at once: one that floats when let go, or comes up from the bottom in time. */
+    private double atOnce(double start, double top) {
+        double more = voyage.spareInTime(drop.launch(start));
+        return clamped((start - water * Math.max(0, more) / slope) * (1 - CLOSE / 2), top);
     }
 
     /** Whether a piece of a mass, kg, floats, at once or to the end. */
@@ -127,7 +136,7 @@ final class CriticalSearch {
     private double root(boolean way, double near, double top) {
         double mass = clamped(near, top);
         double spare = spare(way, mass);
-        double slope = -1;
+        slope = -1;
         for (int pass = 0; pass < SECANTS && Math.abs(spare) > NEAR * mass; pass++) {
             double next = clamped(mass - spare / slope, top);
             if (next == mass) {
@@ -154,7 +163,7 @@ final class CriticalSearch {
 
     /** Border between floating and not, from a weight near it; leaves the bracket in {@code low} and {@code high}. */
     private double boundary(boolean toTheEnd, double near, double top) {
-        double step = FIRST_STEP;
+        double step = CLOSE;
         if (floats(toTheEnd, near)) {
             low = near;
             high = clamped(near * (1 + step), top);

@@ -76,7 +76,7 @@ public final class CriticalWeights implements Serializable {
     /**
      * From the columns of a {@link VoyageModel} or a {@link StillModel}.
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that such a model has filled, one place for each draw
      * @param scatter how the pieces of a batch scatter
      */
     public CriticalWeights(double[][] columns, Scatter scatter) {

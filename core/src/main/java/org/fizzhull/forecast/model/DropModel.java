@@ -96,6 +96,7 @@ public final class DropModel implements Model {
         Draw draw = factors.at(inputs);
         drawn = draw;
         double ratio = balance.volumeRatio(draw.sizeError());
+        // the true mould decides what is made in it; temperature and surface are those of the bath
         Piece piece = costly ? made(inputs, draw, ratio) : maker.make(draw, ratio);
         double kelvin = temperature + draw.temperatureError();
         Launch now = new Launch(piece, kelvin, ratio, draw.surfaceRatio(), draw.fizz(), draw.voyage());

@@ -119,11 +119,9 @@ public final class DryColumns {
         DryState start = course.at(0);
         DryState out = course.at(dried);
         DryState last = course.last();
-        // water that the air of the drying room leaves in the piece
-        double settled = start.water() - course.removable();
         row[DAMP] = course.dampMass() * ratio + inset;
         row[LAST] = last.mass() * ratio + inset;
-        row[LABEL] = (out.mass() - Math.max(0, out.water() - settled) - out.alcohol()) * ratio + inset;
+        row[LABEL] = (out.mass() - course.excess(out) - out.alcohol()) * ratio + inset;
         row[READY] = course.readyAfter().orElse(Double.POSITIVE_INFINITY);
         row[LOST] = 1 - last.fizzLeft();
         row[WATER] = (start.water() - out.water()) * ratio;
@@ -144,9 +142,9 @@ public final class DryColumns {
             }
         }
         if (!pieces.isEmpty()) {
-            double now = course.at(Math.min(weighedLast, course.end())).water();
-            double ready = settled + (1 - Drying.READY) * course.removable();
-            row[TO_GO] = Math.max(0, now - ready) * ratio;
+            DryState now = course.at(Math.min(weighedLast, course.end()));
+            double ready = start.water() - Drying.READY * course.removable();
+            row[TO_GO] = Math.max(0, now.water() - now.bound() - ready) * ratio;
         }
         System.arraycopy(drawn, 0, row, at, inputs);
         check(row);
@@ -182,7 +180,7 @@ public final class DryColumns {
     }
 
     /**
-     * {@return what the weighings say of the draws} Weighs each draw by how well its course meets them and, where they
+     * {@return what the weighings say of the draws} Weights each draw by how well its course meets them and, where they
      * fit, resamples the columns; see {@link DryLogFit}. Called once, when all draws are written.
      */
     public DryLogFit condition() {

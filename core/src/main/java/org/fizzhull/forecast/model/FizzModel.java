@@ -50,7 +50,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the fizz times, s}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] times(double[][] columns) {
         return columns[TIME];
@@ -59,7 +59,7 @@ public final class FizzModel implements Model {
     /**
      * {@return the shares of the fizz lost}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] lost(double[][] columns) {
         return columns[LOST];
@@ -68,7 +68,7 @@ public final class FizzModel implements Model {
     /**
      * {@return weights into the bath, kg}
      *
-     * @param columns columns to be filled, each with one place per draw
+     * @param columns columns that this model has filled
      */
     public static double[] masses(double[][] columns) {
         return columns[MASS];

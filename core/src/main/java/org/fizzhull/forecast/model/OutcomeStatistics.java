@@ -38,6 +38,7 @@ public record OutcomeStatistics(
      * @param critical critical weights of the same draws
      */
     public static OutcomeStatistics of(PreparedQuestion posed, double[][] y, CriticalWeights critical) {
+        // chances to float, from the share of the batch in each draw
         double[] once = critical.sharesAtOnce();
         double floats = Statistics.mean(once);
         double error = Statistics.meanError(once, MonteCarlo.BLOCKS);

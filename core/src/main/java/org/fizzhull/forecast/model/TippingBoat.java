@@ -29,7 +29,7 @@ public final class TippingBoat {
      * {@return the question itself, or the same for a dropped piece where the placed one tips}
      *
      * @param question what is asked
-     * @param factors the uncertain inputs and their priors
+     * @param factors table of priors; the question adds its own rows
      */
     public static Question judged(Question question, Factors factors) {
         Shape shape = question.shape();

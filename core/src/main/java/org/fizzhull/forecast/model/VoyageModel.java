@@ -167,6 +167,7 @@ public final class VoyageModel implements Model {
             search.search(row, floats);
             keep(row, search.end, search.once, search.met, drop, scatter, columns);
             columns[OWN][row] = floats ? 1 : 0;
+            // what the measurements that could come next would show of this draw
             columns[HEAVIER_RISE][row] = drop.rise(voyage, heavier);
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
             columns[LOST][row] = 1 - drop.fizzLeft();

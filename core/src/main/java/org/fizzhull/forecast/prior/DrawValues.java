@@ -66,7 +66,7 @@ public final class DrawValues {
                         at(v, Input.OIL),
                         at(v, Input.SURFACTANT),
                         at(v, Input.STARCH)),
-                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME)),
+                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME), at(v, Input.TURNING)),
                 v,
                 scores,
                 amounts);
@@ -103,6 +103,7 @@ public final class DrawValues {
                         .promptYield(at(v, Input.PROMPT_YIELD))
                         .filmRate(at(v, Input.FILM_RATE))
                         .hydrateShare(at(v, Input.HYDRATE_SHARE))
+                        .acidHydration(at(v, Input.ACID_HYDRATION))
                         .build(),
                 at(v, Input.ROOM_HUMIDITY),
                 at(v, Input.ROOM_TEMPERATURE));
@@ -150,6 +151,7 @@ public final class DrawValues {
         VoyageParameters voyage = VoyageParameters.standard();
         v[place(Input.WET_SKIN_DEPTH)] = voyage.wetSkinDepth();
         v[place(Input.PLUME)] = voyage.plumeFactor();
+        v[place(Input.TURNING)] = voyage.turning();
         PressingParameters press = PressingParameters.standard();
         v[place(Input.PRESS_SCALE)] = press.pressScale();
         v[place(Input.PACKING_MODEL)] = press.packingError();
@@ -165,6 +167,7 @@ public final class DrawValues {
         v[place(Input.PROMPT_YIELD)] = dry.promptYield();
         v[place(Input.FILM_RATE)] = dry.filmRate();
         v[place(Input.HYDRATE_SHARE)] = dry.hydrateShare();
+        v[place(Input.ACID_HYDRATION)] = dry.acidHydration();
         return v;
     }
 }

@@ -63,6 +63,8 @@ public enum Input {
     FILM_ACTIVITY("film activity", "how strongly the mix holds water", Double.NaN, "", 1),
     /** Share of the water hydrated salts can give back that comes. */
     HYDRATE_SHARE("hydrate share", "how much of its own water a salt gives back", Double.NaN, "", 1),
+    /** Rate at which the acid binds water as its hydrate, 1/s. */
+    ACID_HYDRATION("acid hydration", "how fast the acid binds water of its own", Double.NaN, "1/d", 86400),
     /** Carbon dioxide per water when liquid meets powder, mol/kg. */
     PROMPT_YIELD("prompt yield", "how much fizz the liquid starts at once", Double.NaN, "mol/kg", 1),
     /** Rate of the slow reaction in the films, mol/(kg s). */
@@ -96,7 +98,9 @@ public enum Input {
     /** Depth of wet pores behind the fizzing face, m. */
     WET_SKIN_DEPTH("wet skin depth", "how deep water stands in the fizzing face", Double.NaN, "mm", 1e3),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
+    /** How far a floating piece turns about. */
+    TURNING("turning", "whether it turns about as it floats", Double.NaN, "", 1);
 
     /** Whether an input differs from piece to piece of one batch or is the same for all of them. */
     public enum Kind {

@@ -41,7 +41,8 @@ public final class InputRange {
     /** Least value of an input, SI. */
     private static double lowest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> -100;
+            case SCALE, SCALE_OFFSET -> -100;
+            case HAND -> -1e4;
             case MOULD_SIZE -> -0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> -20;
             case ROOM_HUMIDITY -> -1;
@@ -66,11 +67,13 @@ public final class InputRange {
                     WALL_FRICTION,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
                     PROMPT_YIELD,
                     FILM_RATE,
                     GAS_CAPACITY,
                     GAS_SHARE,
                     UNDERSIDE,
+                    TURNING,
                     WET_SKIN_DEPTH,
                     ACTIVATION_ENERGY -> 0;
             default -> -1e3;
@@ -80,7 +83,8 @@ public final class InputRange {
     /** Largest value of an input, SI. */
     private static double highest(Input input) {
         return switch (input) {
-            case SCALE, SCALE_OFFSET, HAND -> 100;
+            case SCALE, SCALE_OFFSET -> 100;
+            case HAND -> 1e4;
             case MOULD_SIZE -> 0.1;
             case BATH_TEMPERATURE, ROOM_TEMPERATURE -> 20;
             case ROOM_HUMIDITY,
@@ -90,6 +94,8 @@ public final class InputRange {
                     PENDULAR_LIMIT,
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
+                    ACID_HYDRATION,
+                    TURNING,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;

@@ -2,10 +2,12 @@ package org.fizzhull.forecast.question;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Refusal;
@@ -35,14 +37,33 @@ public final class CommonColumns {
     /** For each question, in its order, where each of its columns stands among the common ones. */
     private final List<int[]> places = new ArrayList<>();
 
+    /** Errors of one form or of one mould's size. */
+    private static final Set<Input> OF_THE_MOULD = EnumSet.of(Input.MOULD_SIZE, Input.SURFACE, Input.DEPTH_PROFILE);
+
+    /** Whether the errors of each mould stand for themselves. */
+    private final boolean apart;
+
     /**
-     * Of questions to priors.
+     * Of questions to priors; the error of size is shared by all moulds.
      *
      * @param questions what is asked, in the order of the answers
      * @param priors table of priors that the questions share
      * @throws Refusal {@code too-many} for more columns than the Sobol points have for them
      */
     public CommonColumns(List<Question> questions, Factors priors) {
+        this(questions, priors, false);
+    }
+
+    /**
+     * Of questions to priors.
+     *
+     * @param questions what is asked, in the order of the answers
+     * @param priors table of priors that the questions share
+     * @param apart whether the errors of size and form of each mould stand for themselves: what was measured on a piece of
+     *     one mould then says nothing of the size of another
+     */
+    public CommonColumns(List<Question> questions, Factors priors, boolean apart) {
+        this.apart = apart;
         Map<Object, Integer> known = new HashMap<>();
         for (Question question : questions) {
             List<Object> own = keys(question, priors.asked(question));
@@ -70,12 +91,13 @@ public final class CommonColumns {
     }
 
     /** What each column of a question stands for, in the order of its rows. */
-    private static List<Object> keys(Question question, Factors asked) {
+    private List<Object> keys(Question question, Factors asked) {
         Optional<Blend> mix = question.making().mix();
         List<Object> keys = new ArrayList<>();
         for (Factor row : asked.rows()) {
             for (int k = 0; k < row.columns(); k++) {
-                keys.add(key(row, k, mix));
+                boolean own = apart && OF_THE_MOULD.contains(row.input());
+                keys.add(own ? List.of(row.input(), question.shape().text()) : key(row, k, mix));
             }
         }
         return keys;

@@ -8,13 +8,9 @@ import org.fizzhull.mesh.TriangleMesh;
  * meets an edge or a vertex is counted for one of its facets exactly, whatever the rounding, because an edge is always
  * looked at from its lower vertex: so none slips through a seam.
  *
- * <p>Cost: the rays stand in a grid of cells, and of those only the ones between the edges of a facet are looked at, row by
- * row; O(facets + crossings), slivers included. Immutable.
+ * <p>Cost: the rays stand in a grid of cells, and those in the box around each facet are looked at. Immutable.
  */
 public final class RayTable {
-    /** A facet over more columns than this is looked at row by row. */
-    private static final int WIDE = 2;
-
     private final TriangleMesh mesh;
     private final int axis;
     private final int uAxis;
@@ -101,6 +97,28 @@ public final class RayTable {
         return new RayTable(mesh, axis, u, v);
     }
 
+    /**
+     * {@return rays spread over a box, as many to each side, off round numbers and diagonals, where edges of drawn bodies
+     * are}
+     *
+     * @param mesh closed
+     * @param axis along which the rays run
+     * @param box the least three coordinates, then the largest, m
+     * @param side number of rays to a side
+     */
+    public static RayTable over(TriangleMesh mesh, int axis, double[] box, int side) {
+        int uAxis = (axis + 1) % 3;
+        int vAxis = (axis + 2) % 3;
+        double[] u = new double[side * side];
+        double[] v = new double[side * side];
+        for (int r = 0; r < u.length; r++) {
+            int row = r / side;
+            u[r] = box[uAxis] + (r - row * side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
+            v[r] = box[vAxis] + (row + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
+        }
+        return new RayTable(mesh, axis, u, v);
+    }
+
     private static double least(double[] values) {
         double least = Double.POSITIVE_INFINITY;
         for (double value : values) {
@@ -157,42 +175,13 @@ public final class RayTable {
         int end = column(right);
         int to = row(high);
         for (int j = row(low); j <= to; j++) {
-            int from = begin;
-            int until = end;
-            if (end - begin > WIDE) {
-                // what the facet covers of the row, wider by a thousandth of a cell against rounding
-                double floor = j == 0 ? low : v0 + (j - 1e-3) * dv;
-                double ceiling = j == across - 1 ? high : v0 + (j + 1 + 1e-3) * dv;
-                from = column(Math.min(
-                                Math.min(cut(ua, va, ub, vb, floor, ceiling), cut(ub, vb, uc, vc, floor, ceiling)),
-                                cut(uc, vc, ua, va, floor, ceiling))
-                        - 1e-3 * du);
-                until = column(-Math.min(
-                                Math.min(cut(-ua, va, -ub, vb, floor, ceiling), cut(-ub, vb, -uc, vc, floor, ceiling)),
-                                cut(-uc, vc, -ua, va, floor, ceiling))
-                        + 1e-3 * du);
-            }
-            for (int i = cell[j * across + from]; i < cell[j * across + until + 1]; i++) {
+            for (int i = cell[j * across + begin]; i < cell[j * across + end + 1]; i++) {
                 int r = ray[i];
                 if (v[r] >= low && v[r] <= high && u[r] >= left && u[r] <= right) {
                     cross(f, a, b, c, r);
                 }
             }
         }
-    }
-
-    /** Least coordinate u of an edge in a row; infinite where it does not come into it. */
-    private static double cut(double ui, double vi, double uj, double vj, double floor, double ceiling) {
-        if (Math.max(vi, vj) < floor || Math.min(vi, vj) > ceiling) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return Math.min(end(ui, vi, uj, vj, floor, ceiling), end(uj, vj, ui, vi, floor, ceiling));
-    }
-
-    /** Coordinate u of an edge at its first end, or where it comes into the row. */
-    private static double end(double ui, double vi, double uj, double vj, double floor, double ceiling) {
-        double bound = vi < floor ? floor : vi > ceiling ? ceiling : vi;
-        return bound == vi ? ui : ui + (bound - vi) / (vj - vi) * (uj - ui);
     }
 
     private void cross(int f, int a, int b, int c, int r) {
@@ -212,11 +201,14 @@ public final class RayTable {
         double pu = u[r] - mesh.at(a, uAxis);
         double pv = v[r] - mesh.at(a, vAxis);
         double whole = bu * cv - cu * bv;
-        double s = (pu * cv - cu * pv) / whole;
-        double t = (bu * pv - pu * bv) / whole;
-        double w = mesh.at(a, axis);
+        double wa = mesh.at(a, axis);
+        double wb = mesh.at(b, axis);
+        double wc = mesh.at(c, axis);
+        double w = wa + (pu * cv - cu * pv) / whole * (wb - wa) + (bu * pv - pu * bv) / whole * (wc - wa);
+        // a facet along the ray, met by rounding alone, has no height of its own
+        w = Double.isNaN(w) ? wa : w;
         met[used] = r;
-        height[used] = w + s * (mesh.at(b, axis) - w) + t * (mesh.at(c, axis) - w);
+        height[used] = Math.max(Math.min(wa, Math.min(wb, wc)), Math.min(Math.max(wa, Math.max(wb, wc)), w));
         facing[used++] = 2 * f + (left ? 1 : 0);
     }
 
@@ -288,6 +280,24 @@ public final class RayTable {
             }
         }
         return -1;
+    }
+
+    /**
+     * {@return coordinate u of a ray, m}
+     *
+     * @param r number of the ray
+     */
+    public double u(int r) {
+        return u[r];
+    }
+
+    /**
+     * {@return coordinate v of a ray, m}
+     *
+     * @param r number of the ray
+     */
+    public double v(int r) {
+        return v[r];
     }
 
     /**

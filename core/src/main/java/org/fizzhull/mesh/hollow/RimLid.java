@@ -192,21 +192,10 @@ final class RimLid {
 
     /** The mesh of the vertices that are left; with a sign of -1 upside down. */
     private TriangleMesh mesh(int sign) {
-        int[] renamed = new int[vertices];
-        Arrays.fill(renamed, -1);
-        double[] left = new double[3 * vertices];
-        int[] facets = new int[used];
-        int count = 0;
-        for (int i = 0; i < used; i++) {
-            int v = corners[i];
-            if (renamed[v] < 0) {
-                left[3 * count] = xyz[3 * v];
-                left[3 * count + 1] = sign * xyz[3 * v + 1];
-                left[3 * count + 2] = sign * xyz[3 * v + 2];
-                renamed[v] = count++;
-            }
-            facets[i] = renamed[v];
+        for (int v = 0; v < vertices; v++) {
+            xyz[3 * v + 1] *= sign;
+            xyz[3 * v + 2] *= sign;
         }
-        return new TriangleMesh(Arrays.copyOf(left, 3 * count), facets);
+        return TriangleMesh.compact(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
     }
 }

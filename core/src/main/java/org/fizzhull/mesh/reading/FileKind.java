@@ -13,17 +13,17 @@ enum FileKind {
     /** A packed file. */
     GZIP("a gzip file", "Unpack it first.", "\u001f\u008b"),
     /** ISO 10303-21. */
-    STEP("a STEP model", "Open it in a program for construction and export STL.", "ISO-10303-21"),
+    STEP("a STEP model", "Open it in a program for construction and export STL or 3MF.", "ISO-10303-21"),
     /** Polygon file format. */
-    PLY("a PLY mesh", "Open it in a mesh program and export STL.", "ply\n", "ply\r"),
+    PLY("a PLY mesh", "Open it in a mesh program and export STL or 3MF.", "ply\n", "ply\r"),
     /** Object file format. */
-    OFF("an OFF mesh", "Open it in a mesh program and export STL.", "OFF\n", "OFF\r", "OFF "),
+    OFF("an OFF mesh", "Open it in a mesh program and export STL or 3MF.", "OFF\n", "OFF\r", "OFF "),
     /** Binary glTF. */
-    GLB("a GLB scene", "Export the body alone as STL.", "glTF"),
+    GLB("a GLB scene", "Export the body alone as STL or 3MF.", "glTF"),
     /** Additive manufacturing file format, ISO/ASTM 52915, as text. */
-    AMF("an AMF body", "Open it in the program it came from and export STL.", "<amf"),
+    AMF("an AMF body", "Open it in the program it came from and export STL or 3MF.", "<amf"),
     /** Wavefront object; it has no mark of its own, so its usual first words tell. */
-    OBJ("an OBJ mesh", "Open it in a mesh program and export STL.", "v ", "mtllib ", "o ", "g "),
+    OBJ("an OBJ mesh", "Open it in a mesh program and export STL or 3MF.", "v ", "mtllib ", "o ", "g "),
     /** What a version control keeps in place of a large file: https://git-lfs.com, its specification. */
     POINTER("a pointer to a file that is kept elsewhere", "Download the file itself.", "version https://git-lfs"),
     /** None of them. */

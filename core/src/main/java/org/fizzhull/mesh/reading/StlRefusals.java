@@ -43,7 +43,7 @@ final class StlRefusals {
     }
 
     static Refusal otherKind(FileKind kind, String fileName) {
-        return notStl(kind.words(), kind.mend(), fileName);
+        return new Refusal("stl-unknown", "mesh file", kind.words(), "STL or 3MF", kind.mend()).at(fileName, 0);
     }
 
     static Refusal tooLarge(long facets, String fileName) {

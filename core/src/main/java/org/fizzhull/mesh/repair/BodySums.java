@@ -94,6 +94,15 @@ final class BodySums {
         return (fx[body] + fy[body] + fz[body]) / 3;
     }
 
+    /** Signed volume of all, m3. */
+    double volume() {
+        double sum = 0;
+        for (int b = 0; b < count; b++) {
+            sum += volume(b);
+        }
+        return sum;
+    }
+
     /** Largest difference between the three volumes, m3. */
     double fluxSpread(int body) {
         double high = Math.max(fx[body], Math.max(fy[body], fz[body]));

@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.uniting.CrossedShells;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The closed surfaces of a mesh, turned so that bodies face outward and cavities into the hollow. A surface is a body or
@@ -21,13 +25,16 @@ final class MeshBodies {
     /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
     private static final double LEAST_LEFT = 1e-4;
 
-    private final double[] xyz;
+    /** Volume, as a share of that of all, up to which a surface left by uniting is a gap or a flake, not a hollow. */
+    private static final double GAP = 1e-7;
+
+    private double[] xyz;
     private int[] corners;
     private final MeshRefusals refusals;
     private final List<Notice> notices;
     private int[] label = new int[0];
     private BodySums sums = new BodySums(0);
-    private Nesting nesting;
+    private @Nullable CrossedShells crossed;
     private List<MeshBody> list = List.of();
     private boolean dropped;
 
@@ -36,35 +43,103 @@ final class MeshBodies {
         this.corners = corners;
         this.refusals = refusals;
         this.notices = notices;
-        nesting = Nesting.of(xyz, corners, label, sums);
     }
 
-    /** Tells the surfaces apart and turns them; returns the facets that are left. */
-    int[] arrange(EdgePairing pairing) {
+    /** Tells the surfaces apart, turns them and unites those that overlap. */
+    void arrange(EdgePairing pairing) {
         FacetJoin join = pairing.joined();
+        takeApart(join);
+        if (pairing.sameWay() > 0) {
+            turnMinority(join, join.bodies());
+        }
+        measure();
+        dropFlat();
+        cross();
+        Nesting nesting = nesting();
+        if (against()) {
+            crossed = null;
+            nesting = nesting();
+        }
+        checkFluxes();
+        turnInsideOut();
+        if (dropFilled(nesting)) {
+            cross();
+            nesting = nesting();
+        }
+        if (crossed != null && crossed.any()) {
+            unite();
+            crossed = null;
+            nesting = nesting();
+            if (dropFilled(nesting)) {
+                nesting = nesting();
+            }
+        }
+        list = listBodies(nesting);
+        refuseNothing();
+        tell();
+    }
+
+    private void takeApart(FacetJoin join) {
         int count = join.bodies();
         if (count > MOST) {
             throw refusals.manyBodies(count, MOST);
         }
-        label = count == 1 ? label : labels(join, count);
-        if (pairing.sameWay() > 0) {
-            turnMinority(join, count);
+        label = count == 1 ? new int[0] : labels(join, count);
+        sums = new BodySums(count);
+    }
+
+    private void measure() {
+        sums = BodySums.of(xyz, corners, label, sums.count());
+    }
+
+    private void cross() {
+        crossed = sums.count() > 1 ? CrossedShells.of(xyz, corners, label, sums.count()) : null;
+    }
+
+    /** Which surface lies in which, those that cross apart. */
+    private Nesting nesting() {
+        TriangleMesh mesh = crossed == null ? new TriangleMesh(xyz, corners) : crossed.grown();
+        return Nesting.of(mesh, crossed, label, sums);
+    }
+
+    /** Whether surfaces cross of which one may be meant to be taken away, or both belong to one body. */
+    private boolean against() {
+        boolean found = false;
+        for (int a = 0; a < sums.count(); a++) {
+            for (int b = 0; b < a; b++) {
+                int one = sums.outermost(a);
+                int other = sums.outermost(b);
+                found |= crossed != null
+                        && crossed.cross(a, b)
+                        && (one == other || sums.volume(one) > 0 != sums.volume(other) > 0);
+            }
         }
-        sums = BodySums.of(xyz, corners, label, count);
-        if (dropFlat(count)) {
-            sums = BodySums.of(xyz, corners, label, sums.count());
+        return found;
+    }
+
+    /** Makes one surface of bodies that overlap or touch; leaves them where it is not clear what they enclose. */
+    private void unite() {
+        int[] body = new int[sums.count()];
+        Arrays.setAll(body, sums::outermost);
+        double sum = sums.volume();
+        Optional<CrossedShells.United> found = crossed == null ? Optional.empty() : crossed.united(body);
+        if (found.isEmpty()) {
+            return;
         }
-        nesting = Nesting.of(xyz, corners, label, sums);
-        checkFluxes();
-        turnInsideOut();
-        if (dropFilled()) {
-            sums = BodySums.of(xyz, corners, label, sums.count());
-            nesting = Nesting.of(xyz, corners, label, sums);
-        }
-        list = listBodies();
-        refuseNothing();
-        tell();
-        return corners;
+        CrossedShells.United united = found.get();
+        xyz = united.xyz();
+        corners = united.corners();
+        dropped = true;
+        takeApart(EdgePairing.of(corners, xyz.length / 3).joined());
+        measure();
+        // what rounding leaves between faces that lie on each other
+        dropSlight(GAP * sum);
+        double left = sums.volume();
+        notices.add(new Notice(
+                "mesh-united",
+                united.bodies() + " bodies that overlap or touch were united; "
+                        + Where.cubicCentimetres(Math.max(0, sum - left))
+                        + " cm3 that several of them fill count once."));
     }
 
     /** A body and its copy inside out enclose nothing, however large each of them is. */
@@ -127,26 +202,31 @@ final class MeshBodies {
     }
 
     /** Leaves out surfaces without volume, two facets back to back for example. */
-    private boolean dropFlat(int count) {
-        boolean[] flat = new boolean[count];
-        int flats = 0;
-        for (int b = 0; b < count; b++) {
-            flat[b] = !(Math.abs(sums.volume(b)) > sums.flatVolume(b));
-            flats += flat[b] ? 1 : 0;
+    private void dropFlat() {
+        int count = sums.count();
+        int facets = dropSlight(0);
+        if (facets > 0) {
+            notices.add(new Notice(
+                    "mesh-flat-part",
+                    count - sums.count() + " parts without volume (" + facets + " facets) were left out."));
         }
-        if (flats == 0) {
-            return false;
-        }
-        if (flats == count) {
-            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
-        }
-        int facets = drop(flat, count - flats);
-        notices.add(
-                new Notice("mesh-flat-part", flats + " parts without volume (" + facets + " facets) were left out."));
-        return true;
     }
 
-    /** Leaves out the facets of some surfaces; returns their number. */
+    /** Leaves out surfaces that enclose no more than a volume, m3, or than rounding makes; returns their facets. */
+    private int dropSlight(double volume) {
+        boolean[] slight = new boolean[sums.count()];
+        int count = 0;
+        for (int b = 0; b < slight.length; b++) {
+            slight[b] = !(Math.abs(sums.volume(b)) > Math.max(volume, sums.flatVolume(b)));
+            count += slight[b] ? 1 : 0;
+        }
+        if (count == slight.length) {
+            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
+        }
+        return count == 0 ? 0 : drop(slight, slight.length - count);
+    }
+
+    /** Leaves out the facets of some surfaces, and measures the others anew; returns their number. */
     private int drop(boolean[] gone, int left) {
         int[] renamed = new int[gone.length];
         int kept = 0;
@@ -156,15 +236,17 @@ final class MeshBodies {
         int used = 0;
         int all = corners.length / 3;
         for (int f = 0; f < all; f++) {
-            int body = renamed[label[f]];
+            int body = renamed[body(f)];
             if (body >= 0) {
                 System.arraycopy(corners, 3 * f, corners, 3 * used, 3);
-                label[used++] = body;
+                label[used] = body;
+                used++;
             }
         }
         corners = Arrays.copyOf(corners, 3 * used);
         label = Arrays.copyOf(label, used);
         sums = new BodySums(left);
+        measure();
         dropped = true;
         return all - used;
     }
@@ -209,7 +291,7 @@ final class MeshBodies {
      * Leaves out surfaces that part nothing: going in through one, the number of bodies around rises from 1 to 2, say. A
      * surface behind which there would be fewer than none has no meaning.
      */
-    private boolean dropFilled() {
+    private boolean dropFilled(Nesting nesting) {
         boolean[] filled = new boolean[sums.count()];
         int count = 0;
         for (int b = 0; b < filled.length; b++) {
@@ -236,7 +318,7 @@ final class MeshBodies {
         return true;
     }
 
-    private List<MeshBody> listBodies() {
+    private List<MeshBody> listBodies(Nesting nesting) {
         List<MeshBody> bodies = new ArrayList<>();
         for (int b = 0; b < sums.count(); b++) {
             bodies.add(sums.body(b, nesting.depth(b)));
@@ -269,6 +351,16 @@ final class MeshBodies {
     /** The surfaces, largest first. */
     List<MeshBody> list() {
         return list;
+    }
+
+    /** The vertices, those where bodies were united included, m. */
+    double[] xyz() {
+        return xyz;
+    }
+
+    /** The facets that are left. */
+    int[] corners() {
+        return corners;
     }
 
     /** Whether facets were left out. */

@@ -1,6 +1,5 @@
 package org.fizzhull.mesh.repair;
 
-import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
@@ -58,12 +57,12 @@ public final class MeshCheck {
             throw refusals.oneSided(Where.vertex(xyz, corners[3 * facet]));
         }
         MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
-        corners = arranged.arrange(pairing);
+        arranged.arrange(pairing);
+        xyz = arranged.xyz();
+        corners = arranged.corners();
         bodies = arranged.list();
-        if (strayVertices || mended || arranged.droppedFacets()) {
-            compact();
-        }
-        TriangleMesh mesh = new TriangleMesh(xyz, corners);
+        boolean stray = strayVertices || mended || arranged.droppedFacets();
+        TriangleMesh mesh = stray ? TriangleMesh.compact(xyz, corners) : new TriangleMesh(xyz, corners);
         new WindingProbe(mesh).check(refusals, notices);
         return mesh;
     }
@@ -74,7 +73,7 @@ public final class MeshCheck {
         }
         Refusal refusal = null;
         if (pairing.open() > 0) {
-            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.firstOpen()));
+            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.openEdges()[0]));
         } else if (pairing.crowded() > 0) {
             refusal = refusals.crowded(pairing.crowded(), Where.edge(xyz, corners, pairing.firstCrowded()));
         }
@@ -86,26 +85,5 @@ public final class MeshCheck {
     /** {@return the surfaces found; only after the check} */
     public List<MeshBody> bodies() {
         return bodies;
-    }
-
-    /** Leaves out vertices that no facet uses, so that the reach of the mesh is that of the body. */
-    private void compact() {
-        int[] renamed = new int[xyz.length / 3];
-        for (int v : corners) {
-            renamed[v] = 1;
-        }
-        int kept = 0;
-        for (int v = 0; v < renamed.length; v++) {
-            if (renamed[v] != 0) {
-                System.arraycopy(xyz, 3 * v, xyz, 3 * kept, 3);
-                renamed[v] = kept++;
-            }
-        }
-        if (kept < renamed.length) {
-            for (int h = 0; h < corners.length; h++) {
-                corners[h] = renamed[corners[h]];
-            }
-            xyz = Arrays.copyOf(xyz, 3 * kept);
-        }
     }
 }

@@ -40,9 +40,7 @@ final class MeshMending {
             replace(twins.withoutSame());
             tell("mesh-duplicates", twins.same() + " facets are listed more than once and were taken once.");
         }
-        if (!pairing.closed()) {
-            dropOpposite();
-        }
+        dropOpposite();
         if (!pairing.closed()) {
             dropWithoutArea();
         }
@@ -134,7 +132,7 @@ final class MeshMending {
             return;
         }
         replace(twins.withoutOpposite(false));
-        if (pairing.closed()) {
+        if (pairing.closed() && !pairingBefore.closed()) {
             tell("mesh-duplicates", twins.opposite() + " facets are listed again the other way round; left out.");
             return;
         }

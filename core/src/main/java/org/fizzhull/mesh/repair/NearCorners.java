@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.uniting.FacetEdges;
 
 /** Corners on open edges that lie within a tolerance of one another, joined. Corners elsewhere stay as they are. */
 final class NearCorners {
@@ -48,7 +49,7 @@ final class NearCorners {
         int[] ends = new int[2 * edges.length];
         for (int i = 0; i < edges.length; i++) {
             ends[2 * i] = corners[edges[i]];
-            ends[2 * i + 1] = corners[EdgePairing.next(edges[i])];
+            ends[2 * i + 1] = corners[FacetEdges.next(edges[i])];
         }
         Arrays.sort(ends);
         int kept = 0;

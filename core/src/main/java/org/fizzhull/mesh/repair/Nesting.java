@@ -1,13 +1,19 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
+import org.fizzhull.mesh.uniting.CrossedShells;
+import org.jspecify.annotations.Nullable;
 
-/** Which surfaces of a mesh lie inside which: a ray upward from one point of each counts what it leaves. */
+/**
+ * Which surfaces of a mesh lie inside which: a ray upward from one point of each counts what it leaves. Surfaces that
+ * cross or touch lie in none of each other.
+ */
 final class Nesting {
-    private final double[] xyz;
-    private final int[] corners;
+    private final TriangleMesh mesh;
+    private final @Nullable CrossedShells crossed;
     private final int[] label;
     private final BodySums sums;
     private final int count;
@@ -23,9 +29,9 @@ final class Nesting {
 
     private int[] depth = new int[0];
 
-    private Nesting(double[] xyz, int[] corners, int[] label, BodySums sums) {
-        this.xyz = xyz;
-        this.corners = corners;
+    private Nesting(TriangleMesh mesh, @Nullable CrossedShells crossed, int[] label, BodySums sums) {
+        this.mesh = mesh;
+        this.crossed = crossed;
         this.label = label;
         this.sums = sums;
         count = sums.count();
@@ -36,8 +42,8 @@ final class Nesting {
     }
 
     /** Finds which surface lies inside which; tells the sums the outermost of them. */
-    static Nesting of(double[] xyz, int[] corners, int[] label, BodySums sums) {
-        Nesting nesting = new Nesting(xyz, corners, label, sums);
+    static Nesting of(TriangleMesh mesh, @Nullable CrossedShells crossed, int[] label, BodySums sums) {
+        Nesting nesting = new Nesting(mesh, crossed, label, sums);
         if (nesting.count > 1 && nesting.anyBoxInside()) {
             nesting.chooseStarts();
             nesting.shoot();
@@ -56,10 +62,14 @@ final class Nesting {
         return inside[inner * count + outer];
     }
 
+    private boolean apart(int i, int j) {
+        return i != j && (crossed == null || !crossed.cross(i, j));
+    }
+
     private boolean anyBoxInside() {
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < count; j++) {
-                if (i != j && sums.boxInside(i, j)) {
+                if (apart(i, j) && sums.boxInside(i, j)) {
                     return true;
                 }
             }
@@ -72,27 +82,26 @@ final class Nesting {
         double[] largest = new double[count];
         Arrays.fill(largest, -1);
         for (int f = 0; f < label.length; f++) {
-            int a = 3 * corners[3 * f];
-            int b = 3 * corners[3 * f + 1];
-            int c = 3 * corners[3 * f + 2];
-            double shadow = Math.abs(
-                    (xyz[b] - xyz[a]) * (xyz[c + 1] - xyz[a + 1]) - (xyz[b + 1] - xyz[a + 1]) * (xyz[c] - xyz[a]));
+            int a = mesh.corner(f, 0);
+            int b = mesh.corner(f, 1);
+            int c = mesh.corner(f, 2);
+            double shadow = Math.abs(FaceSets.shadow(mesh, f));
             if (shadow > largest[label[f]]) {
                 largest[label[f]] = shadow;
-                px[label[f]] = 0.3719 * xyz[a] + 0.3347 * xyz[b] + 0.2934 * xyz[c];
-                py[label[f]] = 0.3719 * xyz[a + 1] + 0.3347 * xyz[b + 1] + 0.2934 * xyz[c + 1];
-                pz[label[f]] = 0.3719 * xyz[a + 2] + 0.3347 * xyz[b + 2] + 0.2934 * xyz[c + 2];
+                px[label[f]] = 0.3719 * mesh.at(a, 0) + 0.3347 * mesh.at(b, 0) + 0.2934 * mesh.at(c, 0);
+                py[label[f]] = 0.3719 * mesh.at(a, 1) + 0.3347 * mesh.at(b, 1) + 0.2934 * mesh.at(c, 1);
+                pz[label[f]] = 0.3719 * mesh.at(a, 2) + 0.3347 * mesh.at(b, 2) + 0.2934 * mesh.at(c, 2);
             }
         }
     }
 
     /** What a ray meets above its start, of other surfaces whose box is around. */
     private void shoot() {
-        RayTable rays = new RayTable(new TriangleMesh(xyz, corners), 2, px, py);
+        RayTable rays = new RayTable(mesh, 2, px, py);
         for (int inner = 0; inner < count; inner++) {
             for (int k = rays.first(inner); k < rays.end(inner); k++) {
                 int outer = label[rays.facet(k)];
-                if (rays.height(k) > pz[inner] && inner != outer && sums.boxInside(inner, outer)) {
+                if (rays.height(k) > pz[inner] && apart(inner, outer) && sums.boxInside(inner, outer)) {
                     inside[inner * count + outer] ^= true;
                 }
             }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
  * Divides facets at corners of others that stand in the middle of their open edges (T-junctions). At most one edge of a
@@ -35,7 +36,7 @@ final class OpenEdges {
 
     private boolean divide(int h, int[] ends) {
         int a = corners[h];
-        int b = corners[EdgePairing.next(h)];
+        int b = corners[FacetEdges.next(h)];
         int[] on = new int[ends.length];
         double[] along = new double[ends.length];
         int count = 0;
@@ -53,7 +54,7 @@ final class OpenEdges {
                 on[i] = v;
             }
         }
-        int opposite = corners[EdgePairing.next(EdgePairing.next(h))];
+        int opposite = corners[FacetEdges.next(FacetEdges.next(h))];
         count = withoutTies(on, along, count, opposite);
         if (count > 0) {
             fan(h, a, b, opposite, on, count);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
  * Closes small holes: rings of open edges, each by a fan around the middle of its corners, which lies nearer to the
@@ -35,7 +36,7 @@ final class SmallHoles {
         newCorners = corners;
         for (int h : open) {
             // the fan runs the edge the other way round
-            branches |= next.put(corners[EdgePairing.next(h)], corners[h]) != null;
+            branches |= next.put(corners[FacetEdges.next(h)], corners[h]) != null;
         }
         int[] begins =
                 next.keySet().stream().mapToInt(Integer::intValue).sorted().toArray();

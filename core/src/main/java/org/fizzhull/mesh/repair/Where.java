@@ -1,5 +1,7 @@
 package org.fizzhull.mesh.repair;
 
+import org.fizzhull.mesh.uniting.FacetEdges;
+
 /** Places and amounts in words, for notices and refusals. */
 public final class Where {
     private Where() {}
@@ -33,7 +35,7 @@ public final class Where {
      * @param h number of the half edge
      */
     public static String edge(double[] xyz, int[] corners, int h) {
-        return "from " + vertex(xyz, corners[h]) + " to " + vertex(xyz, corners[EdgePairing.next(h)]);
+        return "from " + vertex(xyz, corners[h]) + " to " + vertex(xyz, corners[FacetEdges.next(h)]);
     }
 
     /**

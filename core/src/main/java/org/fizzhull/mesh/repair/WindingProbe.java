@@ -21,13 +21,9 @@ final class WindingProbe {
     /** Lines to a side. */
     private static final int LINES = 64;
 
-    /** Where the first line stands, in steps: off round numbers, where edges of drawn bodies are. */
-    private static final double OFF = 0.4142135623730951;
-
     private final TriangleMesh mesh;
     private final double[] box;
     private final double size;
-    private double step;
     private double length;
     private String where = "";
 
@@ -41,7 +37,8 @@ final class WindingProbe {
     /** Refuses or tells overlaps. */
     void check(MeshRefusals refusals, List<Notice> notices) {
         if (length > 0) {
-            double part = length * step * step / MassProperties.of(mesh).volume();
+            double across = (box[3] - box[0]) * (box[4] - box[1]) / (LINES * LINES);
+            double part = length * across / MassProperties.of(mesh).volume();
             String amount = "about " + Math.max(0.01, Math.rint(part * 1e4) / 1e2) + " %";
             if (!(part <= KEPT)) {
                 throw refusals.overlap(where, amount);
@@ -52,17 +49,9 @@ final class WindingProbe {
     }
 
     private void probe() {
-        step = Math.max(box[3] - box[0], box[4] - box[1]) / LINES;
-        int across = (int) Math.ceil((box[3] - box[0]) / step);
-        int down = (int) Math.ceil((box[4] - box[1]) / step);
-        double u0 = box[0] + OFF * step;
-        double v0 = box[1] + OFF * step;
-        RayTable rays = RayTable.lattice(mesh, 2, u0, v0, step, across, down);
-        for (int j = 0; j < down; j++) {
-            for (int i = 0; i < across; i++) {
-                int ray = j * across + i;
-                judge(rays, rays.first(ray), rays.end(ray), u0 + i * step, v0 + j * step);
-            }
+        RayTable rays = RayTable.over(mesh, 2, box, LINES);
+        for (int ray = 0; ray < LINES * LINES; ray++) {
+            judge(rays, rays.first(ray), rays.end(ray), rays.u(ray), rays.v(ray));
         }
     }
 

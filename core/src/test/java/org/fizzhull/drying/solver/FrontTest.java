@@ -103,7 +103,7 @@ class FrontTest {
         double saturated = 0.0173;
         double outside = film - 4e-3 / saturated;
         var isotherm = new WaterActivity(SorptionMixture.of(1, slope / rho / 1e-9, 1, 1e-9), rho, film);
-        var solver = new DryingSolver(isotherm, new FilmReaction(0, 1, 1), rho);
+        var solver = new DryingSolver(isotherm, new FilmReaction(0, 1, 1), new AcidHydration(0, 0, isotherm), rho);
         var grid = new DryingGrid(new Opening(Profiles.ball(0.03), 1), cells, 1);
         solver.lay(grid, 7e-6 * saturated, 2e-3 * saturated, 0);
         solver.fixedRoom(outside);

@@ -104,6 +104,39 @@ final class Soup {
         return around * Math.sin(2 * Math.PI / around) * ring * area;
     }
 
+    /** A profile from the axis to the axis, at radii r and rising heights z, turned about z in flat steps. */
+    static Soup revolved(double[] r, double[] z, int around) {
+        Soup soup = new Soup();
+        for (int i = 0; i < around; i++) {
+            double u = 2 * Math.PI * i / around;
+            double v = 2 * Math.PI * ((i + 1) % around) / around;
+            for (int k = 0; k + 1 < r.length; k++) {
+                double[] a = {r[k] * Math.cos(u), r[k] * Math.sin(u), z[k]};
+                double[] b = {r[k] * Math.cos(v), r[k] * Math.sin(v), z[k]};
+                double[] c = {r[k + 1] * Math.cos(v), r[k + 1] * Math.sin(v), z[k + 1]};
+                double[] d = {r[k + 1] * Math.cos(u), r[k + 1] * Math.sin(u), z[k + 1]};
+                if (r[k] > 0) {
+                    soup.add(a, b, c);
+                }
+                if (r[k + 1] > 0) {
+                    soup.add(a, c, d);
+                }
+            }
+        }
+        return soup;
+    }
+
+    /** Ball about the origin, by 2 n chords around and n from pole to pole. */
+    static Soup ball(double radius, int n) {
+        double[] r = new double[n + 1];
+        double[] z = new double[n + 1];
+        for (int k = 0; k <= n; k++) {
+            r[k] = k % n == 0 ? 0 : radius * Math.sin(Math.PI * k / n);
+            z[k] = -radius * Math.cos(Math.PI * k / n);
+        }
+        return revolved(r, z, 2 * n);
+    }
+
     Soup add(double[] a, double[] b, double[] c) {
         return add(a[0], a[1], a[2], b[0], b[1], b[2], c[0], c[1], c[2]);
     }
@@ -161,6 +194,28 @@ final class Soup {
             float[] g = f.clone();
             for (int i = 0; i < 9; i++) {
                 g[i] = (float) (f[i] + by[i % 3]);
+            }
+            soup.facets.add(g);
+        }
+        return soup;
+    }
+
+    /** The same facets turned by an angle about an axis through the origin (Rodrigues' formula). */
+    Soup rotated(double angle, double... axis) {
+        double length = Math.sqrt(axis[0] * axis[0] + axis[1] * axis[1] + axis[2] * axis[2]);
+        Soup soup = new Soup();
+        for (float[] f : facets) {
+            float[] g = new float[9];
+            for (int i = 0; i < 9; i += 3) {
+                double along = (f[i] * axis[0] + f[i + 1] * axis[1] + f[i + 2] * axis[2]) / length;
+                for (int k = 0; k < 3; k++) {
+                    int l = (k + 1) % 3;
+                    int m = (k + 2) % 3;
+                    double across = (axis[l] * f[i + m] - axis[m] * f[i + l]) / length;
+                    g[i + k] = (float) (f[i + k] * Math.cos(angle)
+                            + across * Math.sin(angle)
+                            + axis[k] / length * along * (1 - Math.cos(angle)));
+                }
             }
             soup.facets.add(g);
         }

@@ -165,22 +165,23 @@ final class SurfaceCorpus {
                 "two bodies that share a vertex",
                 cube().add(Soup.box(40, 40, 40, 10, 10, 10)).binary(),
                 CUBE + 1000,
-                "mesh-bodies");
+                "mesh-united");
         corpus.good(
                 "two bodies that share an edge",
                 cube().add(Soup.box(40, 40, 0, 40, 40, 40)).binary(),
                 2 * CUBE,
-                "mesh-bodies");
+                "mesh-united");
         corpus.good(
                 "two bodies that share a whole face",
                 cube().add(Soup.box(40, 0, 0, 40, 40, 40)).binary(),
                 2 * CUBE,
-                "");
+                "mesh-inner-wall",
+                "4 facets");
         corpus.good(
                 "a smaller body on a face",
                 cube().add(Soup.box(10, 10, 40, 10, 10, 10)).binary(),
                 CUBE + 1000,
-                "mesh-bodies");
+                "mesh-united");
         corpus.good("nested bodies of the same sign", cube().add(inner).binary(), CUBE, "mesh-nested", "1 surface");
         corpus.good(
                 "nested three deep, all alike",
@@ -201,12 +202,13 @@ final class SurfaceCorpus {
                         .binary(),
                 "mesh-nested",
                 "(13, 13, 13) mm");
-        corpus.bad(
+        corpus.good(
                 "overlapping bodies",
                 cube().add(Soup.box(20, 20, 20, 40, 40, 40)).binary(),
-                "mesh-overlap",
-                "% of the volume",
-                "mm");
+                2 * CUBE - 8000,
+                "mesh-united",
+                "2 bodies",
+                "8 cm3");
         corpus.bad(
                 "a cavity that breaks out",
                 cube().add(Soup.box(30, 10, 10, 20, 10, 10).turned()).binary(),
@@ -214,8 +216,9 @@ final class SurfaceCorpus {
         corpus.good(
                 "two bodies that overlap by a hair",
                 cube().add(Soup.box(39.999, 0, 0, 40, 40, 40)).binary(),
-                2 * CUBE - 0,
-                "mesh-bodies");
+                2 * CUBE - 1.6,
+                "mesh-united",
+                "0.002 cm3");
         corpus.bad("a tube bent through itself", Soup.figureOfEight(60, 24).binary(), "mesh-overlap");
         corpus.bad("more bodies than can be meant", manyCubes(1100), "mesh-many-bodies", "1100");
         corpus.good("three hundred bodies", manyCubes(300), 300, "mesh-bodies", "300");

@@ -200,13 +200,18 @@ class ThreeMfReaderTest {
     /** Any flip of a byte is read or refused. */
     @Test
     void flippedBytes() {
-        byte[] whole = model("", box(1), "<item objectid='1'/>");
+        byte[] whole = whole();
         for (int i = 0; i < whole.length; i++) {
             byte[] flipped = whole.clone();
             flipped[i] ^= (byte) (1 << i % 8);
             StlAnswer.judge(flipped);
         }
         assertThat(StlAnswer.judge(whole)).isTrue();
+    }
+
+    /** A package without fault. */
+    static byte[] whole() {
+        return model("", box(1), "<item objectid='1'/>");
     }
 
     private static Arguments bad(String name, byte[] file, String said) {

@@ -8,6 +8,7 @@ import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.DryingShapeFactor;
@@ -15,11 +16,13 @@ import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.validation.published.Churchill1983;
 import org.fizzhull.validation.table.Bindings;
@@ -28,6 +31,9 @@ import org.fizzhull.validation.table.Inputs;
 /** Room air, sorption, wraps, and drying through the door that everybody uses. */
 public final class DryingChecks extends Bindings {
     private static final double DAY = 86400;
+
+    /** Of a dry mix with a third of citric acid, kg/kg. */
+    private static final double ACID_WATER = 0.03;
 
     public DryingChecks() {
         super("drying");
@@ -79,6 +85,9 @@ public final class DryingChecks extends Bindings {
         bind("making-loss", DryingPractice::makingLoss);
         bind("practice-direction", DryingPractice::direction);
         bind("front", DryingChecks::frontHours);
+        bind("hydrate-transition", in -> in.celsius("t_C") > 0 ? Hydrates.TAKING_HUMIDITY : Double.NaN);
+        bind("hydrate-bound", DryingChecks::bound);
+        bind("bound-volume", DryingChecks::boundVolume);
         bind("prompt-loss", in -> {
             var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
             return 100
@@ -119,6 +128,40 @@ public final class DryingChecks extends Bindings {
             }
         }
         return worst;
+    }
+
+    /** The part of its water of crystallisation that acid holds after a long time in air, from dry. */
+    private static double bound(Inputs in) {
+        DryingCourse course = dampAcid(in);
+        return (course.last().mass() / course.dryMass() - 1) / ACID_WATER;
+    }
+
+    /** What water that the acid binds takes of the pores, cm3/g. */
+    private static double boundVolume(Inputs in) {
+        DryingCourse course = dampAcid(in);
+        Shape ball = Sphere.ofDiameter(in.millimetres("ball_mm"));
+        Piece before = course.piece(ball, 0);
+        Piece after = course.piece(ball, course.end());
+        double solids = after.mass() / after.makeup().trueDensity()
+                - before.mass() / before.makeup().trueDensity();
+        return 1e3 * solids / (after.mass() - before.mass());
+    }
+
+    private static DryingCourse dampAcid(Inputs in) {
+        var input = new DryingInput(
+                1100,
+                0.4,
+                0.4,
+                0,
+                Alcohol.NONE,
+                0,
+                0,
+                SorptionMixture.none(),
+                0,
+                false,
+                1,
+                new Hydrates(0, ACID_WATER));
+        return course(input, in, 600, DryingParameters.standard());
     }
 
     private static RoomAir air(Inputs in) {
@@ -171,7 +214,7 @@ public final class DryingChecks extends Bindings {
                 0,
                 false,
                 1,
-                0);
+                Hydrates.NONE);
         return course(mix, in, 90, parameters).readyAfter().orElseThrow() / 3600;
     }
 

@@ -23,6 +23,11 @@ public final class RecipeChecks extends Bindings {
                 "molar-mass",
                 in -> 1e3 * ingredient(in).value(Property.MOLAR_MASS),
                 in -> chemistryLibrary(in.word("formula")));
+        bindLive(
+                "hydrate-uptake",
+                in -> ingredient(in).value(Property.HYDRATE_UPTAKE),
+                in -> chemistryLibrary(in.word("hydrate")) / chemistryLibrary(in.word("formula")) - 1);
+        bind("bound-water", in -> 100 * ingredient(in).value(Property.BOUND_WATER));
         bind("true-density", in -> ingredient(in).value(Property.TRUE_DENSITY) / 1e3);
         bind("sorption", in -> ingredient(in).isotherm().orElseThrow().waterAt(in.number("activity")));
         bind("gas", in -> {

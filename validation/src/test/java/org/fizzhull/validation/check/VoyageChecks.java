@@ -3,12 +3,18 @@ package org.fizzhull.validation.check;
 import java.util.function.DoubleUnaryOperator;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Kell1975;
 import org.fizzhull.medium.Patek2009Viscosity;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
@@ -33,6 +39,7 @@ public final class VoyageChecks extends Bindings {
         bind("terminal-fall", VoyageChecks::terminalFall);
         bind("square-fall", VoyageChecks::squareFall);
         bind("shrinking", VoyageChecks::shrinking);
+        bind("one-side-up", VoyageChecks::oneSideUp);
         bind("cube-root", VoyageChecks::cubeRoot);
         bind("carbon", VoyageChecks::carbon);
         bind("ball-fizz", VoyageChecks::ballFizz);
@@ -212,6 +219,40 @@ public final class VoyageChecks extends Bindings {
         return FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
                 .run(piece, FizzParameters.standard(), VoyageParameters.standard())
                 .fizzTime();
+    }
+
+    /** Life of a floating body without gas or wet skin over that of one with every face wet, to a hundredth. */
+    private static double oneSideUp(Inputs in) {
+        double diameter = in.millimetres("D_mm");
+        Shape shape = switch (in.word("body")) {
+            case "ball" -> Sphere.ofDiameter(diameter);
+            case "dome" -> Dome.ofDiameter(diameter);
+            default -> Puck.ofDiameterAndHeight(diameter, in.millimetres("H_mm"));
+        };
+        Bath bath = Bath.at(Units.celsius(38)).withDepth(0.35);
+        Piece piece = new Piece(
+                shape,
+                in.number("s") * Kell1975.density(Units.celsius(38)) * shape.volume(),
+                new Makeup(Makeup.USUAL_TRUE_DENSITY, Makeup.USUAL_GAS_CAPACITY));
+        double speed = 1e-4;
+        double life = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
+                .run(
+                        piece,
+                        new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1),
+                        new VoyageParameters(0, 0, in.number("turning")))
+                .fizzTime();
+        DepthProfile profile = shape.depthProfile(Exposure.ALL);
+        double low = 0;
+        double high = profile.deepest();
+        for (int pass = 0; pass < 50; pass++) {
+            double e = (low + high) / 2;
+            if (profile.volume(e) > 0.01 * shape.volume()) {
+                low = e;
+            } else {
+                high = e;
+            }
+        }
+        return speed * life / low;
     }
 
     private static double event(Voyage voyage, VoyageEvent.Kind kind) {

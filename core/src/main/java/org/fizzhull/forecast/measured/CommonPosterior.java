@@ -1,0 +1,164 @@
+package org.fizzhull.forecast.measured;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.CommonColumns;
+import org.fizzhull.forecast.question.PreparedQuestion;
+import org.fizzhull.uncertainty.Pinning;
+import org.fizzhull.uncertainty.Posterior;
+import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Workers;
+
+/**
+ * The common columns of several questions after measurements on pieces of some of them: the uniform numbers that
+ * {@link CommonColumns} draws, as the measurements leave them. The measurements on pieces of the first question are solved
+ * for as {@link Conditioned} does it, so that a table of that question alone has the draws of its forecast; those on pieces
+ * of another weigh the draws by their likelihood. A value p that is solved for stands in its column as F(p), with F the
+ * cumulative prior of the question that was measured. Immutable.
+ */
+public final class CommonPosterior {
+    private final Posterior draws;
+    private final double[] medians;
+    private final List<Notice> notices;
+
+    private CommonPosterior(Posterior draws, List<Notice> notices) {
+        this.draws = draws;
+        this.notices = List.copyOf(notices);
+        medians = draws.medians();
+    }
+
+    /**
+     * {@return the draws after measurements; refuses what contradicts the priors}
+     *
+     * @param common columns of all questions, those that were measured last
+     * @param first number of the first of these among them
+     * @param posed the questions whose pieces were measured, in their order; at least one
+     * @param seen what was measured on the pieces of each
+     * @param sampling number of draws, at least one, and seed
+     * @param workers workers that compute the draws
+     */
+    public static CommonPosterior of(
+            CommonColumns common,
+            int first,
+            List<PreparedQuestion> posed,
+            List<Observations> seen,
+            Sampling sampling,
+            Workers workers) {
+        List<Notice> notices = new ArrayList<>();
+        for (int i = 0; i < posed.size(); i++) {
+            notices.addAll(Conditioned.checked(posed.get(i), seen.get(i), sampling, workers));
+        }
+        Posterior draws = Posterior.of(
+                common.uniforms(),
+                sampling.samples(),
+                sampling.seed(),
+                workers,
+                Conditioned.proposals(posed.get(0)),
+                () -> new Together(common, first, posed, seen));
+        Conditioned.believed(draws, notices, Conditioned.check(seen.get(0)));
+        return new CommonPosterior(draws, notices.stream().distinct().toList());
+    }
+
+    /** {@return the draws of the common columns} */
+    public Posterior draws() {
+        return draws;
+    }
+
+    /** {@return what the reader must know of the measurements} */
+    public List<Notice> notices() {
+        return notices;
+    }
+
+    /**
+     * {@return the central values of a question that agree with the measurements}
+     *
+     * @param posed one of the questions
+     * @param places where its columns stand among the common ones
+     */
+    public double[] centre(PreparedQuestion posed, int[] places) {
+        Own own = new Own(posed, places);
+        own.read(medians);
+        return Conditioned.agreed(posed.factors(), own.values);
+    }
+
+    /** The columns of one question among the common ones. Serves one thread. */
+    private static final class Own {
+        private final int[] places;
+        private final List<Prior> priors;
+        private final double[] uniforms;
+        private final double[] values;
+
+        Own(PreparedQuestion posed, int[] places) {
+            this.places = places;
+            priors = posed.factors().priors();
+            uniforms = new double[places.length];
+            values = new double[places.length];
+        }
+
+        /** The values of the question in a row of the common columns. */
+        void read(double[] common) {
+            for (int i = 0; i < uniforms.length; i++) {
+                uniforms[i] = common[places[i]];
+            }
+            for (int i = 0; i < uniforms.length; i++) {
+                values[i] = priors.get(i).quantile(uniforms, i);
+            }
+        }
+    }
+
+    /** One question and what was measured on its pieces. */
+    private record Part(Own own, Pins pins) {
+        /** Weighs a row, and puts what is solved for back into it. */
+        double pin(double[] common, double[] extra) {
+            own.read(common);
+            double weight = pins.pin(own.values, extra);
+            for (int column : pins.pinned()) {
+                double solved = own.priors.get(column).cumulative(own.values[column]);
+                if (!(solved > 0 && solved < 1)) {
+                    return Double.NEGATIVE_INFINITY;
+                }
+                common[own.places[column]] = solved;
+            }
+            return weight;
+        }
+    }
+
+    /** All parts: the first is solved, the others weigh. */
+    private static final class Together implements Pinning {
+        private final List<Part> parts = new ArrayList<>();
+        private final int[] pinned;
+
+        Together(CommonColumns common, int first, List<PreparedQuestion> posed, List<Observations> seen) {
+            for (int i = 0; i < posed.size(); i++) {
+                Pins pins = i == 0 ? Pins.of(posed.get(i), seen.get(i)) : Pins.weighing(posed.get(i), seen.get(i));
+                parts.add(new Part(new Own(posed.get(i), common.places(first + i)), pins));
+            }
+            Part solved = parts.get(0);
+            pinned = solved.pins.pinned();
+            for (int k = 0; k < pinned.length; k++) {
+                pinned[k] = solved.own.places[pinned[k]];
+            }
+        }
+
+        @Override
+        public int[] pinned() {
+            return pinned.clone();
+        }
+
+        @Override
+        public int uniforms() {
+            return parts.get(0).pins.uniforms();
+        }
+
+        @Override
+        public double pin(double[] inputs, double[] uniforms) {
+            double weight = 0;
+            for (int i = 0; i < parts.size() && weight > Double.NEGATIVE_INFINITY; i++) {
+                weight += parts.get(i).pin(inputs, uniforms);
+            }
+            return weight;
+        }
+    }
+}

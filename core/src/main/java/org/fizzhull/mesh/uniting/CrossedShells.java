@@ -1,0 +1,183 @@
+package org.fizzhull.mesh.uniting;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.fizzhull.mesh.TriangleMesh;
+
+/**
+ * Closed shells, facing out, with what crosses or touches what: within a few millionths of their size, touching counts.
+ * {@link #united} makes one surface of those that do.
+ *
+ * <p>The union of two bodies is the part of each surface that lies outside the other. Each edge of one is cut where it
+ * passes through a facet of the other; the winding number around its ends, carried along the edges, tells the pieces
+ * outside from those inside; in a facet these and the segments along which facets cross bound what is left. Which cross
+ * is told by signs of determinants of grown and shaken corners ({@link Growth}), each always worked out from the same
+ * numbers, so that the parts fit together whatever the rounding. More than two bodies are taken one after another.
+ */
+public final class CrossedShells {
+    /** Ways of growing and shaking that are tried. */
+    private static final int ATTEMPTS = 4;
+
+    /** Largest share of the length of lines inside by which a union may differ from what it was made of. */
+    private static final double SAME = 1e-4;
+
+    private final double[] xyz;
+    private final int[] corners;
+    private final double[] grown;
+    private final int[] shell;
+    private final int count;
+    private final boolean[] crossed;
+
+    private CrossedShells(double[] xyz, int[] corners, double[] grown, int[] shell, int count, boolean[] crossed) {
+        this.xyz = xyz;
+        this.corners = corners;
+        this.grown = grown;
+        this.shell = shell;
+        this.count = count;
+        this.crossed = crossed;
+    }
+
+    /**
+     * {@return some shells, with what crosses what}
+     *
+     * @param xyz coordinates of the corners, m, three each
+     * @param corners three corners a facet, anticlockwise seen from outside
+     * @param shell number of the shell of each facet
+     * @param count number of shells
+     */
+    public static CrossedShells of(double[] xyz, int[] corners, int[] shell, int count) {
+        ShellCorners apart = ShellCorners.of(xyz, corners, shell);
+        Corners at = Growth.of(apart.xyz(), apart.corners(), shell, 0);
+        boolean[] crossed = new boolean[count * count];
+        int[] near = ShellBoxes.of(at, apart.corners(), shell, count).meeting();
+        if (near.length > 0) {
+            int[] nearCorners = new int[3 * near.length];
+            int[] nearShell = new int[near.length];
+            for (int i = 0; i < near.length; i++) {
+                System.arraycopy(apart.corners(), 3 * near[i], nearCorners, 3 * i, 3);
+                nearShell[i] = shell[near[i]];
+            }
+            Crossings.among(at, new FacetEdges(nearCorners, at.count()), nearShell)
+                    .markShells(crossed, count);
+        }
+        return new CrossedShells(apart.xyz(), apart.corners(), at.grown, shell, count, crossed);
+    }
+
+    /** {@return the shells as they are held against each other, each grown a little, m} */
+    public TriangleMesh grown() {
+        return new TriangleMesh(grown, corners);
+    }
+
+    /** {@return whether any two shells cross or touch} */
+    public boolean any() {
+        for (boolean one : crossed) {
+            if (one) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * {@return whether two shells cross or touch}
+     *
+     * @param a number of a shell
+     * @param b number of another
+     */
+    public boolean cross(int a, int b) {
+        return crossed[a * count + b];
+    }
+
+    /**
+     * What shells were united to.
+     *
+     * @param xyz coordinates of the corners, m, three each
+     * @param corners three corners a facet; shells that cross nothing are among them as they were
+     * @param bodies number of bodies that became part of a larger one
+     */
+    public record United(double[] xyz, int[] corners, int bodies) {}
+
+    /**
+     * {@return the union of all bodies that cross or touch, with the others; empty where it cannot be told}
+     *
+     * @param body for each shell the outermost one around it: a body and its cavities have one
+     */
+    public Optional<United> united(int[] body) {
+        boolean[] bodies = new boolean[count * count];
+        for (int i = 0; i < crossed.length; i++) {
+            int a = body[i / count];
+            int b = body[i % count];
+            if (crossed[i] && a == b) {
+                return Optional.empty();
+            }
+            bodies[a * count + b] |= crossed[i];
+        }
+        int[] turn = turns(bodies);
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            Optional<United> found = attempt(body, turn, attempt);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** When each body is taken: 0 for those that cross nothing, else the same number for several that do not cross. */
+    private int[] turns(boolean[] bodies) {
+        int[] turn = new int[count];
+        for (int b = 0; b < count; b++) {
+            boolean[] taken = new boolean[count + 2];
+            boolean free = true;
+            for (int other = 0; other < count; other++) {
+                if (bodies[b * count + other]) {
+                    free = false;
+                    taken[turn[other]] = true;
+                }
+            }
+            int first = 1;
+            while (taken[first]) {
+                first++;
+            }
+            turn[b] = free ? 0 : first;
+        }
+        return turn;
+    }
+
+    private Optional<United> attempt(int[] body, int[] turn, int attempt) {
+        Corners at = Growth.of(xyz, corners, shell, attempt);
+        int[] all = facets(body, turn, 1);
+        try {
+            for (int k = 2; k <= count; k++) {
+                int[] next = facets(body, turn, k);
+                all = next.length == 0 ? all : Union.of(at, all, next);
+            }
+        } catch (UnclearException unclear) {
+            return Optional.empty();
+        }
+        int[] free = facets(body, turn, 0);
+        int[] both = Arrays.copyOf(all, all.length + free.length);
+        System.arraycopy(free, 0, both, all.length, free.length);
+        double[] place = Arrays.copyOf(at.place, 3 * at.count());
+        if (both.length == 0
+                || LineCheck.difference(new TriangleMesh(xyz, corners), new TriangleMesh(place, both)) > SAME) {
+            return Optional.empty();
+        }
+        int bodies = 0;
+        for (int b = 0; b < count; b++) {
+            bodies += body[b] == b && turn[b] > 0 ? 1 : 0;
+        }
+        return Optional.of(new United(place, both, bodies));
+    }
+
+    private int[] facets(int[] body, int[] turn, int which) {
+        int[] found = new int[corners.length];
+        int used = 0;
+        for (int f = 0; f < shell.length; f++) {
+            if (turn[body[shell[f]]] == which) {
+                System.arraycopy(corners, 3 * f, found, used, 3);
+                used += 3;
+            }
+        }
+        return Arrays.copyOf(found, used);
+    }
+}
