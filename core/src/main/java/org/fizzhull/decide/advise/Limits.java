@@ -75,14 +75,15 @@ public final class Limits {
         return mass / recipe.mass();
     }
 
-    /** What to mind with a change, the gravest first. */
-    static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
+    /** What to mind with a change that leads to a design, the gravest first. */
+    static Optional<Change.Caution> caution(List<Step> steps, Design changed, Appraisal now, Appraisal then) {
         for (Step step : steps) {
             // what can hurt comes first: dust of foaming powder and of acid
-            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
+            Optional<Role> more = more(step, changed);
+            if (more.equals(Optional.of(Role.SURFACTANT))) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);
             }
-            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("citric acid")) {
+            if (more.equals(Optional.of(Role.ACID))) {
                 return Optional.of(Change.Caution.ACID_DUST);
             }
         }
@@ -98,6 +99,16 @@ public final class Limits {
             }
         }
         return Optional.empty();
+    }
+
+    /** What kind of powder a step puts in, or more of; empty for any other step. */
+    private static Optional<Role> more(Step step, Design changed) {
+        if (step.kind() != Step.Kind.POWDER || !rises(step)) {
+            return Optional.empty();
+        }
+        return changed.recipe()
+                .flatMap(mix -> mix.part(step.subject()))
+                .map(part -> part.ingredient().role());
     }
 
     /** Whether a step puts more in. */
