@@ -27,7 +27,7 @@ public final class RecipeChecks extends Bindings {
                 "hydrate-uptake",
                 in -> ingredient(in).value(Property.HYDRATE_UPTAKE),
                 in -> chemistryLibrary(in.word("hydrate")) / chemistryLibrary(in.word("formula")) - 1);
-        bind("bound-water", in -> 100 * ingredient(in).value(Property.BOUND_WATER));
+        bind("bound-water", in -> 100 * (1 - anhydrous(in) / ingredient(in).value(Property.MOLAR_MASS)));
         bind("true-density", in -> ingredient(in).value(Property.TRUE_DENSITY) / 1e3);
         bind("sorption", in -> ingredient(in).isotherm().orElseThrow().waterAt(in.number("activity")));
         bind("gas", in -> {
@@ -37,6 +37,11 @@ public final class RecipeChecks extends Bindings {
                     .build());
             return blend.moles().gas() * blend.dryMass();
         });
+    }
+
+    /** Molar mass of the same without its water, kg/mol. */
+    private static double anhydrous(Inputs in) {
+        return TABLE.require(in.word("anhydrous")).ingredient().value(Property.MOLAR_MASS);
     }
 
     private static Ingredient ingredient(Inputs in) {
