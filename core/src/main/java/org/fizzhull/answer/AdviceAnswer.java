@@ -14,7 +14,7 @@ import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
 
 /**
- * Advice as the object of the command {@code advise}: how the design stands, the changes that mend it (smallest first), those
+ * Advice as an object: how the design stands, the changes that mend it (smallest first), those
  * that were forgone for a limit of the user's, and what to measure next. Keys and units: cli/docs/contract.md, 4; further:
  *
  * <ul>

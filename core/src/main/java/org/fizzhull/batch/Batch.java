@@ -8,6 +8,7 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Property;
@@ -91,7 +92,8 @@ public record Batch(
      * @param recipe the mix in proportion; its own amounts do not matter
      * @param pieceMass damp mass of one piece, kg
      * @param pieces number of pieces wanted, 1 to 100,000
-     * @param workingTime time until 2 % of the fizz is gone, s ({@code EarlyReaction.workingTime}); 0 where that is at once
+     * @param workingTime time until 2 % of the fizz is gone, s ({@code EarlyReaction.workingTime}); 0 where that is at once:
+     *     it then bounds no mix, since a smaller one would lose as much
      * @param mixSize largest mix wanted, kg, from one piece up to 2 kg
      * @param crumbling share of the pieces that is expected to crumble, 0 to 1; it raises the spares above {@link
      *     #SPARE_SHARE}, and no share above a half is planned for: such a mix is mended, not made twice
@@ -141,11 +143,18 @@ public record Batch(
         int fits = (int) Math.floor(mixSize / withLoss + 1e-9);
         if (workingTime > 0) {
             fits = (int) Math.max(1, Math.min(fits, Math.floor(workingTime / SECONDS_A_PIECE)));
-        } else {
+        }
+        if (!(workingTime > 0)) {
             notices.add(new Notice(
                     "press-at-once",
                     "So much water takes 2 % of the fizz as it goes in: press without a pause; a smaller mix is done"
                             + " sooner."));
+        } else if (workingTime < SECONDS_A_PIECE) {
+            notices.add(new Notice(
+                    "press-at-once",
+                    "So much water takes 2 % of the fizz within " + Math.max(1, Math.round(workingTime))
+                            + " s, sooner than a piece is pressed (" + Math.round(SECONDS_A_PIECE)
+                            + " s): each mix makes one piece only. Less water gives more time."));
         }
         // mixes are made equal by rounding the pieces of each up
         int wanted = pieces + spares(pieces, crumbling);
@@ -220,22 +229,22 @@ public record Batch(
         return new Batch(mixes, perMix, spare, mixMass, lines, each, notices);
     }
 
-    /** Tells what exceeds, as a share of the damp mix, the largest share that the user entered from the supplier's sheet. */
+    /** Tells what exceeds, as a share of the dried piece, the largest share that the user entered from the supplier's sheet. */
     private static void overLimits(Recipe recipe, List<Notice> notices) {
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                Double limit = recipe.limits().get(part.ingredient().name());
-                // share of the damp mix, before anything dries off
-                double share = part.mass() / recipe.mass();
-                if (limit != null && share > limit * (1 + 1e-9)) {
-                    notices.add(new Notice(
-                            "above-limit",
-                            part.ingredient().name() + " is " + Math.round(share * 1e4) / 100.0
-                                    + " % of the mix, above the " + Math.round(limit * 1e4) / 100.0
-                                    + " % that you entered as your supplier's limit."));
-                }
+        for (LimitedShare limited : LimitedShare.of(recipe)) {
+            if (!limited.kept()) {
+                notices.add(new Notice(
+                        "above-limit",
+                        limited.part().ingredient().name() + " is " + percent(limited.share())
+                                + " % of the dried piece, above the " + percent(limited.limit())
+                                + " % that you entered as your supplier's limit."));
             }
         }
+    }
+
+    /** A share in hundredths of a per cent. */
+    private static double percent(double share) {
+        return Math.round(share * 1e4) / 100.0;
     }
 
     /** {@return the damp mass of all mixes together, kg} */

@@ -24,6 +24,7 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Geode;
 
 /**
  * What comes out of a mould before any bath: weight, number from a recipe, cost, drying time. One part of a row of a
@@ -144,7 +145,7 @@ public record MadePiece(
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             special.add(Special.BOAT);
         }
-        if (shape.bare().kind().equals("geode")) {
+        if (shape.bare() instanceof Geode) {
             special.add(Special.GEODE);
         }
         if (!answer.rests().isEmpty() && answer.rests().get(0).tippy()) {

@@ -6,7 +6,7 @@ import org.fizzhull.evidence.ValidityRange;
 
 /**
  * Carbon dioxide in water: Plummer and Busenberg (1982), {@code lg K = a + b T + c/T + d lg T + e/T^2}, molal, without
- * other salts. 0 to 90 C; about 0.5 %. One set of constants that fit each other; Weiss (1974) is the check, in the validation module.
+ * other salts. 0 to 90 C. Error: solubility 0.5 % (against Weiss and IAPWS G7-04 at 25 C), K1 and K2 0.01 in lg [from memory]. One set of constants that fit each other; Weiss (1974) is the check, in the validation module.
  *
  * <p>Source: L. N. Plummer and E. Busenberg, The solubilities of calcite, aragonite and vaterite in CO2-H2O solutions
  * between 0 and 90 C, Geochim. Cosmochim. Acta 46 (1982) 1011; coefficients as coded in public open-source programs

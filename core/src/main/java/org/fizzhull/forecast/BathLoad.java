@@ -2,8 +2,8 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
 
@@ -49,36 +49,25 @@ public record BathLoad(
      *
      * @param ingredient its name in the recipe
      * @param mass in one piece, kg
-     * @param share of the piece, 0 to 1
+     * @param share of the dried piece, 0 to 1 ({@link LimitedShare})
      * @param limit largest share the user allows, 0 to 1
+     * @param kept whether the piece keeps to it
      */
-    public record OwnLimit(String ingredient, double mass, double share, double limit) {
-        /** {@return whether the piece keeps to it} */
-        public boolean kept() {
-            return share <= limit;
-        }
-    }
+    public record OwnLimit(String ingredient, double mass, double share, double limit, boolean kept) {}
 
     /**
      * What a piece brings.
      *
      * @param blend powders and liquid by the recipe's middle amounts
      * @param dryMass dry powder in the piece, kg
-     * @param bodyMass what the piece weighs without insets, kg: the limits are shares of it
      */
-    static BathLoad of(Blend blend, double dryMass, double bodyMass) {
+    static BathLoad of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
-        Map<String, Double> own = blend.recipe().limits();
-        List<Part> parts = new ArrayList<>(blend.recipe().dry());
-        parts.addAll(blend.recipe().wet());
         List<OwnLimit> limits = new ArrayList<>();
-        for (Part part : parts) {
-            String name = part.ingredient().name();
-            Double limit = own.get(name);
-            if (limit != null) {
-                double mass = scale * part.mass();
-                limits.add(new OwnLimit(name, mass, mass / bodyMass, limit));
-            }
+        for (LimitedShare limited : LimitedShare.of(blend.recipe())) {
+            Part part = limited.part();
+            limits.add(new OwnLimit(
+                    part.ingredient().name(), scale * part.mass(), limited.share(), limited.limit(), limited.kept()));
         }
         return new BathLoad(
                 dryMass * (blend.share(Role.OIL) + blend.share(Role.BUTTER)),

@@ -205,8 +205,7 @@ public final class FizzPredictor {
                 blend,
                 sampling,
                 piece,
-                new FizzForecast.FizzedBath(
-                        reagents, yield, closed, open, BathLoad.of(blend, powder.mass(), piece.bodyMass())),
+                new FizzForecast.FizzedBath(reagents, yield, closed, open, BathLoad.of(blend, powder.mass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),

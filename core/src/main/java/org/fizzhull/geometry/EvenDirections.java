@@ -19,8 +19,6 @@ final class EvenDirections {
     private static final int DIRECTIONS = 2000;
     /** Neighbours that are tried around the best direction. */
     private static final int AROUND = 8;
-    /** Golden angle, rad: the turn from one lattice point to the next. */
-    private static final double GOLDEN = Math.PI * (3 - Math.sqrt(5));
     /** First step of the search, rad: two thirds of the spacing of the lattice. */
     private static final double FIRST_STEP = 0.05;
     /** Step at which the search ends, rad: the accuracy of the direction. */
@@ -33,9 +31,7 @@ final class EvenDirections {
         Vec3 best = Vec3.UP;
         double least = support(hull, best);
         for (int i = 0; i < DIRECTIONS; i++) {
-            double up = 1 - (2 * i + 1.0) / DIRECTIONS;
-            double round = Math.sqrt(1 - up * up);
-            Vec3 n = new Vec3(round * Math.cos(GOLDEN * i), round * Math.sin(GOLDEN * i), up);
+            Vec3 n = Vec3.spread(i, DIRECTIONS);
             double h = support(hull, n);
             if (h < least) {
                 least = h;
@@ -44,7 +40,7 @@ final class EvenDirections {
         }
         // the best direction goes downhill on a ring of neighbours, in the plane of u and w across it
         double turn = 0;
-        for (double step = FIRST_STEP; step > LAST_STEP; turn += GOLDEN) {
+        for (double step = FIRST_STEP; step > LAST_STEP; turn += Vec3.GOLDEN_ANGLE) {
             Vec3 u = (Math.abs(best.x()) < 0.6 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0))
                     .cross(best)
                     .unit();

@@ -18,6 +18,22 @@ public record Vec3(double x, double y, double z) implements Serializable {
     /** Up in the body frame of a shape. */
     public static final Vec3 UP = new Vec3(0, 0, 1);
 
+    /** Golden angle, rad: the turn from one direction of a lattice to the next. */
+    static final double GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
+
+    /**
+     * {@return one of some directions spread evenly over the sphere, the Fibonacci lattice: z falls in equal steps while the
+     * direction turns about the z axis by the golden angle}
+     *
+     * @param i which, from 0 to {@code count} - 1
+     * @param count number of directions, 1 or more
+     */
+    public static Vec3 spread(int i, int count) {
+        double up = 1 - (2 * i + 1.0) / count;
+        double round = Math.sqrt(1 - up * up);
+        return new Vec3(round * Math.cos(GOLDEN_ANGLE * i), round * Math.sin(GOLDEN_ANGLE * i), up);
+    }
+
     /**
      * {@return this vector plus another}
      *

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *   <li>a {@link Descent} from each of 100 directions spread evenly over the sphere (a Fibonacci lattice); results
  *       within one degree are one attitude, whose share is the part of the starts that ended there, so to about 0.05;
  *   <li>bodies of few facets are also started from every facet and vertex; an attitude found only so has the share 0,
- *       less than a hundredth;
+ *       less than a hundredth, unless no start of the lattice ended anywhere: then shares are those of these starts;
  *   <li>attitudes with one metacentric height of zero belong to a family through which the body turns freely ({@link
  *       Valley}); the family is walked from one member, and the members found by other starts are counted with it.
  * </ol>
@@ -74,20 +74,20 @@ final class GeneralSearch {
 
     /** The attitudes, in the order in which they were found. */
     List<Attitude> find() {
-        double golden = Math.PI * (3 - Math.sqrt(5));
         int counted = 0;
         for (int i = 0; i < STARTS; i++) {
-            double z = 1 - (2 * i + 1) / (double) STARTS;
-            double r = Math.sqrt(1 - z * z);
-            if (descent.from(r * Math.cos(i * golden), r * Math.sin(i * golden), z, neutral)) {
+            Vec3 start = Vec3.spread(i, STARTS);
+            if (descent.from(start.x(), start.y(), start.z(), neutral)) {
                 counted++;
                 count(1);
             }
         }
         // attitudes of an angular body that no start of the lattice reached
+        int each = counted == 0 ? 1 : 0;
         for (Vec3 start : body.hull.landmarks()) {
             if (descent.from(start.x(), start.y(), start.z(), neutral)) {
-                count(0);
+                counted += each;
+                count(each);
             }
         }
         List<Attitude> found = new ArrayList<>();

@@ -11,6 +11,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.ShiftedPrior;
 import org.fizzhull.uncertainty.Statistics;
@@ -28,7 +29,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
     /** Draws at least: so many that one lies beyond each end of a 95 % interval. */
     private static final int FEWEST = 50;
     /** Largest score, standard deviations of the default prior. */
-    private static final double FARTHEST = 8;
+    static final double FARTHEST = 8;
 
     /** Least standard deviation of a score: draws that hardly differ would make a prior of no width. */
     private static final double NARROWEST = 1e-3;
@@ -137,7 +138,7 @@ public record Bench(List<Input> inputs, List<List<Double>> draws) {
             double deviation = Math.sqrt(Statistics.variance(scores, Statistics.mean(scores)));
             all.add(new Parameter(
                     inputs.get(k),
-                    interval(inputs.get(k), prior, 0, -1.959963984540054, 1.959963984540054),
+                    interval(inputs.get(k), prior, 0, -Normal.Z_975, Normal.Z_975),
                     interval(
                             inputs.get(k),
                             prior,

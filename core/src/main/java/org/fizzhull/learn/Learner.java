@@ -11,6 +11,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Statistics;
 
@@ -51,7 +52,7 @@ public final class Learner {
     /** Draws of the forecast that chooses the next measurement. */
     private static final int NEXT_DRAWS = 1024;
     /** Half width of a 95 % interval, standard deviations. */
-    private static final double INSIDE = 1.959963984540054;
+    private static final double INSIDE = Normal.Z_975;
 
     private final List<Trial> trials;
     private final long seed;
@@ -231,12 +232,12 @@ public final class Learner {
         return Likeliest.find(this::residuals, first.mean, steps);
     }
 
-    /** Inputs in their own units from their scores, which are kept within 8 standard deviations. */
+    /** Inputs in their own units from their scores, which are kept as near as a bench may hold them. */
     private double[] values(double[] z) {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.atScore(Math.max(-8, Math.min(8, z[k])));
+            values[k] = prior.atScore(Math.max(-Bench.FARTHEST, Math.min(Bench.FARTHEST, z[k])));
         }
         return values;
     }

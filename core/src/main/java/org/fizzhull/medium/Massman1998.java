@@ -1,6 +1,8 @@
 package org.fizzhull.medium;
 
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.quantity.Units;
 
 /**
  * Diffusivity of water vapour in air,
@@ -24,6 +26,6 @@ final class Massman1998 {
      * @param pascal air pressure, Pa
      */
     public static double diffusivity(double kelvin, double pascal) {
-        return 2.178e-5 * Math.pow(kelvin / 273.15, 1.81) * (101325 / pascal);
+        return 2.178e-5 * Math.pow(kelvin / Units.ZERO_CELSIUS_K, 1.81) * (PhysicalConstants.ATMOSPHERE / pascal);
     }
 }

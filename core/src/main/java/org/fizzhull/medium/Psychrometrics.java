@@ -1,5 +1,7 @@
 package org.fizzhull.medium;
 
+import org.fizzhull.quantity.Units;
+
 /**
  * Dew point and wet bulb of room air: ASHRAE Handbook of Fundamentals, chapter 1, with the vapour pressure of {@link
  * WagnerPruss2002} [formulas from memory]. With e the vapour pressure and p that of the air, Pa, t and t_w the
@@ -13,8 +15,6 @@ package org.fizzhull.medium;
 final class Psychrometrics {
     /** Molar mass of water over that of dry air. */
     private static final double MOLAR_MASS_RATIO = 0.621945;
-    /** Zero of the Celsius scale, K. */
-    private static final double ZERO = 273.15;
 
     private Psychrometrics() {}
 
@@ -43,13 +43,14 @@ final class Psychrometrics {
 
     /** Wet-bulb temperature of room air, K; above freezing. Found between -25 C and the temperature of the air. */
     static double wetBulb(RoomAir air) {
-        double t = air.temperature() - ZERO;
+        double t = air.temperature() - Units.ZERO_CELSIUS_K;
         double w = air.humidityRatio();
         double low = -25;
         double high = t;
         for (int i = 0; i < 60; i++) {
             double wick = 0.5 * (low + high);
-            double saturated = humidityRatio(WagnerPruss2002.vapourPressure(wick + ZERO), air.pressure());
+            double saturated =
+                    humidityRatio(WagnerPruss2002.vapourPressure(wick + Units.ZERO_CELSIUS_K), air.pressure());
             double ratio = ((2501 - 2.326 * wick) * saturated - 1.006 * (t - wick)) / (2501 + 1.86 * t - 4.186 * wick);
             if (ratio < w) {
                 low = wick;
@@ -57,6 +58,6 @@ final class Psychrometrics {
                 high = wick;
             }
         }
-        return 0.5 * (low + high) + ZERO;
+        return 0.5 * (low + high) + Units.ZERO_CELSIUS_K;
     }
 }

@@ -1,6 +1,7 @@
 package org.fizzhull.medium;
 
 import java.io.Serializable;
+import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -22,7 +23,7 @@ import org.fizzhull.quantity.Unit;
  */
 public record RoomAir(double temperature, double humidity, double pressure) implements Serializable {
     /** One standard atmosphere, Pa. */
-    public static final double STANDARD_PRESSURE = 101325;
+    public static final double STANDARD_PRESSURE = PhysicalConstants.ATMOSPHERE;
 
     /** Gas constant of water vapour, J/(kg K). */
     public static final double VAPOUR_GAS_CONSTANT = 461.52;

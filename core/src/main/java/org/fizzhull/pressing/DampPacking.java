@@ -7,12 +7,12 @@ import org.fizzhull.recipe.Liquid;
  * 5). In this order: packing model, damp bulking, spring-back; the cap where the liquid fills all pores, {@link #cap}, is
  * put on by {@link Press}.
  *
- * <pre>  phi = phi_model [1 - B b(S)/(1 + P/Pb)],   b(S) = min(1, S/0.02) max(0, 1 - S/0.8)</pre>
+ * <pre>  phi = phi_model [1 - B b(S)/(1 + P/Pb)],   b(S) = min(1, S/0.02) max(0, 1 - S/Sc)</pre>
  *
  * <pre>  1/phi_out = 1/phi + kappa ln(P/1 kPa),   phi_out at most 1/(1 + M rho_s/rho_l)</pre>
  *
  * <p>phi solid fraction, P mean pressure (Pa), B bulking (0.25 +- 0.08, assumed), Pb its pressure (20 kPa within a
- * factor 2, assumed), S saturation as pressed, before spring-back, kappa spring-back (0.002 to 0.012), M liquid per powder
+ * factor 2, assumed), S saturation as pressed, before spring-back, Sc that at which pores fill (0.80 +- 0.05), kappa spring-back (0.002 to 0.012), M liquid per powder
  * (kg/kg), rho_s and rho_l densities of powder and liquid (kg/m3). Range: 0 to 2 MPa. Error: 0.015 on phi for the packing
  * model alone. Immutable.
  */
@@ -28,9 +28,6 @@ final class DampPacking {
 
     /** Highest pressure, Pa: no hand or kitchen press goes beyond, and the law of pressure is not meant for it. */
     static final double MOST_PRESSURE = 2e6;
-
-    /** Saturation from which liquid no longer holds grains apart (docs/physics/packing.md, 5). */
-    private static final double FULL = 0.8;
 
     private final PressingParameters parameters;
     private final Powders powders;
@@ -140,7 +137,7 @@ final class DampPacking {
     /** 1 - B b(S)/(1 + P/Pb), the factor of damp bulking at a saturation that belongs to phi. */
     private double loosening(double phi, double meanPressure) {
         double s = saturation(phi);
-        double bridges = Math.min(1, s / COMPLETE_BRIDGES) * Math.max(0, 1 - s / FULL);
+        double bridges = Math.min(1, s / COMPLETE_BRIDGES) * Math.max(0, 1 - s / parameters.capillaryLimit());
         return 1 - parameters.bulking() * bridges / (1 + meanPressure / parameters.bulkingPressure());
     }
 

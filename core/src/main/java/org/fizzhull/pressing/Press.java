@@ -236,7 +236,7 @@ public final class Press {
      * @param topPressure pressure at the top of the mould, Pa, above 0
      * @param mould mould that is filled
      * @throws Refusal {@code out-of-range} for no mass or pressure, {@code no-calibration} where the mass is that of a fill as
-     *     poured or less, or more than the mix can be packed to
+     *     poured or less, more than the mix can be packed to, or as much as fills every pore with liquid
      */
     public double pressScale(double dampMass, double topPressure, Mould mould) {
         if (!(topPressure > 0)) {
@@ -246,6 +246,15 @@ public final class Press {
                     topPressure / 1e3 + " kPa",
                     "more than 0 kPa",
                     "A mix that is only poured in has no press: give some.");
+        }
+        if (solidFractionOf(dampMass, mould) >= packing.cap()) {
+            throw new Refusal(
+                    "no-calibration",
+                    "fill",
+                    grams(dampMass),
+                    "less than " + grams(dampMassOf(packing.cap(), mould)) + ", at which the liquid fills every pore",
+                    "More of this mix does not go into this mould, however hard it is pressed: weigh the piece again, and"
+                            + " measure the mould with water.");
         }
         double mean = topPressure * meanOverTop(mould);
         double squeeze = squeeze(dampMass, mean, mould);

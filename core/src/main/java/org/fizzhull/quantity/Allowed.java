@@ -50,16 +50,6 @@ public final class Allowed {
     }
 
     /**
-     * {@return the range of {@code low} numbers of the unit or more}
-     *
-     * @param low lowest number allowed
-     * @param unit its unit
-     */
-    public static Allowed atLeast(double low, Unit unit) {
-        return new Allowed(unit, unit.toSi(low), Double.POSITIVE_INFINITY, true);
-    }
-
-    /**
      * {@return the range of more than {@code low} numbers of the unit}
      *
      * @param low number that is just not allowed

@@ -12,7 +12,8 @@ import java.util.List;
  * @param staying oils, melted butters, glycerin, emulsifiers, fragrance
  * @param density of all of it together (volumes taken as additive), kg/m3; water's where there is none
  * @param surfaceTension volume-weighted mean, N/m (the mean is assumed; a spreading oil pulls it lower)
- * @param volatileMolarMass mean molar mass of the alcohols, kg/mol; 0 where there is none
+ * @param alcohol what the volatiles are: ethanol or isopropanol, the one of which there is more, also where none is said;
+ *     {@code UNSPECIFIED} where nothing but water evaporates
  * @param oil share of the liquid's mass that stays, 0 to 1, taken as oil where grains soak up liquid: 1 for oils, 0 for water
  */
 public record Liquid(
@@ -21,7 +22,7 @@ public record Liquid(
         double staying,
         double density,
         double surfaceTension,
-        double volatileMolarMass,
+        Substance alcohol,
         double oil) {
     /** Density of water at 20 C, kg/m3 (from memory). */
     private static final double WATER_DENSITY = 998.2;
@@ -30,8 +31,6 @@ public record Liquid(
     private static final double WATER_TENSION = 0.0728;
     /** Surface tension of a liquid whose own is not known, N/m: that of a plant oil (from memory). */
     private static final double OIL_TENSION = 0.033;
-    /** Molar mass of an alcohol whose own is not known, kg/mol: ethanol. */
-    private static final double ETHANOL_MOLAR_MASS = 0.04607;
 
     /**
      * {@return the liquid of a mix, all parts taken together}
@@ -45,7 +44,7 @@ public record Liquid(
         double water = 0;
         double volatiles = 0;
         double staying = 0;
-        double vapourMoles = 0;
+        double isopropanol = 0;
         double tension = 0;
         for (Part part : wet) {
             Ingredient liquid = part.ingredient();
@@ -53,18 +52,14 @@ public record Liquid(
             mass += part.mass();
             volume += v;
             water += part.mass() * liquid.value(Property.WATER_SHARE, 0);
-            volatiles += part.mass() * liquid.value(Property.VOLATILE_SHARE, 0);
-            // shares that sum to 1 may do so but for a rounding error; an ingredient with more is refused when it is
-            // built
-            staying += part.mass()
-                    * Math.max(0, 1 - liquid.value(Property.WATER_SHARE, 0) - liquid.value(Property.VOLATILE_SHARE, 0));
-            vapourMoles += part.mass()
-                    * liquid.value(Property.VOLATILE_SHARE, 0)
-                    / liquid.value(Property.VOLATILE_MOLAR_MASS, ETHANOL_MOLAR_MASS);
+            double vapour = part.mass() * liquid.value(Property.VOLATILE_SHARE, 0);
+            volatiles += vapour;
+            isopropanol += liquid.substance() == Substance.ISOPROPANOL ? vapour : 0;
+            staying += staying(part);
             tension += v * liquid.value(Property.SURFACE_TENSION, OIL_TENSION);
         }
         if (mass == 0) {
-            return new Liquid(0, 0, 0, WATER_DENSITY, WATER_TENSION, 0, 0);
+            return new Liquid(0, 0, 0, WATER_DENSITY, WATER_TENSION, Substance.UNSPECIFIED, 0);
         }
         return new Liquid(
                 water / dryMass,
@@ -72,8 +67,27 @@ public record Liquid(
                 staying / dryMass,
                 mass / volume,
                 tension / volume,
-                vapourMoles == 0 ? 0 : volatiles / vapourMoles,
+                alcohol(volatiles, isopropanol),
                 staying / mass);
+    }
+
+    /** What the volatiles are, by the mass of isopropanol among them, kg; what is not said counts as ethanol. */
+    private static Substance alcohol(double volatiles, double isopropanol) {
+        if (volatiles == 0) {
+            return Substance.UNSPECIFIED;
+        }
+        return isopropanol > volatiles / 2 ? Substance.ISOPROPANOL : Substance.ETHANOL;
+    }
+
+    /**
+     * {@return what of a liquid neither is water nor evaporates, kg; shares that sum to 1 but for a rounding error leave 0}
+     *
+     * @param part a liquid of the recipe
+     */
+    static double staying(Part part) {
+        Ingredient liquid = part.ingredient();
+        double leaving = liquid.value(Property.WATER_SHARE, 0) + liquid.value(Property.VOLATILE_SHARE, 0);
+        return part.mass() * Math.max(0, 1 - leaving);
     }
 
     /** {@return M, all liquid, kg per kg of dry powder} */
@@ -89,9 +103,9 @@ public record Liquid(
     public Liquid withRatio(double ratio) {
         double now = ratio();
         if (now == 0) {
-            return new Liquid(ratio, 0, 0, density, surfaceTension, volatileMolarMass, oil);
+            return new Liquid(ratio, 0, 0, density, surfaceTension, alcohol, oil);
         }
         double f = ratio / now;
-        return new Liquid(water * f, volatiles * f, staying * f, density, surfaceTension, volatileMolarMass, oil);
+        return new Liquid(water * f, volatiles * f, staying * f, density, surfaceTension, alcohol, oil);
     }
 }

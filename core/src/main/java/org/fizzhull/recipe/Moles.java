@@ -46,24 +46,4 @@ public record Moles(double acid, double bicarbonate, double carbonate) {
     public double gas() {
         return Math.max(0, Math.min(bicarbonate + carbonate, acid - carbonate));
     }
-
-    /** {@return which side runs out first; balanced where bicarbonate and the acid left for it differ by 1 % or less} */
-    public Limiting limiting() {
-        double base = bicarbonate + carbonate;
-        double left = acid - carbonate;
-        if (Math.abs(base - left) <= 0.01 * Math.max(base, left)) {
-            return Limiting.BALANCED;
-        }
-        return left < base ? Limiting.ACID : Limiting.BICARBONATE;
-    }
-
-    /** What runs out first. */
-    public enum Limiting {
-        /** Bicarbonate is left over. */
-        ACID,
-        /** Acid is left over. */
-        BICARBONATE,
-        /** Neither within 1 %. */
-        BALANCED
-    }
 }

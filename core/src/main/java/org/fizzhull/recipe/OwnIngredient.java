@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
@@ -193,9 +194,36 @@ final class OwnIngredient {
         }
     }
 
-    /** Whether a value is only assumed, for want of anything better. */
-    static boolean isAssumed(Datum datum) {
-        return datum.source().equals(ASSUMED);
+    /** {@return what was assumed of an ingredient described by {@code said}, for its user to know} */
+    static List<Notice> assumed(Ingredient described, Map<String, String> said) {
+        List<Notice> notices = new ArrayList<>();
+        boolean grains = described
+                .datum(Property.TRUE_DENSITY)
+                .filter(datum -> datum.source().equals(ASSUMED))
+                .isPresent();
+        if (grains) {
+            notices.add(new Notice(
+                    "assumed-density",
+                    described.name()
+                            + ": its grains are taken as 1.5 g/cm3, as those of most plant and food powders; say   like:"
+                            + "   and an ingredient of the table where that is nearer."));
+        }
+        boolean cup = said.containsKey(OwnCup.LOOSE) || said.containsKey(OwnCup.CUP);
+        if (cup && described.packsByOil()) {
+            notices.add(new Notice(
+                    "cup-of-fines",
+                    described.name()
+                            + ": so fine a powder packs by its oil absorption, since its cups hold air; the cup"
+                            + " only turns spoons into grams."));
+        }
+        if (described.value(Property.VOLATILE_SHARE, 0) > 0 && described.substance() == Substance.UNSPECIFIED) {
+            notices.add(new Notice(
+                    "assumed-alcohol",
+                    described.name()
+                            + ": what evaporates of it beside water is taken as ethanol; say   like: isopropanol 70 %"
+                            + "   where it is isopropanol."));
+        }
+        return notices;
     }
 
     /** Every name of it but the one the user gave it, so that each leads to the user's values. */
@@ -247,7 +275,7 @@ final class OwnIngredient {
         double si = switch (property) {
             case TRUE_DENSITY, LOOSE_DENSITY, TAPPED_DENSITY, LIQUID_DENSITY -> density(field, property, text);
             case GRAIN_SIZE -> micrometres(field, text);
-            case WATER_SHARE, VOLATILE_SHARE, BOUND_WATER, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
+            case WATER_SHARE, VOLATILE_SHARE, HYDRATE_RELEASE, HYDRATE_UPTAKE, DELIQUESCENCE ->
                 QuantityText.parseExact(field, text, Dimension.FRACTION);
             default -> plain(field, property, text);
         };

@@ -35,14 +35,10 @@ public enum Property {
     CARBONATE_GROUPS("carbonate groups", "", 1, 0, 2),
     /** Magnesium ions per formula unit, of salts that dissolve; they bind citrate in the bath (docs/physics/fizz.md, 3). */
     MAGNESIUM_IONS("magnesium ions", "", 1, 0, 2),
-    /** Water bound in the crystal, share of the mass; weighed with it and not free. */
-    BOUND_WATER("bound water", "share", 1, 0, 0.8),
     /** Free water, share of a liquid's mass. */
     WATER_SHARE("water share", "share", 1, 0, 1),
     /** What leaves as vapour besides water (alcohols), share of a liquid's mass. */
     VOLATILE_SHARE("volatile share", "share", 1, 0, 1),
-    /** Molar mass of that vapour. */
-    VOLATILE_MOLAR_MASS("volatile molar mass", "g/mol", 1e-3, 20, 300),
     /** Density as a liquid at the time of pressing. */
     LIQUID_DENSITY("liquid density", "g/cm3", 1e3, 0.5, 2),
     /** Surface tension of the liquid. */

@@ -32,6 +32,9 @@ public final class RecipeBuilder {
     /** Most liquid, kg per kg of powder: with more it is a batter, outside the models of pressing and drying. */
     private static final double MOST_LIQUID = 0.5;
 
+    /** Relative difference up to which a total and the sum of the lines are one: rounded amounts. */
+    private static final double SAME_TOTAL = 0.01;
+
     /** Standard deviations of the liquid up to which {@link #MOST_LIQUID} must hold, so that no draw of a forecast exceeds it. */
     private static final double TAIL = 6;
 
@@ -50,7 +53,7 @@ public final class RecipeBuilder {
 
     private String name = "recipe";
     private boolean acidLast;
-    /** Mass of all lines in parts together, kg; NaN while none is given. */
+    /** Mass of all lines in parts together, kg; of all lines where none is in parts; NaN while none is given. */
     private double total = Double.NaN;
 
     /**
@@ -97,7 +100,8 @@ public final class RecipeBuilder {
     }
 
     /**
-     * Sets the mass that all lines in parts make together: {@code 500 g}. Lines with a mass of their own are not in it.
+     * Sets the mass that all lines in parts make together: {@code 500 g}. Lines with a mass of their own are not in it; in a
+     * recipe without parts it must be the mass of all lines, to 1 %.
      *
      * @param text a mass above 0, at most 10 t, without a spread
      * @return this builder
@@ -142,24 +146,7 @@ public final class RecipeBuilder {
         Ingredient described = OwnIngredient.read(ingredient, values, table, measures, places);
         table = table.with(described);
         own.add(described);
-        boolean cup = values.containsKey(OwnCup.LOOSE) || values.containsKey(OwnCup.CUP);
-        if (described
-                .datum(Property.TRUE_DENSITY)
-                .filter(OwnIngredient::isAssumed)
-                .isPresent()) {
-            notices.add(new Notice(
-                    "assumed-density",
-                    described.name()
-                            + ": its grains are taken as 1.5 g/cm3, as those of most plant and food powders; say   like:"
-                            + "   and an ingredient of the table where that is nearer."));
-        }
-        if (cup && described.packsByOil()) {
-            notices.add(new Notice(
-                    "cup-of-fines",
-                    described.name()
-                            + ": so fine a powder packs by its oil absorption, since its cups hold air; the cup"
-                            + " only turns spoons into grams."));
-        }
+        notices.addAll(OwnIngredient.assumed(described, values));
         return this;
     }
 
@@ -237,10 +224,11 @@ public final class RecipeBuilder {
     }
 
     /**
-     * {@return the recipe} Adds a notice for each own ingredient that no line uses.
+     * {@return the recipe} It has a notice for each own ingredient that no line uses.
      *
-     * @throws Refusal {@code missing} for parts without a total, {@code too-much-liquid}, {@code misplaced} for a liquid under
-     *     dry or a powder under wet, {@code empty} for no powder
+     * @throws Refusal {@code missing} for parts without a total, {@code conflict} for a total that lines without parts do not
+     *     make, {@code too-much-liquid}, {@code misplaced} for a liquid under dry or a powder under wet, {@code empty} for no
+     *     powder
      */
     public Recipe build() {
         double parts = 0;
@@ -256,15 +244,25 @@ public final class RecipeBuilder {
         for (Line line : lines) {
             (line.dry ? dry : wet).add(line.part(parts > 0 ? total / parts : 0));
         }
+        List<Notice> told = new ArrayList<>(notices);
         for (Ingredient described : own) {
-            if (!uses(described)) {
-                notices.add(new Notice(
+            if (lines.stream().noneMatch(line -> line.ingredient.name().equals(described.name()))) {
+                told.add(new Notice(
                         "own-unused",
                         described.name()
                                 + " stands under own ingredients and is not in the recipe: it changes nothing."));
             }
         }
-        return checkedLiquid(new Recipe(name, dry, wet, acidLast, prices, limits, notices));
+        Recipe recipe = new Recipe(name, dry, wet, acidLast, prices, limits, told);
+        if (parts == 0 && Math.abs(recipe.mass() - total) > SAME_TOTAL * total) {
+            throw new Refusal(
+                    "conflict",
+                    "total",
+                    grams(total),
+                    "the " + grams(recipe.mass()) + " that the lines make together",
+                    "A total shares out amounts in parts, and no line here is in parts: leave the total out, or correct the lines.");
+        }
+        return checkedLiquid(recipe);
     }
 
     /** Refuses more liquid than a damp powder holds, also at the far end of its spread. */
@@ -285,17 +283,9 @@ public final class RecipeBuilder {
         return recipe;
     }
 
-    private static String grams(double kilograms) {
+    /** For messages: a mass in grams to a tenth. */
+    static String grams(double kilograms) {
         return Math.round(kilograms * 1e4) / 10.0 + " g";
-    }
-
-    private boolean uses(Ingredient described) {
-        for (Line line : lines) {
-            if (line.ingredient.name().equals(described.name())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** For one line or own ingredient more than {@link #MOST_LINES}. */

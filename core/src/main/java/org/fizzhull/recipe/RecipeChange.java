@@ -83,7 +83,8 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
      *
      * @param recipe the recipe before
      * @param table ingredients known by name, the user's own among them
-     * @throws Refusal {@code not-in-recipe} or {@code out-of-range} where more is taken away than there is, {@code
+     * @throws Refusal {@code not-in-recipe} for {@code -} or {@code = 0 g} of what is not there, {@code out-of-range} where more
+     *     is taken away than there is, {@code
      *     too-much-liquid}, {@code empty} where no powder is left, or as a name is refused
      */
     public Recipe applyTo(Recipe recipe, IngredientTable table) {
@@ -94,7 +95,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
         boolean inDry = changed(recipe.dry(), dry, change);
         boolean inWet = changed(recipe.wet(), wet, change);
         if (!inDry && !inWet) {
-            if (sign == '-') {
+            if (sign == '-' || (sign == '=' && change.mass() <= NOTHING)) {
                 throw new Refusal(
                         "not-in-recipe",
                         FIELD,
@@ -103,7 +104,9 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
                         "There is none to take away.");
             }
             // a butter, which may be either, goes to the liquids
-            (which.role().mayBeWet() ? wet : dry).add(change);
+            if (change.mass() > NOTHING) {
+                (which.role().mayBeWet() ? wet : dry).add(change);
+            }
         }
         return RecipeBuilder.checkedLiquid(new Recipe(
                 recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices()));
@@ -127,8 +130,8 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
                 throw new Refusal(
                         "out-of-range",
                         FIELD,
-                        ingredient + " -" + grams(change.mass()),
-                        "up to " + grams(part.mass()) + " less",
+                        ingredient + " -" + RecipeBuilder.grams(change.mass()),
+                        "up to " + RecipeBuilder.grams(part.mass()) + " less",
                         "There is no more of it in the recipe.");
             }
             if (mass > NOTHING) {
@@ -151,10 +154,5 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
             }
         }
         return table.require(ingredient).ingredient();
-    }
-
-    /** For messages: a mass in grams to a tenth. */
-    private static String grams(double kilograms) {
-        return Math.round(kilograms * 1e4) / 10.0 + " g";
     }
 }

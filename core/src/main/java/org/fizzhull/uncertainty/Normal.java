@@ -7,6 +7,9 @@ package org.fizzhull.uncertainty;
  * tests hold both against that library. Stateless.
  */
 public final class Normal {
+    /** The 97.5 % point: 95 % of the draws lie within so many standard deviations of the mean. */
+    public static final double Z_975 = 1.959963984540054;
+
     private Normal() {}
 
     /**

@@ -12,7 +12,7 @@ public final class Priors {
     private Priors() {}
 
     /**
-     * {@return the normal with a standard deviation}
+     * {@return the normal with a standard deviation; without one, the mean for {@linkplain #certain certain}}
      *
      * @param mean mean, in the unit of the input
      * @param deviation standard deviation, 0 or more
@@ -20,7 +20,7 @@ public final class Priors {
      */
     public static Prior normal(double mean, double deviation) {
         require(Double.isFinite(mean) && deviation >= 0, "a normal prior", mean, deviation);
-        return new NormalPrior(mean, deviation, 0, 1);
+        return deviation == 0 ? new CertainPrior(mean) : new NormalPrior(mean, deviation, 0, 1);
     }
 
     /**
@@ -47,16 +47,18 @@ public final class Priors {
      * {@return the lognormal with a median and a geometric standard deviation (x/÷ one sigma)}
      *
      * @param median median, above 0
-     * @param deviation geometric standard deviation, 1 or more: 68 % of the draws lie within this factor of the median
+     * @param deviation geometric standard deviation, 1 or more: 68 % of the draws lie within this factor of the median;
+     *     at 1 it is the median for {@linkplain #certain certain}
      * @throws IllegalArgumentException for a median not above 0, and a deviation below 1
      */
     public static Prior lognormal(double median, double deviation) {
         require(median > 0 && deviation >= 1, "a lognormal prior", median, deviation);
-        return new LognormalPrior(median, deviation, Math.log(deviation));
+        return deviation == 1 ? certain(median) : new LognormalPrior(median, Math.log(deviation));
     }
 
     /**
-     * {@return one value, known exactly}
+     * {@return one value, known exactly; all probability lies there, and {@link Prior#logDensity} is 0 at it and minus
+     * infinity elsewhere}
      *
      * @param value the value, finite
      * @throws IllegalArgumentException for any other number
@@ -67,7 +69,7 @@ public final class Priors {
     }
 
     /**
-     * {@return the rectangular between two limits}
+     * {@return the rectangular between two limits; the one value for {@linkplain #certain certain} where they are equal}
      *
      * @param low lower limit
      * @param high upper limit
@@ -75,7 +77,7 @@ public final class Priors {
      */
     public static Prior uniform(double low, double high) {
         require(low <= high, "a uniform prior", low, high);
-        return new UniformPrior(low, high);
+        return low == high ? certain(low) : new UniformPrior(low, high);
     }
 
     /**
@@ -89,18 +91,6 @@ public final class Priors {
     public static Prior splitUniform(double low, double median, double high) {
         require(low < median && median < high, "a split uniform prior", low, high);
         return new SplitUniformPrior(low, median, high);
-    }
-
-    /**
-     * {@return a Beta(1, b) variable stretched to 0..scale; its quantile is closed: scale (1 - (1 - u)^(1/b))}
-     *
-     * @param scale largest value, above 0
-     * @param b second shape parameter, above 0; the larger, the nearer to 0 the draws lie
-     * @throws IllegalArgumentException for any other number
-     */
-    public static Prior beta1(double scale, double b) {
-        require(scale > 0 && b > 0, "a beta prior", scale, b);
-        return new Beta1Prior(scale, b);
     }
 
     /** Natural logarithm of the standard normal density. */
@@ -129,9 +119,6 @@ public final class Priors {
 
         @Override
         public double cumulative(double value) {
-            if (deviation == 0) {
-                return value > mean ? 1 : 0;
-            }
             // probability in the uncut normal, stretched to the part that is left
             double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
             return Math.max(0, Math.min(1, p));
@@ -152,7 +139,7 @@ public final class Priors {
     }
 
     /** The lognormal; {@code sigma} is ln of the geometric deviation. */
-    private record LognormalPrior(double middle, double deviation, double sigma) implements Prior {
+    private record LognormalPrior(double middle, double sigma) implements Prior {
         @Override
         public double quantile(double u) {
             return middle * Math.exp(sigma * Normal.quantile(u));
@@ -165,10 +152,7 @@ public final class Priors {
 
         @Override
         public double cumulative(double value) {
-            if (!(value > 0)) {
-                return 0;
-            }
-            return sigma == 0 ? value > middle ? 1 : 0 : Normal.cumulative(Math.log(value / middle) / sigma);
+            return value > 0 ? Normal.cumulative(Math.log(value / middle) / sigma) : 0;
         }
 
         @Override
@@ -211,7 +195,7 @@ public final class Priors {
 
         @Override
         public double cumulative(double value) {
-            return value <= low ? 0 : value > high ? 1 : low == high ? 1 : (value - low) / (high - low);
+            return value <= low ? 0 : value > high ? 1 : (value - low) / (high - low);
         }
 
         @Override
@@ -233,21 +217,6 @@ public final class Priors {
                 return Double.NEGATIVE_INFINITY;
             }
             return -Math.log(2 * (value < middle ? middle - low : high - middle));
-        }
-    }
-
-    /** The beta with a first shape parameter of 1. */
-    private record Beta1Prior(double scale, double b) implements Prior {
-        @Override
-        public double quantile(double u) {
-            return scale * (1 - Math.pow(1 - u, 1 / b));
-        }
-
-        @Override
-        public double logDensity(double value) {
-            return value >= 0 && value < scale
-                    ? Math.log(b / scale) + (b - 1) * Math.log1p(-value / scale)
-                    : Double.NEGATIVE_INFINITY;
         }
     }
 }

@@ -55,23 +55,13 @@ public final class Statistics {
      * @param threshold in the unit of the draws; a draw equal to it does not count
      */
     public static double shareAbove(double[] y, double threshold) {
-        return (double) countAbove(y, 0, y.length, threshold) / y.length;
-    }
-
-    /**
-     * {@return the standard error of {@link #shareAbove} from the scatter of equally long blocks}
-     *
-     * @param y draws, in equally long blocks
-     * @param threshold in the unit of the draws
-     * @param blocks number of blocks, at least two
-     */
-    public static double shareError(double[] y, double threshold, int blocks) {
-        int length = y.length / blocks;
-        double[] shares = new double[blocks];
-        for (int block = 0; block < blocks; block++) {
-            shares[block] = (double) countAbove(y, block * length, (block + 1) * length, threshold) / length;
+        int count = 0;
+        for (double value : y) {
+            if (value > threshold) {
+                count++;
+            }
         }
-        return standardError(shares);
+        return (double) count / y.length;
     }
 
     /**
@@ -121,16 +111,5 @@ public final class Statistics {
         // kept between its neighbours, which rounding could leave
         double between = sorted[low] + (at - low) * (sorted[low + 1] - sorted[low]);
         return Math.max(sorted[low], Math.min(sorted[low + 1], between));
-    }
-
-    /** Number of draws above a threshold from one place up to another. */
-    private static int countAbove(double[] y, int from, int to, double threshold) {
-        int count = 0;
-        for (int i = from; i < to; i++) {
-            if (y[i] > threshold) {
-                count++;
-            }
-        }
-        return count;
     }
 }

@@ -108,6 +108,12 @@ class BatchTest {
                 .isEqualTo(10);
         Batch hasty = Batch.plan(recipe, 0.146, 48, 0, 2.0, 0, Measures.US_LEGAL);
         assertThat(hasty.notices()).extracting("code").containsExactly("press-at-once");
+        // 29.9 s is less than one piece takes, 30 s is one
+        Batch single = Batch.plan(recipe, 0.146, 48, 29.9, 2.0, 0, Measures.US_LEGAL);
+        assertThat(single.piecesPerMix()).isEqualTo(1);
+        assertThat(single.notices()).extracting("code").containsExactly("press-at-once");
+        assertThat(Batch.plan(recipe, 0.146, 48, 30, 2.0, 0, Measures.US_LEGAL).notices())
+                .isEmpty();
         Batch endless = Batch.plan(recipe, 0.146, 48, Double.POSITIVE_INFINITY, 2.0, 0, Measures.US_LEGAL);
         assertThat(endless.piecesPerMix()).isEqualTo(13);
         assertThatThrownBy(() -> Batch.plan(recipe, 0.146, 48, 300, 3.0, 0, Measures.US_LEGAL))

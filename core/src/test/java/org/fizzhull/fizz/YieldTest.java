@@ -69,6 +69,21 @@ class YieldTest {
         }
     }
 
+    /** By definition: acid groups against one per bicarbonate and two per carbonate, mol, level to 1 % of the larger. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1, 0, BALANCED", "2, 1, 0, BICARBONATE", "1, 2, 0, ACID", "0, 2, 0, ACID", "2, 0, 0, BICARBONATE",
+        "3, 1, 1, BALANCED", "4, 1, 1, BICARBONATE", "2, 1, 1, ACID", "1, 1, 2, ACID", "1.009, 1, 0, BALANCED",
+        "1.011, 1, 0, BICARBONATE", "0.989, 1, 0, ACID"
+    })
+    void whatRunsOutFirst(double acid, double bicarbonate, double carbonate, Yield.Limiting first) {
+        Reagents mix = Reagents.none()
+                .withBicarbonate(bicarbonate)
+                .withCarbonate(carbonate)
+                .withAcid(Acid.LACTIC, acid);
+        assertThat(Yield.of(mix).limiting()).isEqualTo(first);
+    }
+
     /** ANALYTIC: carbonate first eats one proton; too little acid frees nothing; carbon and protons are kept. */
     @Test
     void carbonateTakesItsProtonFirst() {

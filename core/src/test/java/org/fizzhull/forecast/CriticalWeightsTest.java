@@ -69,6 +69,19 @@ class CriticalWeightsTest {
         assertThat(share.nineOfTen()).isCloseTo(expected, within(0.03));
     }
 
+    /**
+     * A thin bowl floats at once at every weight that it can be pressed to, but its rim goes under later: what is told of
+     * the end of the range is told of the way to the end, whose border lies far below the heaviest, 1.67 g/cm3.
+     */
+    @Test
+    void theEndOfTheRangeIsThatOfTheWayToTheEnd() {
+        Shape bowl = ShapeText.read("bowl(diameter=80 mm, wall=6 mm)");
+        CriticalWeights critical = FEW.critical(Question.weighed(bowl, grams(55)));
+        assertThat(critical.interval().high()).isLessThan(0.9 * 1670 * bowl.volume());
+        assertThat(critical.heaviestAtOnce(0.5)).isGreaterThan(critical.heaviest(0.5));
+        assertThat(critical.count(CriticalWeights.Met.ABOVE_RANGE)).isZero();
+    }
+
     /** OTHER PROGRAM: the same. */
     @Test
     void nineOfTenOfABatchOfDomes() {

@@ -100,6 +100,14 @@ class WorkedCaseTest {
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("measure the mould with water");
         assertThatThrownBy(() -> press.pressScale(1.0, 50e3, Sample.litre())).isInstanceOf(Refusal.class);
+        // by hand: with 0.4 kg/kg of liquid of density r the pores are full at phi = 1/(1 + 0.4 rho/r)
+        Press wet = Press.of(blend, powders, Sample.bare(90e3)).withLiquid(0.4);
+        double full = 1 / (1 + 0.4 * powders.trueDensity() / blend.liquid().density());
+        double most = full * powders.trueDensity() * 1.4 * 1e-3;
+        assertThat(wet.pressScale(0.999 * most, 50e3, Sample.litre())).isPositive();
+        assertThatThrownBy(() -> wet.pressScale(1.001 * most, 50e3, Sample.litre()))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("fills every pore");
         assertThatThrownBy(() -> press.press(Double.NaN, Sample.litre())).isInstanceOf(Refusal.class);
     }
 

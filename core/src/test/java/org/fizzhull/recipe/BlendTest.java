@@ -148,14 +148,15 @@ class BlendTest {
     /** 120 g and 150 g in 240 mL are 500 and 625 kg/m3. */
     @Test
     void aWeighedCup() {
-        Ingredient starch = new CupMeasurement(240e-6, 0.120, 0.150)
-                .appliedTo(table.require("corn starch").ingredient());
+        Map<String, String> cups = Map.of("loose cup", "120 g", "tapped cup", "150 g", "cup", "240 mL");
+        Ingredient starch = OwnIngredient.read("corn starch", cups, table, Measures.METRIC, Map.of());
         assertThat(starch.value(Property.LOOSE_DENSITY)).isCloseTo(500, within(1e-9));
         assertThat(starch.value(Property.TAPPED_DENSITY)).isCloseTo(625, within(1e-9));
-        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(CupMeasurement.SIGMA, within(1e-12));
-        assertThat(starch.relativeSigma(Property.TAPPED_DENSITY, 0)).isCloseTo(CupMeasurement.SIGMA, within(1e-12));
-        assertThat(catchThrowable(() -> new CupMeasurement(240e-6, 0.15, 0.12)))
-                .hasMessageContaining("150.0 g loose, 120.0 g tapped in 240.0 mL");
+        assertThat(starch.relativeSigma(Property.LOOSE_DENSITY, 0)).isCloseTo(0.03, within(1e-12));
+        assertThat(starch.relativeSigma(Property.TAPPED_DENSITY, 0)).isCloseTo(0.03, within(1e-12));
+        Map<String, String> lighter = Map.of("loose cup", "150 g", "tapped cup", "120 g", "cup", "240 mL");
+        assertThat(catchThrowable(() -> OwnIngredient.read("corn starch", lighter, table, Measures.METRIC, Map.of())))
+                .hasMessageContaining("120 g tapped, 150 g loose");
     }
 
     /** A search finds names, other names and roles, and nothing else. */

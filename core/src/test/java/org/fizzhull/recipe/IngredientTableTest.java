@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -232,16 +231,5 @@ class IngredientTableTest {
         assertThat(NearName.distance("koalin", "kaolin")).isEqualTo(1);
         assertThat(NearName.distance("kitten", "sitting")).isEqualTo(3);
         assertThat(NearName.distance("", "abc")).isEqualTo(3);
-    }
-
-    /** By hand: 230 g in 240 mL are 958.333 kg/m3. */
-    @Test
-    void ownCupReplacesTheTable() {
-        Ingredient own = new CupMeasurement(240e-6, 0.230, 0.310).appliedTo(get("sodium bicarbonate"));
-        assertThat(own.value(Property.LOOSE_DENSITY)).isCloseTo(958.333, within(1e-3));
-        assertThat(own.datum(Property.TAPPED_DENSITY).orElseThrow().source().seen())
-                .isEqualTo(Source.Seen.SEEN);
-        assertThatThrownBy(() -> new CupMeasurement(240e-6, 0.230, 0.220)).isInstanceOf(Refusal.class);
-        assertThatThrownBy(() -> new CupMeasurement(Double.NaN, 0.2, 0.3)).isInstanceOf(Refusal.class);
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.apache.commons.math3.distribution.BetaDistribution;
 import org.apache.commons.math3.distribution.LogNormalDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -18,14 +17,11 @@ class PriorsTest {
     void normalLognormalAndBetaMeetTheReferenceLibrary() {
         NormalDistribution normal = new NormalDistribution(3, 0.5);
         LogNormalDistribution lognormal = new LogNormalDistribution(Math.log(0.8), Math.log(1.7));
-        BetaDistribution beta = new BetaDistribution(1, 9);
         for (double u : U) {
             assertThat(Priors.normal(3, 0.5).quantile(u))
                     .isCloseTo(normal.inverseCumulativeProbability(u), within(1e-8));
             assertThat(Priors.lognormal(0.8, 1.7).quantile(u))
                     .isCloseTo(lognormal.inverseCumulativeProbability(u), within(1e-8));
-            assertThat(Priors.beta1(0.3, 9).quantile(u))
-                    .isCloseTo(0.3 * beta.inverseCumulativeProbability(u), within(1e-8));
         }
     }
 
@@ -37,8 +33,7 @@ class PriorsTest {
                 Priors.cutNormal(1, 0.5, 0, 1.2),
                 Priors.lognormal(0.8, 1.7),
                 Priors.uniform(-1, 3),
-                Priors.splitUniform(5, 20, 60),
-                Priors.beta1(0.3, 9));
+                Priors.splitUniform(5, 20, 60));
         for (Prior prior : all) {
             for (double u : new double[] {0.03, 0.2, 0.45, 0.77, 0.97}) {
                 double slope = (prior.quantile(u + 1e-6) - prior.quantile(u - 1e-6)) / 2e-6;
@@ -46,6 +41,20 @@ class PriorsTest {
                         .isCloseTo(1, within(1e-5));
             }
             assertThat(Math.exp(prior.logDensity(1e3))).isLessThan(1e-9);
+        }
+    }
+
+    /** ANALYTIC: all probability at one point; nothing below it, all above. */
+    @Test
+    void withoutWidthAPriorIsItsValue() {
+        for (Prior prior : List.of(Priors.normal(3, 0), Priors.uniform(3, 3), Priors.lognormal(3, 1))) {
+            assertThat(prior.quantile(0.1)).isEqualTo(3);
+            assertThat(prior.median()).isEqualTo(3);
+            assertThat(prior.atScore(-2)).isEqualTo(3);
+            assertThat(prior.logDensity(3)).isZero();
+            assertThat(prior.logDensity(3.1)).isEqualTo(Double.NEGATIVE_INFINITY);
+            assertThat(prior.cumulative(2.9)).isZero();
+            assertThat(prior.cumulative(3.1)).isEqualTo(1);
         }
     }
 
@@ -74,8 +83,7 @@ class PriorsTest {
                 Priors.cutNormal(0, 1, -1, 2),
                 Priors.lognormal(1, 2),
                 Priors.uniform(0, 1),
-                Priors.splitUniform(0, 0.2, 1),
-                Priors.beta1(1, 9))) {
+                Priors.splitUniform(0, 0.2, 1))) {
             for (int i = 1; i < U.length; i++) {
                 assertThat(prior.quantile(U[i])).isGreaterThan(prior.quantile(U[i - 1]));
             }
@@ -91,6 +99,5 @@ class PriorsTest {
         assertThatThrownBy(() -> Priors.lognormal(0, 2)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Priors.uniform(2, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Priors.splitUniform(0, 0, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Priors.beta1(0.3, nan)).isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -35,6 +35,8 @@ public final class WhyText implements Answer {
 
     private static final int MOST_CAUSES = 6;
 
+    private static final int MOST_LINES = 25;
+
     private final Why why;
     private final Sampling sampling;
     private final TypedLine line;
@@ -59,13 +61,23 @@ public final class WhyText implements Answer {
 
     @Override
     public String whole() {
+        int most = MOST_CAUSES;
+        String text = page(most);
+        while (most > 2 && text.lines().count() > MOST_LINES) {
+            text = page(--most);
+        }
+        return text;
+    }
+
+    /** With so many causes at most. */
+    private String page(int most) {
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(why)));
         String way = way(why.causes().get(0));
         out.append(way.isEmpty() ? "" : Table.paragraph("It then most likely went so: a piece of about " + way + '.'));
         Table table = new Table();
         int named = 0;
         for (Why.Chance chance : why.causes()) {
-            if (chance.probability() >= WORTH_NAMING && named++ < MOST_CAUSES) {
+            if (chance.probability() >= WORTH_NAMING && named++ < most) {
                 String because = because(chance);
                 table.row(
                         FloatSentence.chance(chance.probability()),

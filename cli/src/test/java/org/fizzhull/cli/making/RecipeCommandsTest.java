@@ -214,7 +214,8 @@ class RecipeCommandsTest {
                         "--pieces",
                         "4")
                 .out();
-        assertThat(dear).contains("lemon fragrance is 2.42 % of the mix"); // 13 of 537 g, limit 1 %
+        assertThat(dear)
+                .contains("lemon fragrance is 2.44 % of the dried piece"); // 13 of 533 g without the water, limit 1 %
     }
 
     /** Common practice, no source: clay makes it heavier, pressing harder too; without liquid it crumbles. */

@@ -3,8 +3,10 @@ package org.fizzhull.decide.advise;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -54,6 +56,9 @@ final class ChangeSearch {
     private final Appraisal now;
     /** Chance of the design as it is, from the draws of the search. */
     private final double before;
+    /** What was asked with all draws: a lever is met again where nothing reaches the goal. */
+    private final Map<List<Followed>, Optional<Change>> asked = new HashMap<>();
+
     /** Changes that reach the goal but break a limit, as they were met. */
     private final List<Advice.Forgone> forgone = new ArrayList<>();
 
@@ -95,7 +100,9 @@ final class ChangeSearch {
         if (found.stream().noneMatch(Change::reachesGoal)) {
             followed.sort(Comparator.comparingDouble((Followed f) -> f.chance).reversed());
             for (Followed one : followed.subList(0, Math.min(2, followed.size()))) {
-                confirmed(List.of(one)).ifPresent(found::add);
+                confirmed(List.of(one))
+                        .filter(change -> !found.contains(change))
+                        .ifPresent(found::add);
             }
         }
         found.sort(Comparator.comparing((Change c) -> !c.reachesGoal()).thenComparingDouble(Change::effort));
@@ -211,8 +218,18 @@ final class ChangeSearch {
         return steps.stream().mapToDouble(f -> f.lever.effort(f.rung)).sum();
     }
 
-    /** The change asked anew with all draws, a little further where it falls short; empty where it breaks a limit. */
+    /** The change asked anew with all draws, once; empty where it breaks a limit. */
     private Optional<Change> confirmed(List<Followed> wanted) {
+        Optional<Change> known = asked.get(wanted);
+        if (known == null) {
+            known = confirm(wanted);
+            asked.put(wanted, known);
+        }
+        return known;
+    }
+
+    /** Asks with all draws, a little further where the change falls short; keeps what breaks a limit apart. */
+    private Optional<Change> confirm(List<Followed> wanted) {
         List<Followed> steps = new ArrayList<>(wanted);
         Optional<Change> change = asked(steps);
         // the few draws of the search may have been too hopeful: go on by the first lever
@@ -248,6 +265,6 @@ final class ChangeSearch {
         Appraisal appraisal = appraiser.appraise(changed);
         boolean reaches = appraisal.chance() >= goal.chance();
         return Optional.of(new Change(
-                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, now, appraisal)));
+                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, changed, now, appraisal)));
     }
 }

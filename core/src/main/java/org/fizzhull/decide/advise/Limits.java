@@ -1,9 +1,9 @@
 package org.fizzhull.decide.advise;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
+import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
@@ -59,7 +59,8 @@ public final class Limits {
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
             return Optional.of(Limit.FRAGRANCE);
         }
-        return withinOwnLimits(mix) ? Optional.empty() : Optional.of(Limit.SUPPLIER);
+        boolean kept = LimitedShare.of(mix).stream().allMatch(LimitedShare::kept);
+        return kept ? Optional.empty() : Optional.of(Limit.SUPPLIER);
     }
 
     /** Share of a role in the damp mix, 0 to 1. */
@@ -74,25 +75,15 @@ public final class Limits {
         return mass / recipe.mass();
     }
 
-    /** Whether every ingredient is within the share that the recipe's limits allow. */
-    private static boolean withinOwnLimits(Recipe recipe) {
-        for (Map.Entry<String, Double> limit : recipe.limits().entrySet()) {
-            Optional<Part> part = recipe.part(limit.getKey());
-            if (part.isPresent() && part.get().mass() / recipe.mass() > limit.getValue() * (1 + SAME)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** What to mind with a change, the gravest first. */
-    static Optional<Change.Caution> caution(List<Step> steps, Appraisal now, Appraisal then) {
+    /** What to mind with a change that leads to a design, the gravest first. */
+    static Optional<Change.Caution> caution(List<Step> steps, Design changed, Appraisal now, Appraisal then) {
         for (Step step : steps) {
             // what can hurt comes first: dust of foaming powder and of acid
-            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("slsa")) {
+            Optional<Role> more = more(step, changed);
+            if (more.equals(Optional.of(Role.SURFACTANT))) {
                 return Optional.of(Change.Caution.FOAMING_POWDER);
             }
-            if (step.kind() == Step.Kind.POWDER && rises(step) && step.subject().equals("citric acid")) {
+            if (more.equals(Optional.of(Role.ACID))) {
                 return Optional.of(Change.Caution.ACID_DUST);
             }
         }
@@ -108,6 +99,16 @@ public final class Limits {
             }
         }
         return Optional.empty();
+    }
+
+    /** What kind of powder a step puts in, or more of; empty for any other step. */
+    private static Optional<Role> more(Step step, Design changed) {
+        if (step.kind() != Step.Kind.POWDER || !rises(step)) {
+            return Optional.empty();
+        }
+        return changed.recipe()
+                .flatMap(mix -> mix.part(step.subject()))
+                .map(part -> part.ingredient().role());
     }
 
     /** Whether a step puts more in. */

@@ -10,7 +10,7 @@ import org.fizzhull.shape.Shape;
 /**
  * Another mould: of the same kind, five millimetres larger or smaller a rung, or one of another kind. The same fill goes into
  * a larger mould of the same kind, and lies looser there; in any other mould it is packed as densely as before, so that its
- * weight goes with the volume. A press stays the same press.
+ * weight goes with the volume. A press stays the same press. Not for a finished piece, which is out of its mould.
  *
  * @param kind {@code MOULD_SIZE} or {@code MOULD_KIND}
  * @param moulds the mould of each rung
@@ -53,8 +53,7 @@ record MouldLever(Step.Kind kind, List<Shape> moulds) implements Lever {
             return new Design.Filling.Press(
                     press.pressure(), press.spread(), org.fizzhull.pressing.Mould.Filling.usual(mould));
         }
-        Design.Filling.Finished finished = (Design.Filling.Finished) filling;
-        return new Design.Filling.Finished(grams(finished.mass(), ratio), finished.hand(), finished.dried());
+        throw new IllegalArgumentException("a finished piece is out of its mould");
     }
 
     /** Nobody weighs a new fill to less than a gram. */

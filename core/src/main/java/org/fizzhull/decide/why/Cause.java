@@ -25,7 +25,7 @@ public enum Cause {
             1,
             "the gas on it is thin or lets go early",
             "do not lean on clinging gas: make the piece a little lighter"),
-    /** The mould is smaller than it is taken for: by 1 to 3 mm across. */
+    /** The mould is smaller than it is taken for, across by {@link #SMALLER} with {@link #sizeSpread}. */
     MOULD_SMALLER(
             1,
             "the mould is smaller than you think",
@@ -52,10 +52,13 @@ public enum Cause {
     /** None of these: the design itself, all as planned, or something that is not computed. */
     SOMETHING_ELSE(4, "the plan itself, or something else", "change the plan: as planned it may do the same again");
 
+    /** By how much the mould is smaller across, m: the middle of 1 to 3 mm. */
+    static final double SMALLER = 2e-3;
+
     /** One standard deviation of an excess that is even from 5 to 15 % of the weight. */
     private static final double EXCESS_SPREAD = 0.1 / Math.sqrt(12);
 
-    /** One standard deviation of a size that is even from 1 to 3 mm too small, m. */
+    /** One standard deviation of a size that is evenly spread from 1 to 3 mm too small, m. */
     private static final double SIZE_SPREAD = 2e-3 / Math.sqrt(12);
 
     /** Relative standard deviation of the water that is left after a tenth to four tenths of the drying time. */

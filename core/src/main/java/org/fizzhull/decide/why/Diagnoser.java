@@ -18,18 +18,17 @@ import org.fizzhull.uncertainty.Workers;
  * drawn as usual:
  *
  * <pre>
- *  presence(c)  = weight(c) . PRODUCT p(reading | c)
- *  P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
- *  P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
+ *   presence(c)  = weight(c) . PRODUCT p(reading | c)
+ *   P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
+ *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
  * </pre>
  *
  * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
- * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What
- * would have happened anyway is so laid to the plan; it is taken that a fault spoils what the plan would have made good, never
- * the reverse. Readings are taken as normal, times as log-normal, and independent given the cause. Weights are assumed
- * ({@link Cause#weight}); one fault at a time is considered. {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not
- * computed, so that the chances sum to 1 whatever was seen. For a symptom that is not computed all these chances are 1, and the
- * presence alone ranks the causes.
+ * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
+ * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
+ * normal, times as log-normal, and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
+ * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
+ * symptom that is not computed leaves presence alone.
  *
  * <pre>{@code
  * Why why = Diagnoser.standard().diagnose(design, Symptom.SANK, Seen.nothing().with(Check.WEIGH_A_PIECE, 0.151));

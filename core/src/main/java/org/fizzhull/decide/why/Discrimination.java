@@ -40,8 +40,8 @@ final class Discrimination {
         for (int i = 0; i < POINTS; i++) {
             double x = low + (i + 0.5) * step;
             // joint densities of reading and cause
-            double f1 = p * density((x - one.median()) / s1) / s1;
-            double f2 = (1 - p) * density((x - two.median()) / s2) / s2;
+            double f1 = p * Normals.density((x - one.median()) / s1) / s1;
+            double f2 = (1 - p) * Normals.density((x - two.median()) / s2) / s2;
             double both = f1 + f2;
             sum += term(f1, p * both) + term(f2, (1 - p) * both);
         }
@@ -51,11 +51,6 @@ final class Discrimination {
     /** f ln(f/m), 0 where f is 0. */
     private static double term(double joint, double product) {
         return joint > 0 ? joint * Math.log(joint / product) : 0;
-    }
-
-    /** Density of the standard normal law. */
-    private static double density(double z) {
-        return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     }
 
     /** Standard deviation of a reading, kept above 0 so that a sure one has a density. */

@@ -36,11 +36,6 @@ final class Faults {
     private static final double SHORTER_DRYING = 0.25;
     /** Gas capacity of a spent piece over that of a fresh one. */
     private static final double FIZZ_LEFT = 0.3;
-    /** How much smaller the mould is across than stated, m. */
-    private static final double SMALLER = 0.002;
-
-    /** One standard deviation of that, m. */
-    private static final double SMALLER_SPREAD = 0.0005;
     /** Relative humidity above that planned, 0 to 1. */
     private static final double DAMPER = 0.18;
     /** Relative humidity at most. */
@@ -114,9 +109,10 @@ final class Faults {
     /** A smaller mould; empty for a piece of which four standard deviations of that would leave nothing. */
     private static Optional<Faulty> smaller(Design design, Factors factors) {
         Shape shape = design.shape();
-        double least = -(SMALLER + 4 * SMALLER_SPREAD);
+        double spread = Cause.MOULD_SMALLER.sizeSpread();
+        double least = -(Cause.SMALLER + 4 * spread);
         return DropBalance.volumeRatio(shape.surface(), shape.volume(), least) > 0
-                ? weak(design, factors, Input.MOULD_SIZE, Priors.normal(-SMALLER, SMALLER_SPREAD))
+                ? weak(design, factors, Input.MOULD_SIZE, Priors.normal(-Cause.SMALLER, spread))
                 : Optional.empty();
     }
 

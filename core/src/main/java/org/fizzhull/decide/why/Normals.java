@@ -1,6 +1,7 @@
 package org.fizzhull.decide.why;
 
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.uncertainty.Normal;
 
 /**
  * Normal distributions written as their median and 95 % interval, the form in which forecasts come. Log-normal ones are
@@ -8,7 +9,7 @@ import org.fizzhull.evidence.Interval;
  */
 final class Normals {
     /** Half width of a 95 % interval, standard deviations. */
-    private static final double Z95 = 1.959963984540054;
+    private static final double Z95 = Normal.Z_975;
 
     private Normals() {}
 
@@ -30,8 +31,12 @@ final class Normals {
     /** {@return the density at a value, per unit of the value} */
     static double density(double value, Interval normal) {
         double deviation = deviation(normal);
-        double z = (value - normal.median()) / deviation;
-        return Math.exp(-z * z / 2) / (deviation * Math.sqrt(2 * Math.PI));
+        return density((value - normal.median()) / deviation) / deviation;
+    }
+
+    /** {@return the density of the standard normal distribution} */
+    static double density(double z) {
+        return Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI);
     }
 
     /** {@return the normal distribution of the logarithm of what is spread by a factor, above 0} */

@@ -62,9 +62,6 @@ record Suspect(
     /** Standard deviation of the difference of two weighings, kg (assumed). */
     private static final double TWO_WEIGHINGS = 0.3e-3;
 
-    /** Measured less stated size where the mould is smaller than it is taken for, m: the middle of the fault. */
-    private static final double MOULD_SHIFT = -2e-3;
-
     /** A reading that a cause cannot explain is a slip with this chance, over a range as wide as the reading itself. */
     private static final double SLIP = 0.01;
 
@@ -147,7 +144,7 @@ record Suspect(
         readings.put(
                 Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
         // size: the ruler beside the size of the fault
-        double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? MOULD_SHIFT : 0);
+        double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? -Cause.SMALLER : 0);
         readings.put(Check.MEASURE_ACROSS, Normals.normal(across, Math.hypot(RULER, cause.sizeSpread())));
         outcome.fizzTime()
                 .ifPresent(time -> readings.put(

@@ -4,16 +4,13 @@ import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 import org.fizzhull.recipe.Sorbent;
+import org.fizzhull.recipe.Substance;
 
 /**
  * Fills {@link DryingInput} from a recipe's blend and the packing of the pressed piece: adds up the sorbents of powders
- * and liquids, and takes the alcohol of the liquids for ethanol or isopropanol by its mean molar mass. Another liquid
- * ratio than the recipe's scales all liquids alike. Used by {@code forecast} for every draw. Stateless.
+ * and liquids; the alcohol of the liquids is the one of which there is more. Another liquid ratio than the recipe's scales all liquids alike. Used by {@code forecast} for every draw. Stateless.
  */
 public final class BlendDrying {
-    /** Molar mass between ethanol (46) and isopropanol (60 g/mol), kg/mol. */
-    private static final double BETWEEN_ALCOHOLS = 0.053;
-
     private BlendDrying() {}
 
     /**
@@ -54,12 +51,12 @@ public final class BlendDrying {
                 Additives.of(blend));
     }
 
-    /** The alcohol of a liquid: the kind that is nearer by molar mass; none where nothing is volatile. */
+    /** The alcohol of a liquid; none where nothing is volatile. */
     private static Alcohol alcohol(Liquid liquid) {
         if (liquid.volatiles() == 0) {
             return Alcohol.NONE;
         }
-        boolean isopropanol = liquid.volatileMolarMass() > BETWEEN_ALCOHOLS;
+        boolean isopropanol = liquid.alcohol() == Substance.ISOPROPANOL;
         return new Alcohol(isopropanol ? Alcohol.Kind.ISOPROPANOL : Alcohol.Kind.ETHANOL, liquid.volatiles());
     }
 }

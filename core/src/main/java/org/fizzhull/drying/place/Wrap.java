@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.medium.RoomAir;
 
 /**
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the
@@ -28,8 +29,6 @@ public record Wrap(String name, double thickness, double permeability, boolean r
 
     /** Fall of the permeability with the temperature, J/mol. */
     private static final double ACTIVATION = 34e3;
-    /** Gas constant of water vapour R_v, J/(kg K). */
-    private static final double VAPOUR_GAS_CONSTANT = 461.52;
     /** Basis of most permeabilities. */
     private static final String TABLE = "Food Package Engineering, table 11.2 [seen], middle of its range";
 
@@ -104,6 +103,6 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      */
     public double conductance(double kelvin, double leak) {
         double now = permeability * Math.exp(-ACTIVATION / PhysicalConstants.GAS_CONSTANT * (1 / kelvin - 1 / 311.15));
-        return now * (1 + leak) * VAPOUR_GAS_CONSTANT * kelvin / thickness;
+        return now * (1 + leak) * RoomAir.VAPOUR_GAS_CONSTANT * kelvin / thickness;
     }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Measured;
@@ -110,7 +111,9 @@ public final class NextMeasurement {
     /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = posed.question();
-        double piece = Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
+        double piece = question.making() instanceof Weighed weighed
+                ? weighed.mass()
+                : Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
         if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));

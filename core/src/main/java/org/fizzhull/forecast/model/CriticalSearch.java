@@ -109,6 +109,8 @@ final class CriticalSearch {
         if (met == CriticalWeights.Met.BELOW_RANGE || floats(true, under)) {
             end = once;
         } else {
+            // what is met is told of the way to the end; at once even the heaviest may float
+            met = CriticalWeights.Met.MONOTONE;
             end = Math.min(once, boundary(true, Math.min(root(true, start, top), under), top));
         }
         // whether the piece of the draw itself lies on the right side of the border

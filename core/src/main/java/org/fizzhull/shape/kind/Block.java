@@ -122,7 +122,7 @@ public record Block(double length, double width, double height, double edge) imp
     /** A sharp block by its series; on a tray it dries as one of twice the height. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
-        if (edge != 0 || exposure == Exposure.OUTSIDE) {
+        if (edge != 0) {
             return Shape.super.diffusionTime(exposure);
         }
         return OptionalDouble.of(DryingSeries.block(length, width, exposure == Exposure.TRAY ? 2 * height : height));

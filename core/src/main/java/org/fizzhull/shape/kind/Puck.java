@@ -115,7 +115,7 @@ public record Puck(double diameter, double height, double edge) implements Shape
     /** A sharp cylinder by its series; on a tray it dries as one of twice the height. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
-        if (edge != 0 || exposure == Exposure.OUTSIDE) {
+        if (edge != 0) {
             return Shape.super.diffusionTime(exposure);
         }
         return OptionalDouble.of(DryingSeries.cylinder(diameter, exposure == Exposure.TRAY ? 2 * height : height));

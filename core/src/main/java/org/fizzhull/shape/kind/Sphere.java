@@ -120,9 +120,7 @@ public record Sphere(double diameter, double seam) implements Shape {
     /** A plain ball in closed form: R^2/15, the mean of (R^2 - r^2)/6. Diffusion along its depth profile is exact. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
-        return seam == 0 && exposure != Exposure.OUTSIDE
-                ? OptionalDouble.of(diameter * diameter / 60)
-                : Shape.super.diffusionTime(exposure);
+        return seam == 0 ? OptionalDouble.of(diameter * diameter / 60) : Shape.super.diffusionTime(exposure);
     }
 
     @Override

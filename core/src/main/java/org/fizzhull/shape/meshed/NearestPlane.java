@@ -26,8 +26,6 @@ final class NearestPlane {
     /** Even directions of that number have all their neighbours within this angle. */
     private static final double AROUND = Math.cos(0.25);
 
-    /** Golden angle, rad: the turn from one lattice point to the next. */
-    private static final double GOLDEN = Math.PI * (3 - Math.sqrt(5));
     /** Steps of the simplex method after which the facet so far is taken. */
     private static final int MOST_PIVOTS = 300;
     /** Facets that a climb visits at most. */
@@ -72,9 +70,7 @@ final class NearestPlane {
         Vec3[] tried = new Vec3[DIRECTIONS];
         double[] height = new double[DIRECTIONS];
         for (int i = 0; i < DIRECTIONS; i++) {
-            double up = 1 - (2 * i + 1.0) / DIRECTIONS;
-            double round = Math.sqrt(1 - up * up);
-            tried[i] = new Vec3(round * Math.cos(GOLDEN * i), round * Math.sin(GOLDEN * i), up);
+            tried[i] = Vec3.spread(i, DIRECTIONS);
             height[i] = support(tried[i]);
         }
         Vec3 best = Vec3.UP;

@@ -1,7 +1,7 @@
 package org.fizzhull.shape.revolved;
 
 /**
- * Volume of revolution above each of some evenly spaced levels, and its rate of fall, of functions that are linear on
+ * Volume of revolution above each of some evenly spaced levels, of functions that are linear on
  * triangles in the half plane of the axis: exact for each triangle. By Pappus a triangle of area F, m2, with centroid
  * at radius r, m, sweeps 2 pi r F, m3; a level cuts a triangle into a smaller one and the rest. With the values a, b, c
  * in rising order at the corners and a level t the smaller one has the share
@@ -19,8 +19,6 @@ final class RingLevels {
     private final double step;
     /** Volume above each level, m3, of triangles that the level cuts. */
     private final double[] volume;
-    /** Rate of fall of that volume with the level, m2. */
-    private final double[] rate;
     /** Volume of triangles that lie wholly above a level but not above the next, m3. */
     private final double[] whole;
 
@@ -28,7 +26,6 @@ final class RingLevels {
     RingLevels(int levels, double step) {
         this.step = step;
         volume = new double[levels];
-        rate = new double[levels];
         whole = new double[levels];
     }
 
@@ -68,13 +65,11 @@ final class RingLevels {
                 double ab = (t - a) / (b - a);
                 double onAb = ra + ab * (rb - ra);
                 volume[k] += area * (mean - ab * ac * (ra + onAb + onAc) / 3);
-                rate[k] += area * 2 * ac / (b - a) * (onAb + onAc) / 2;
             } else {
                 // the triangle at the highest corner lies above it
                 double cb = (c - t) / (c - b);
                 double onBc = rc + cb * (rb - rc);
                 volume[k] += area * cb * (1 - ac) * (rc + onBc + onAc) / 3;
-                rate[k] += area * 2 * (1 - ac) / (c - b) * (onBc + onAc) / 2;
             }
         }
     }
@@ -88,10 +83,5 @@ final class RingLevels {
             sum[k] += below;
         }
         return sum;
-    }
-
-    /** Area of each level face, m2. */
-    double[] rates() {
-        return rate.clone();
     }
 }

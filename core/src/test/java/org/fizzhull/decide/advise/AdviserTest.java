@@ -28,9 +28,9 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class AdviserTest {
     private static final Sampling DRAWS = new Sampling(1, 512);
-    private static final Recipe CLAY = ExampleRecipes.harbourClay(IngredientTable.standard());
+    static final Recipe CLAY = ExampleRecipes.harbourClay(IngredientTable.standard());
 
-    private static Design filled(String shape, double grams, Recipe recipe) {
+    static Design filled(String shape, double grams, Recipe recipe) {
         Shape mould = ShapeText.read(shape);
         return new Design(
                 Optional.of(recipe),

@@ -3,6 +3,7 @@ package org.fizzhull.drying.place;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
@@ -48,6 +49,13 @@ class DryingShapeFactorTest {
         assertThat(factor(Sphere.ofDiameter(0.065), Exposure.ALL)).isCloseTo(1, within(2e-3));
         assertThat(factor(Dome.ofDiameter(0.08), Exposure.TRAY)).isCloseTo(1, within(2e-3));
         assertThat(factor(Block.ofSides(0.06, 0.04, 0.03), Exposure.TRAY)).isCloseTo(1.2064, within(0.004));
+        // a solid body is wet on its outside everywhere: D^2/60, and the series of the sharp bodies
+        assertThat(Sphere.ofDiameter(0.06).diffusionTime(Exposure.OUTSIDE).orElseThrow())
+                .isCloseTo(6e-5, within(1e-18));
+        for (Shape sharp :
+                List.of(Block.ofSides(0.06, 0.04, 0.03), ShapeText.read("puck(diameter=65 mm, height=65 mm)"))) {
+            assertThat(sharp.diffusionTime(Exposure.OUTSIDE)).isEqualTo(sharp.diffusionTime(Exposure.ALL));
+        }
         Shape belted = Sphere.ofDiameterAndSeam(0.065, 1e-6);
         assertThat(factor(belted, Exposure.ALL)).as("by the solver").isCloseTo(1, within(2e-3));
     }

@@ -1,0 +1,81 @@
+package org.fizzhull.decide.advise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.RecipeChange;
+import org.fizzhull.uncertainty.Workers;
+import org.junit.jupiter.api.Test;
+
+/** The search with one made-up lever of one rung: what it tells is told once. */
+class ChangeSearchTest {
+    private static final Sampling DRAWS = new Sampling(1, 1024);
+    private final Appraiser appraiser = new Appraiser(FloatPredictor.standard(), DRAWS, Workers.CALLER);
+
+    /** A lever whose one rung leads to a design that is given. */
+    private record To(Design changed) implements Lever {
+        @Override
+        public Step.Kind kind() {
+            return Step.Kind.WEIGHT;
+        }
+
+        @Override
+        public int rungs() {
+            return 1;
+        }
+
+        @Override
+        public double effort(int rung) {
+            return 1;
+        }
+
+        @Override
+        public Optional<Changed> at(Design design, int rung) {
+            Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
+            return Optional.of(new Changed(changed, new Step(kind(), "", setting, setting)));
+        }
+    }
+
+    private static Design piece(double grams) {
+        return AdviserTest.filled("sphere(diameter=65 mm)", grams, AdviserTest.CLAY);
+    }
+
+    private ChangeSearch search(Design design, double goal) {
+        return new ChangeSearch(appraiser, design, new Goal(goal), appraiser.appraise(design));
+    }
+
+    /** By definition: a goal between the chance from few draws and that from all is reached by the few only. */
+    @Test
+    void aChangeThatOnlyFewDrawsThinkEnoughIsToldOnce() {
+        for (int grams = 130; grams < 150; grams++) {
+            Design lighter = piece(grams);
+            double few = appraiser.chance(lighter, 256);
+            double all = appraiser.appraise(lighter).chance();
+            if (few > all && all > 0.3) {
+                List<Change> changes = search(piece(165), (few + all) / 2).changes(List.of(new To(lighter)));
+                assertThat(changes).hasSize(1);
+                assertThat(changes.get(0).reachesGoal()).isFalse();
+                return;
+            }
+        }
+        throw new AssertionError("no weight at which 256 draws are more hopeful than all");
+    }
+
+    /** A much lighter piece with more scent floats, breaks a limit, and is told once. */
+    @Test
+    void aForgoneChangeIsToldOnce() {
+        IngredientTable table = IngredientTable.standard();
+        Design scented = piece(110)
+                .of(RecipeChange.read("lemon fragrance +5 g", Measures.METRIC).applyTo(AdviserTest.CLAY, table));
+        ChangeSearch search = search(piece(165), 0.5);
+        assertThat(search.changes(List.of(new To(scented)))).isEmpty();
+        assertThat(search.forgone()).hasSize(1);
+    }
+}
