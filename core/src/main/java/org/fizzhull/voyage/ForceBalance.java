@@ -44,9 +44,6 @@ final class ForceBalance {
 
     /** Parameters of fizzing of the launch, with what the mix holds besides acid and bicarbonate counted in. */
     private FizzParameters fizz = FizzParameters.standard();
-    /** How far a floating piece turns about, 0 to 1. */
-    double turning;
-
     /** f_p, part of the gas fraction of the plume that lightens the water; no unit, may be negative. */
     private double plumeFactor;
     /** Depth of the wet skin once pull, front and gas balance, m. */
@@ -65,7 +62,6 @@ final class ForceBalance {
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
         plumeFactor = launch.voyage().plumeFactor();
-        turning = launch.voyage().turning();
         bodyDensity = launch.density(volume);
         porosity = Math.max(0, 1 - bodyDensity / makeup.trueDensity());
         gasCapacity = makeup.gasCapacity();

@@ -253,7 +253,7 @@ public final class QuickVoyage {
             }
             boolean far = Math.abs(before) > AHEAD * rate + NEAR * piece.displaced(body);
             cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(piece.covered < 1) ? EVERY : 1;
-            double cell = (cells - t) * still / stage.receding(mean, piece.balance.turning);
+            double cell = (cells - t) * still / mean;
             double start = piece.time;
             if (start + cell >= pierced) {
                 piece.clock(pierced);

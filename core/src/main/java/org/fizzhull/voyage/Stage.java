@@ -17,7 +17,6 @@ import org.fizzhull.hydrostatics.Immersion;
  * @param hollow volume of that air at the pressure of the surface, m3; 0 where there is none
  * @param above part of the hull, its hollow closed, that stays out of the water till the rim goes under, m3
  * @param wall how far those faces may recede before that air is let out, m
- * @param top what a flat face that is up and dry does to the life of a piece that keeps it there
  */
 record Stage(
         DepthProfile profile,
@@ -27,20 +26,7 @@ record Stage(
         double insetVolume,
         double hollow,
         double above,
-        double wall,
-        FlatTop top) {
-
-    /**
-     * {@return the speed of the front along the depth profile over that of a wet face} Of a piece that turns about it is the
-     * wet share, of one that keeps its side up what its life with that side dry comes to, between them by the slowness. A
-     * ball that keeps its side up lasts as long as one wholly under: its dry cap is reached from below.
-     *
-     * @param wet share of the surface that is wet
-     * @param turning 1 for turning about, 0 for keeping its side up
-     */
-    double receding(double wet, double turning) {
-        return wet < 1 ? 1 / (turning / wet + (1 - turning) * top.lasting(wet)) : 1;
-    }
+        double wall) {
 
     /** Depth at which the air is let out, m; endless where there is none. */
     double pierced() {

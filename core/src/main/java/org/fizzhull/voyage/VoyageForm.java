@@ -19,8 +19,8 @@ import org.fizzhull.shape.kind.Sphere;
  *
  * <p>All of these belong to the attitude the piece takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest
  * side down where it is sunk, up where it floats), never to the way it is listed; a hollow that holds air keeps the
- * attitude it was given. Assumed: what is left keeps the shape of the depth profile, also where a dry side does not
- * recede; how long it lasts then, {@link Stage}. A shape without a hull wets like a ball.
+ * attitude it was given. Assumed: it keeps that side up but turns about, so that what is left keeps the shape of the
+ * depth profile. A shape without a hull wets like a ball.
  *
  * <p>Two stages: with air in the hollow, where there is a hollow and it was not simply dropped, and flooded, in which
  * every face is wet. Cost: some 10 us for a ball, 100 us for a star, tenths of a second for a large mesh. Immutable;
@@ -74,18 +74,15 @@ public final class VoyageForm {
         resistance = ball
                 ? Resistance.ball()
                 : Resistance.of(height, planDiameter, shape.bare().volume());
-        Immersion afloat = immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest());
-        FlatTop top = FlatTop.of(afloat);
         flooded = new Stage(
                 everyFace,
                 new ErosionGrid(everyFace, depths),
-                afloat,
+                immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
                 shape.surface() / planArea,
                 shape.insetVolume(),
                 0,
                 0,
-                0,
-                top);
+                0);
         airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
     }
 
@@ -140,8 +137,7 @@ public final class VoyageForm {
                 shape.insetInsideHull(),
                 hollow.volume(),
                 hollow.closed().volume() - BoatLimit.displaced(shape, FRESH_WATER),
-                hollow.wall(),
-                FlatTop.NONE);
+                hollow.wall());
     }
 
     /**

@@ -9,22 +9,10 @@ import java.io.Serializable;
  * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
  *     entrained up-flow wins
- * @param turning how far a floating piece turns about: 1, so that its whole surface recedes evenly, to 0, keeping one side
- *     up and dry
  */
-public record VoyageParameters(double wetSkinDepth, double plumeFactor, double turning) implements Serializable {
-    /**
-     * A piece that turns about as it floats.
-     *
-     * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m
-     * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece
-     */
-    public VoyageParameters(double wetSkinDepth, double plumeFactor) {
-        this(wetSkinDepth, plumeFactor, 1);
-    }
-
-    /** {@return the medians of the priors: 0.15 mm, 0.1, 0.5} */
+public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
+    /** {@return the medians of the priors: 0.15 mm, 0.1} */
     public static VoyageParameters standard() {
-        return new VoyageParameters(0.15e-3, 0.1, 0.5);
+        return new VoyageParameters(0.15e-3, 0.1);
     }
 }

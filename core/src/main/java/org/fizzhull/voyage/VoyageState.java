@@ -320,7 +320,7 @@ final class VoyageState {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return tableArea * tableSpeed() * stage.receding(wet, balance.turning);
+        return tableArea * tableSpeed() * wet;
     }
 
     /** Share of a layer that is not there yet after a time, s. */
@@ -335,10 +335,6 @@ final class VoyageState {
 
     /** Carbon dioxide made, mol/s. */
     double made() {
-        return balance.bodyDensity
-                * balance.gasCapacity
-                * balance.recession
-                * front
-                * stage.receding(wet, balance.turning);
+        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
     }
 }

@@ -63,11 +63,7 @@ class FloatPredictorTest {
         "160, 0.004"
     })
     void chanceOfTheBallAgainstItsMass(double mass, double expected) {
-        double ours = MANY.forecast(Question.weighed(BALL, grams(mass)))
-                .probability()
-                .orElseThrow()
-                .floatsAtOnce();
-        assertThat(ours).isCloseTo(expected, within(0.02));
+        assertThat(chance(Question.weighed(BALL, grams(mass)))).isCloseTo(expected, within(0.02));
     }
 
     /**

@@ -66,7 +66,7 @@ public final class DrawValues {
                         at(v, Input.OIL),
                         at(v, Input.SURFACTANT),
                         at(v, Input.STARCH)),
-                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME), at(v, Input.TURNING)),
+                new VoyageParameters(at(v, Input.WET_SKIN_DEPTH), at(v, Input.PLUME)),
                 v,
                 scores,
                 amounts);
@@ -151,7 +151,6 @@ public final class DrawValues {
         VoyageParameters voyage = VoyageParameters.standard();
         v[place(Input.WET_SKIN_DEPTH)] = voyage.wetSkinDepth();
         v[place(Input.PLUME)] = voyage.plumeFactor();
-        v[place(Input.TURNING)] = voyage.turning();
         PressingParameters press = PressingParameters.standard();
         v[place(Input.PRESS_SCALE)] = press.pressScale();
         v[place(Input.PACKING_MODEL)] = press.packingError();

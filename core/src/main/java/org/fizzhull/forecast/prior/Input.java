@@ -98,9 +98,7 @@ public enum Input {
     /** Depth of wet pores behind the fizzing face, m. */
     WET_SKIN_DEPTH("wet skin depth", "how deep water stands in the fizzing face", Double.NaN, "mm", 1e3),
     /** Part of the plume that lightens the water. */
-    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1),
-    /** How far a floating piece turns about. */
-    TURNING("turning", "whether it turns about as it floats", Double.NaN, "", 1);
+    PLUME("plume", "what the rising bubbles do to the water around it", Double.NaN, "", 1);
 
     /** Whether an input differs from piece to piece of one batch or is the same for all of them. */
     public enum Kind {

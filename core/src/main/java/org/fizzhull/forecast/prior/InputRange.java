@@ -73,7 +73,6 @@ public final class InputRange {
                     GAS_CAPACITY,
                     GAS_SHARE,
                     UNDERSIDE,
-                    TURNING,
                     WET_SKIN_DEPTH,
                     ACTIVATION_ENERGY -> 0;
             default -> -1e3;
@@ -95,7 +94,6 @@ public final class InputRange {
                     FILM_ACTIVITY,
                     HYDRATE_SHARE,
                     ACID_HYDRATION,
-                    TURNING,
                     GAS_SHARE -> 1;
             case UNDERSIDE -> 4;
             case WET_SKIN_DEPTH -> 0.1;

@@ -80,9 +80,6 @@ public final class StandardPriors {
     private static final Source STARCH =
             assumed("starch", "Starch swells and closes pores, or draws water in: the sign is not sure");
 
-    private static final Source TURNING =
-            assumed("turning", "Whether a floating piece turns about or keeps one side up is not known");
-
     /** Sizes and temperatures as they are measured at home. */
     private static final Source HOUSE =
             new Source("kitchen", "Kitchen thermometer, ruler or calipers", Seen.COMMON_PRACTICE);
@@ -147,8 +144,7 @@ public final class StandardPriors {
     }
 
     /**
-     * Whether the form turns about afloat, and the error of a depth profile that is only measured, after all others so that
-     * they are drawn as without these. With
+     * The row of a form whose depth profile is only measured, after all others so that they are drawn as without it. With
      * the areas times k and the depths over k what is left at depth d moves by {@code d A (k - 1)}: by 0.3 to 3.5 times
      * the volume left where 90 to 10 % of a ball is left.
      */
@@ -157,10 +153,9 @@ public final class StandardPriors {
         if (shape.hollow().isPresent()) {
             error = Math.max(error, shape.depthProfile(Exposure.OUTSIDE).relativeError());
         }
-        Factor turning = new Factor(Input.TURNING, uniform(0, 1), TURNING);
         return error >= LEAST_IN_DEPTH
-                ? List.of(turning, new Factor(Input.DEPTH_PROFILE, lognormal(1, 1 + error), DEPTH))
-                : List.of(turning);
+                ? List.of(new Factor(Input.DEPTH_PROFILE, lognormal(1, 1 + error), DEPTH))
+                : List.of();
     }
 
     /** Standard deviation of a size across, m; refused where draws of it could leave no mould at all. */

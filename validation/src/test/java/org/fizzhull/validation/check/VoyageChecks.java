@@ -236,10 +236,7 @@ public final class VoyageChecks extends Bindings {
                 new Makeup(Makeup.USUAL_TRUE_DENSITY, Makeup.USUAL_GAS_CAPACITY));
         double speed = 1e-4;
         double life = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
-                .run(
-                        piece,
-                        new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1),
-                        new VoyageParameters(0, 0, in.number("turning")))
+                .run(piece, new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1), new VoyageParameters(0, 0))
                 .fizzTime();
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         double low = 0;
