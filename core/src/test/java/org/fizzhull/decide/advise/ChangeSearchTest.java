@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 /** The search with one made-up lever of one rung: what it tells is told once. */
 class ChangeSearchTest {
     private static final Sampling DRAWS = new Sampling(1, 1024);
-    private final Appraiser appraiser = new Appraiser(FloatPredictor.standard(), DRAWS, Workers.CALLER);
+    private final Appraiser appraiser = new Appraiser(
+            piece(165).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
 
     /** A lever whose one rung leads to a design that is given. */
     private record To(Design changed) implements Lever {
