@@ -17,7 +17,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
 
 /**
- * The geometry of one shape as the object of the command {@code shapes}: sizes, surface, depth profile, and the mass that
+ * The geometry of one shape as the object that the command for shapes writes: sizes, surface, depth profile, and the mass that
  * just floats. Keys and units: cli/docs/contract.md, 4. No recipe and no fizz enter. Immutable.
  *
  * @param shape the shape asked about

@@ -16,7 +16,8 @@ import org.fizzhull.recipe.Additives;
  * @param reactiveExponent n, power with which the gas capacity acts on that speed
  * @param bubbleDiameter diameter of a clinging bubble as it leaves, m
  * @param layerRatio kappa, clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
- * @param undersideExcess q, what faces that look down hold beyond the mean, 0 to 1
+ * @param undersideExcess q, what faces that look down hold beyond the mean, assumed 0 to 1; beyond 4 a face that looks up
+ *     would hold less than nothing
  * @param gasShare g, share of the carbon dioxide that is gas at the surface, 0 to 1
  * @param oilFactor recession with 5 % of oil over that without
  * @param surfactantFactor recession with 5 % of foaming powder over that without

@@ -232,7 +232,7 @@ public final class Learner {
         return Likeliest.find(this::residuals, first.mean, steps);
     }
 
-    /** Inputs in their own units from their scores, which are kept as near as a bench may hold them. */
+    /** Inputs in their own units from their scores, which are kept within those that a bench may hold. */
     private double[] values(double[] z) {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class ChangeSearchTest {
     private static final Sampling DRAWS = new Sampling(1, 1024);
     private final Appraiser appraiser = new Appraiser(
-            piece(140).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
+            piece(165).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
 
     /** A lever whose one rung leads to a design that is given. */
     private record To(Design changed) implements Lever {
