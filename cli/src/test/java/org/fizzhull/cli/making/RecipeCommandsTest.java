@@ -117,7 +117,7 @@ class RecipeCommandsTest {
                 json("batch", run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40", "--json"));
         String text = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40")
                 .out();
-        String size = Math.round(batch.get("rack_length_cm").asDouble()) + " x "
+        String size = Math.round(batch.get("rack_length_cm").asDouble()) + " cm x "
                 + Math.round(batch.get("rack_width_cm").asDouble()) + " cm";
         assertThat(text).contains(size);
         assertThat(batch.get("rack_area_m2").asDouble())
