@@ -130,6 +130,9 @@ record Asked(
                 words.addAll(List.of("--pieces", Integer.toString(pieces)));
             }
             case "why" -> {
+                if (number % EXPLAINED != 0) {
+                    return List.of();
+                }
                 words.addAll(List.of("--saw", SAW.get((int) (number % SAW.size()))));
                 if (number % 3 == 1 && !making.get(0).equals("--press")) {
                     words.addAll(List.of("--seen", Math.round(1.02 * Told.grams(making.get(1))) + " g"));
