@@ -52,6 +52,9 @@ record Asked(
     /** Advice costs some ten forecasts: one question in so many is asked of it. */
     private static final int ADVISED = 10;
 
+    /** Causes cost as much as thirteen: one question in so many. */
+    private static final int EXPLAINED = 4;
+
     static final List<String> DRAWS = List.of("--samples", "256");
 
     /** A weighed piece has left its mould. */
@@ -133,8 +136,8 @@ record Asked(
                 if (number % EXPLAINED != 0) {
                     return List.of();
                 }
-                words.addAll(List.of("--saw", SAW.get((int) (number % SAW.size()))));
-                if (number % 3 == 1 && !making.get(0).equals("--press")) {
+                words.addAll(List.of("--saw", SAW.get((int) (number / EXPLAINED % SAW.size()))));
+                if (number / EXPLAINED % 3 == 1 && !making.get(0).equals("--press")) {
                     words.addAll(List.of("--seen", Math.round(1.02 * Told.grams(making.get(1))) + " g"));
                 }
                 words.addAll(load);

@@ -33,11 +33,14 @@ final class Appraiser {
     /** Draws for what a change does besides, at most. */
     private static final int BESIDE = 512;
 
-    /** Asks with all draws. */
+    /** The mould of the design as it is, as text. */
     private final String mould;
 
+    /** Asks with all draws, of that mould. */
     private final FloatPredictor predictor;
+    /** The same of other moulds, of which less was measured. */
     private final FloatPredictor elsewhere;
+
     private final Sampling sampling;
     private final Workers workers;
 
@@ -54,12 +57,12 @@ final class Appraiser {
         this.beside = new Sampling(sampling.seed(), Math.min(BESIDE, sampling.samples()));
     }
 
-    /** {@return the chance that a piece taken at random floats to the end, from at most that many draws of the same seed} */
+    /** The predictor that knows what was measured of the mould of a design. */
     private FloatPredictor predictor(Design design) {
         return design.shape().text().equals(mould) ? predictor : elsewhere;
     }
 
-    /** Chance that a piece taken at random floats to the end, by at most so many draws. */
+    /** {@return the chance that a piece taken at random floats to the end, from at most that many draws of the same seed} */
     double chance(Design design, int draws) {
         Sampling fewer = new Sampling(sampling.seed(), Math.min(draws, sampling.samples()));
         return chance(predictor(design).with(fewer).outcome(design.question()).probability());

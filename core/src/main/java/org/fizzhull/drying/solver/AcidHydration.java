@@ -9,8 +9,9 @@ import org.fizzhull.drying.mix.Hydrates;
  *
  * <p>b water bound (kg per kg of dry mix), b_most what all of the acid binds, k a rate (1/s), a_w water activity, s the
  * part that is the monohydrate in equilibrium: 0 below the humidity where both forms stand side by side, 1 above it,
- * over a ramp as wide as rooms of 20 to 25 C shift it. Where films stand, k is 0: acid in them reacts, and to let it drink
- * them would call pieces dry sooner in damp air, against common practice (assumed). No published rate was found: k is
+ * over a ramp as wide as rooms of 20 to 25 C shift it. While a film stands anywhere in the piece, k is 0
+ * ({@link DryingStage}): acid in films reacts, and to let it drink them, or the vapour on its way out, would call pieces dry
+ * sooner in damp air, against common practice (assumed). No published rate was found: k is
  * assumed, with a wide prior; one rate for both directions. Immutable.
  */
 public final class AcidHydration {
@@ -25,9 +26,6 @@ public final class AcidHydration {
 
     private final double high;
 
-    /** Content above which water stands in films, kg/m3. */
-    private final double film;
-
     /**
      * @param most water that all of the acid binds, kg per kg of dry mix
      * @param rate k, 1/s
@@ -38,7 +36,6 @@ public final class AcidHydration {
         high = isotherm.contentAt(Hydrates.TAKING_HUMIDITY + WIDTH / 2);
         this.most = high > low ? most : 0;
         this.rate = rate;
-        film = isotherm.filmContent();
     }
 
     /** {@return whether the acid of this mix binds nothing, so that there is nothing to compute} */
@@ -57,7 +54,7 @@ public final class AcidHydration {
 
     /** The water bound after an implicit step of h seconds from b. */
     double implicit(double b, double h, double content) {
-        return content > film ? b : (b + h * rate * settled(content)) / (1 + h * rate);
+        return (b + h * rate * settled(content)) / (1 + h * rate);
     }
 
     /** How that changes with the content, m3/kg. */

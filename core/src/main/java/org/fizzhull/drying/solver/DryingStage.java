@@ -59,6 +59,9 @@ final class DryingStage {
     /** d bound / d water of each cell at the present guess, m3/kg. */
     private double[] binding = {};
 
+    /** Whether the acid binds water in the present stage. */
+    private boolean binds;
+
     /** Subdiagonal of the linear system; row 0 is the room, row i + 1 cell i. */
     private double[] lower = {};
     /** Its diagonal: kg/s per unit of humidity in row 0, m3/s in the others. */
@@ -129,7 +132,7 @@ final class DryingStage {
         double above = isotherm.filmContent() * (1 + 1e-9);
         double below = isotherm.filmContent() * (1 - 1e-9);
         double[] water = now.water;
-        boolean binds = !hydration.idle();
+        settleBinding(now, base);
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
             // one Newton step: the linear system at the guess, its solution, the new guess
             linearise(now, base, h);
@@ -165,6 +168,17 @@ final class DryingStage {
         return false;
     }
 
+    /** Whether acid binds water in this stage: not while a film stands anywhere in the piece. */
+    private void settleBinding(Contents now, Contents base) {
+        binds = !hydration.idle();
+        for (int i = 0; i < n && binds; i++) {
+            binds = base.water[i] <= isotherm.filmContent();
+        }
+        if (!binds && !hydration.idle()) {
+            System.arraycopy(base.bound, 0, now.bound, 0, n);
+        }
+    }
+
     /** What each cell holds, gains and makes at the present guess, and how that changes with its water. */
     private void linearise(Contents now, Contents base, double h) {
         // fields in local variables: the fast compiler of a short command reads them anew in every turn
@@ -179,7 +193,6 @@ final class DryingStage {
         double perStep = 1 / h;
         double yield = rhoDry * reaction.waterPerMole();
         boolean reacts = filmRate > 0;
-        boolean binds = !hydration.idle();
         for (int i = 0; i < n; i++) {
             double c = content[i];
             int s = isotherm.segment(c, segments[i]);
@@ -267,7 +280,7 @@ final class DryingStage {
                 now.extent[i] += yielding[i] * right[i + 1];
             }
         }
-        if (!hydration.idle()) {
+        if (binds) {
             for (int i = 0; i < n; i++) {
                 now.bound[i] += binding[i] * right[i + 1];
             }
