@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fizzhull.cli.file.BenchFile;
+import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.BenchOption;
 import org.fizzhull.cli.option.MakingOptions;
@@ -59,14 +61,10 @@ final class CompareMeasured {
             for (String text : arguments.texts(option)) {
                 oneMix(option, text);
                 oneBath(option, text);
-                int in = MeasuredOptions.mouldAt(text);
-                String mould = in == text.length()
-                        ? only(option, text)
-                        : text.substring(in + MeasuredOptions.IN.length()).strip();
-                Observations before = byMould.getOrDefault(mould, Observations.none());
-                byMould.put(mould, MeasuredOptions.bathed(before, option, text.substring(0, in)));
+                add(option, text);
             }
         }
+        ofBench();
         arguments.texts(MeasuredOptions.WEIGHED).forEach(text -> oneMix(MeasuredOptions.WEIGHED, text));
         if (recipes.size() > 1) {
             return ofRecipes();
@@ -79,6 +77,42 @@ final class CompareMeasured {
         List<MeasuredPieces> pieces = new ArrayList<>();
         byMould.forEach((mould, seen) -> pieces.add(new MeasuredPieces(like(mould), seen)));
         return pieces;
+    }
+
+    /** One measurement of a piece in the bath, of the mould it names or of the only one. */
+    private void add(String option, String text) {
+        int in = MeasuredOptions.mouldAt(text);
+        String mould = in == text.length()
+                ? only(option, text)
+                : text.substring(in + MeasuredOptions.IN.length()).strip();
+        Observations before = byMould.getOrDefault(mould, Observations.none());
+        byMould.put(mould, MeasuredOptions.bathed(before, option, text.substring(0, in)));
+    }
+
+    /** What the bench file has of pieces in the bath, where it can be known of which mix, mould and bath it is. */
+    private void ofBench() {
+        int unused = 0;
+        for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
+            RecipeFile.Weighed piece = measured.piece();
+            boolean ofMould = moulds() == 1
+                    || MeasuredOptions.mouldAt(piece.text()) < piece.text().length();
+            if (!ofMould || recipes.size() > 1 || arguments.has(CompareOptions.BATHS)) {
+                unused++;
+            } else if (!arguments.has(QuestionOptions.NO_FIZZ)) {
+                try {
+                    add(MeasuredOptions.option(measured.key()), piece.text());
+                } catch (Refusal refusal) {
+                    throw refusal.of(measured.key()).at(piece.file(), piece.line());
+                }
+            }
+        }
+        if (unused > 0) {
+            notices.add(new Notice(
+                    "bathed-of-several",
+                    unused + (unused > 1 ? " measurements" : " measurement")
+                            + " in the bath of the bench file cannot count here: one is of one recipe, one bath and one mould,"
+                            + " which stands behind it, as in 95 s at 150 g in sphere(diameter=65 mm)."));
+        }
     }
 
     /** The question whose pieces were measured: that of the row of the mould, or the same in another mould. */

@@ -119,16 +119,20 @@ public final class MeasuredOptions {
         };
     }
 
+    /** The option that takes what stands under a key of a bench file. */
+    public static String option(String key) {
+        return switch (key) {
+            case BenchFile.FIZZ_TIMES -> FIZZ;
+            case BenchFile.RISE_TIMES -> RISE;
+            default -> LIFT;
+        };
+    }
+
     /** What the bench file has of the same kind, of pieces of this mould or of no mould in particular. */
     private static Observations ofBench(Arguments arguments, Question question, String option, Observations typed) {
-        String key = switch (option) {
-            case FIZZ -> BenchFile.FIZZ_TIMES;
-            case RISE -> BenchFile.RISE_TIMES;
-            default -> BenchFile.DUNKS;
-        };
         Observations seen = typed;
         for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
-            if (measured.key().equals(key)) {
+            if (option(measured.key()).equals(option)) {
                 RecipeFile.Weighed piece = measured.piece();
                 try {
                     String text = piece.text();
@@ -137,7 +141,7 @@ public final class MeasuredOptions {
                         seen = bathed(seen, option, text.substring(0, mouldAt(text)));
                     }
                 } catch (Refusal refusal) {
-                    throw refusal.of(key).at(piece.file(), piece.line());
+                    throw refusal.of(measured.key()).at(piece.file(), piece.line());
                 }
             }
         }

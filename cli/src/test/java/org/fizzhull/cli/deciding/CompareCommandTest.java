@@ -85,7 +85,6 @@ class CompareCommandTest {
         }
     }
 
-    /** By the law: of one density the shape with more surface for its volume has more clinging gas to carry it. */
     /** The same of pieces that were measured: on the line of {@code float} each is one of the mould asked about. */
     @Test
     void aRowSaysWhatFloatSaysOfMeasuredPieces() throws IOException {
@@ -108,6 +107,26 @@ class CompareCommandTest {
         assertThat(row.get("fizz_time_s").get("median").asDouble()).isCloseTo(300, within(15.0));
     }
 
+    /** A dunk in the bench file is the dunk that was typed; of no named mould it could be of any, and that is said. */
+    @Test
+    void whatTheBenchHasOfTheBathCountsAsTyped() throws IOException {
+        String dunk = "139 g after 5 s at 139 g";
+        Path bench = Files.writeString(folder.resolve("bench.yaml"), "dunks:\n  - \"" + dunk + " in " + BALL + "\"\n");
+        List<String> line = List.of(
+                "--recipe", LEMON, "--press", "light", "--samples", "128", "--json", "--shape", DOME, "--shape", BALL);
+        List<String> typed = new ArrayList<>(line);
+        typed.addAll(List.of("--measured-lift", dunk + " in " + BALL));
+        List<String> written = new ArrayList<>(line);
+        written.addAll(List.of("--bench", bench.toString()));
+        JsonNode rows = json(run(written.toArray(new String[0]))).get("rows");
+        assertThat(rows).isEqualTo(json(run(typed.toArray(new String[0]))).get("rows"));
+        assertThat(rows).isNotEqualTo(json(run(line.toArray(new String[0]))).get("rows"));
+
+        Files.writeString(bench, "dunks:\n  - \"" + dunk + "\"\n");
+        assertThat(json(run(written.toArray(new String[0]))).get("notices").findValuesAsText("code"))
+                .contains("bathed-of-several");
+    }
+
     /** A weight of no named mould could be that of any. */
     @Test
     void aWeighedPieceOfTheRecipeWithoutAMouldIsSaidNotToCount() throws IOException {
@@ -122,6 +141,7 @@ class CompareCommandTest {
                 .doesNotContain("weighed-without-mould");
     }
 
+    /** By the law: of one density the shape with more surface for its volume has more clinging gas to carry it. */
     @Test
     void ofOneDensityMoreSurfaceFloatsBetter() throws IOException {
         JsonNode answer = json(run(

@@ -1,5 +1,8 @@
 package org.fizzhull.decide.advise;
 
+import static org.fizzhull.quantity.Units.grams;
+import static org.fizzhull.quantity.Units.inGrams;
+
 import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Step.Setting;
@@ -10,6 +13,9 @@ import org.fizzhull.quantity.Unit;
 record WeightLever(double mass, double step) implements Lever {
     /** Less than this share of the fill is another piece, not a change. */
     private static final double MOST_LESS = 0.2;
+
+    /** Parts of a gram to which a proposal is told. */
+    private static final double PARTS = 1e6;
 
     @Override
     public Step.Kind kind() {
@@ -29,7 +35,8 @@ record WeightLever(double mass, double step) implements Lever {
 
     @Override
     public Optional<Changed> at(Design design, int rung) {
-        double less = mass - rung * step;
+        // what can be typed: the last bits of a difference are not part of a proposal
+        double less = grams(Math.rint(inGrams(mass - rung * step) * PARTS) / PARTS);
         try {
             Design.Filling lighter = lighter(design.filling(), less);
             Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
