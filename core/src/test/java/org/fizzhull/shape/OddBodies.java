@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fizzhull.mesh.TriangleMesh;
@@ -156,8 +157,8 @@ public final class OddBodies {
         Set<Integer> touched = new HashSet<>();
         Map<Integer, Integer> gone = new HashMap<>();
         for (int[] e : edges) {
-            Set<Integer> one = near.get(e[0]);
-            Set<Integer> other = near.get(e[1]);
+            Set<Integer> one = Objects.requireNonNull(near.get(e[0]));
+            Set<Integer> other = Objects.requireNonNull(near.get(e[1]));
             long common = one.stream().filter(other::contains).count();
             if (gone.size() < most && common == 2 && !touched.contains(e[0]) && !touched.contains(e[1])) {
                 for (int k = 0; k < 3; k++) {

@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.program.Program;
@@ -74,7 +75,10 @@ final class OtherDoors {
                             new ByteArrayInputStream((request + "\n").getBytes(StandardCharsets.UTF_8)),
                             new PrintStream(out, false, StandardCharsets.UTF_8),
                             new PrintStream(err, false, StandardCharsets.UTF_8))
-                    .run("stream", "--files", recipe.getParent().toString());
+                    .run(
+                            "stream",
+                            "--files",
+                            Objects.requireNonNull(recipe.getParent()).toString());
             try {
                 JsonNode answer =
                         AnswerJson.read(out.toString(StandardCharsets.UTF_8)).path("result");

@@ -9,13 +9,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.SchemaKeys;
-import org.fizzhull.cli.SchemaKeys.Key;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -63,10 +63,10 @@ class ContractTest {
     private static Set<String> disagreements(String text) throws IOException {
         ContractPage page = ContractPage.of(text);
         Set<String> found = new TreeSet<>();
-        Map<String, List<Key>> shared = new TreeMap<>();
+        Map<String, List<SchemaKeys.Key>> shared = new TreeMap<>();
         List<String> schemas = schemas();
         for (String schema : schemas) {
-            Map<String, Key> keys = SchemaKeys.of(schema(schema));
+            Map<String, SchemaKeys.Key> keys = SchemaKeys.of(schema(schema));
             keys.forEach((place, key) -> {
                 String told = told(place, keys);
                 ContractPage.Row row = page.section(schema).get(told);
@@ -77,7 +77,8 @@ class ContractTest {
                     shared.computeIfAbsent(name, any -> new ArrayList<>()).add(key);
                     describe(
                             schema + ": " + place,
-                            page.section(ContractPage.SHARED).get(name),
+                            Objects.requireNonNull(
+                                    page.section(ContractPage.SHARED).get(name)),
                             key,
                             found);
                 } else {
@@ -101,27 +102,26 @@ class ContractTest {
                 return;
             }
             // null in one of the answers is enough
-            boolean orNull = shared.get(name).stream().anyMatch(Key::orNull);
+            boolean orNull = shared.get(name).stream().anyMatch(SchemaKeys.Key::orNull);
             nulls("shared: " + name, row, orNull, found);
         });
         return found;
     }
 
     /** The points of every uncertain number are described once. */
-    private static String told(String place, Map<String, Key> keys) {
+    private static String told(String place, Map<String, SchemaKeys.Key> keys) {
         int dot = place.lastIndexOf('.');
-        boolean point = dot >= 0
-                && keys.containsKey(place.substring(0, dot))
-                && keys.get(place.substring(0, dot)).interval();
+        SchemaKeys.Key above = dot < 0 ? null : keys.get(place.substring(0, dot));
+        boolean point = above != null && above.interval();
         return point ? place.substring(dot + 1) : place;
     }
 
-    private static void compare(String key, ContractPage.Row row, Key schema, Set<String> found) {
+    private static void compare(String key, ContractPage.Row row, SchemaKeys.Key schema, Set<String> found) {
         describe(key, row, schema, found);
         nulls(key, row, schema.orNull(), found);
     }
 
-    private static void describe(String key, ContractPage.Row row, Key schema, Set<String> found) {
+    private static void describe(String key, ContractPage.Row row, SchemaKeys.Key schema, Set<String> found) {
         if (schema.description().isEmpty()) {
             found.add(key + " has no description in the schema");
         } else if (!row.description().equals(schema.description())) {
