@@ -66,9 +66,9 @@ final class DampPacking {
         return sprung(bulked(packed, meanPressure), meanPressure);
     }
 
-    /** {@return S, volume of liquid over volume of pores; above 1 where the liquid does not fit} */
+    /** {@return S, volume of liquid over volume of pores; above 1 where the liquid does not fit, 0 without any} */
     double saturation(double solidFraction) {
-        return volumeRatio * solidFraction / (1 - solidFraction);
+        return volumeRatio > 0 ? volumeRatio * solidFraction / (1 - solidFraction) : 0;
     }
 
     /** {@return the largest phi that leaves room for the liquid: every pore full} */

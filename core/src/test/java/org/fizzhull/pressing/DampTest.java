@@ -58,6 +58,15 @@ class DampTest {
         assertThat(WetStrength.unconfined(0, 0)).isZero();
     }
 
+    /** Without liquid no pore is filled, not even where there are none: 0, by definition. */
+    @Test
+    void aDryMixHasNoSaturation() {
+        DampPacking dry = packing(0, Sample.bare(90e3));
+        assertThat(dry.cap()).isEqualTo(1);
+        assertThat(dry.saturation(1)).isZero();
+        assertThat(dry.saturation(0.5)).isZero();
+    }
+
     /** S = M (rho_s/rho_l)(1 - eps)/eps, and the cap 1/(1 + M rho_s/rho_l); analytic. */
     @ParameterizedTest
     @CsvSource({".03,.40,.090000", ".05,.40,.150000", ".08,.40,.240000", ".08,.30,.373333"})
