@@ -27,6 +27,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The course of whole pieces: identities, and common practice as directions and orders of magnitude. */
 class CourseTest {
+    /** A mix with a hydrated salt that lowers the humidity of its films, as Epsom salt does. */
+    private static final DryingInput EPSOM = new DryingInput(
+            1100,
+            0.4,
+            0.36,
+            0.02,
+            Alcohol.NONE,
+            0,
+            0,
+            SorptionMixture.none(),
+            4.6,
+            false,
+            0.883,
+            new Hydrates(0.01, 0));
+
     private static final DryingParameters STANDARD = DryingParameters.standard();
 
     private static DryingCourse ready(DryingInput mix, DryingPhase phase, DryingParameters parameters) {
@@ -210,20 +225,7 @@ class CourseTest {
     /** Salt and hydrates speak up. */
     @Test
     void notices() {
-        var mix = new DryingInput(
-                1100,
-                0.4,
-                0.36,
-                0.02,
-                Alcohol.NONE,
-                0,
-                0,
-                SorptionMixture.none(),
-                4.6,
-                false,
-                0.883,
-                new Hydrates(0.01, 0));
-        var course = Drying.run(mix, List.of(Mixes.open(0.45, 3)), STANDARD, Resolution.COARSE);
+        var course = Drying.run(EPSOM, List.of(Mixes.open(0.45, 3)), STANDARD, Resolution.COARSE);
         assertThat(course.filmActivity()).isCloseTo(0.72 * 0.883, within(1e-12));
         assertThat(course.notices())
                 .extracting(Notice::code)
@@ -256,20 +258,7 @@ class CourseTest {
         var plain = SafeHumidity.of(Mixes.starch(0.02, 0.1), STANDARD);
         assertThat(plain.below()).isCloseTo(0.50, within(1e-12));
         assertThat(plain.possible()).isTrue();
-        var epsom = new DryingInput(
-                1100,
-                0.4,
-                0.36,
-                0.02,
-                Alcohol.NONE,
-                0,
-                0,
-                SorptionMixture.none(),
-                4.6,
-                false,
-                0.883,
-                new Hydrates(0.01, 0));
-        assertThat(SafeHumidity.of(epsom, STANDARD).possible()).isFalse();
+        assertThat(SafeHumidity.of(EPSOM, STANDARD).possible()).isFalse();
     }
 
     /**

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.cli.file.BenchFile;
-import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.BenchOption;
 import org.fizzhull.cli.option.MakingOptions;
@@ -93,16 +92,15 @@ final class CompareMeasured {
     private void ofBench() {
         int unused = 0;
         for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
-            RecipeFile.Weighed piece = measured.piece();
-            boolean ofMould = moulds() == 1
-                    || MeasuredOptions.mouldAt(piece.text()) < piece.text().length();
+            String text = measured.piece().text();
+            boolean ofMould = moulds() == 1 || MeasuredOptions.mouldAt(text) < text.length();
             if (!ofMould || recipes.size() > 1 || arguments.has(CompareOptions.BATHS)) {
                 unused++;
             } else if (!arguments.has(QuestionOptions.NO_FIZZ)) {
                 try {
-                    add(MeasuredOptions.option(measured.key()), piece.text());
+                    add(MeasuredOptions.option(measured.key()), text);
                 } catch (Refusal refusal) {
-                    throw refusal.of(measured.key()).at(piece.file(), piece.line());
+                    throw measured.here(refusal);
                 }
             }
         }

@@ -204,7 +204,12 @@ public record BenchFile(
      * @param key {@link #FIZZ_TIMES}, {@link #RISE_TIMES} or {@link #DUNKS}
      * @param piece as written: what the option of that kind takes, and {@code in SHAPE} behind it for one mould alone
      */
-    public record Measured(String key, RecipeFile.Weighed piece) {}
+    public record Measured(String key, RecipeFile.Weighed piece) {
+        /** The refusal of what is written, with its key and its line. */
+        public Refusal here(Refusal refusal) {
+            return refusal.of(key).at(piece.file(), piece.line());
+        }
+    }
 
     private static String quoted(String text) {
         return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';

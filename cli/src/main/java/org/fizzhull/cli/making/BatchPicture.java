@@ -81,7 +81,7 @@ public final class BatchPicture {
         amounts();
         steps();
         needs();
-        y = RackDrawing.draw(svg, plan, LEFT, y + 14, right - LEFT, RackDrawing.ON_SHEET) + 8;
+        y = RackDrawing.draw(svg, plan, LEFT, y + 14, right - LEFT) + 8;
         cautions();
         return y + 24;
     }

@@ -12,9 +12,12 @@ final class RackDrawing {
     private static final int MOST = 400;
 
     /** Height of the rack on the sheet and in a document of its own, pixels. */
-    static final double ON_SHEET = 220;
+    private static final double ON_SHEET = 220;
 
     private static final double ALONE = 90;
+
+    /** From the rack to the line of its caption, pixels. */
+    private static final double CAPTION = 18;
 
     /** A piece wide enough for a number, pixels. */
     private static final double NUMBERED = 14;
@@ -36,28 +39,34 @@ final class RackDrawing {
         if (plan.batch().allPieces() > MOST) {
             return "";
         }
-        String title = "The rack of " + plan.recipe().name();
-        double height =
-                draw(new Svg(WIDTH, WIDTH, title, ""), plan, MARGIN, MARGIN, WIDTH - 2 * MARGIN, ALONE) + MARGIN;
-        Svg svg = new Svg(WIDTH, height, title, caption(plan));
-        draw(svg, plan, MARGIN, MARGIN, WIDTH - 2 * MARGIN, ALONE);
+        double width = WIDTH - 2 * MARGIN;
+        double height = MARGIN + scale(plan.rack(), width, ALONE) * plan.rack().width() + CAPTION + MARGIN;
+        Svg svg = new Svg(WIDTH, height, "The rack of " + plan.recipe().name(), caption(plan));
+        draw(svg, plan, MARGIN, MARGIN, width, ALONE, "The rack from above" + shades(plan));
         return svg.document();
     }
 
-    /** Draws at a place within a width and a height and returns where it ends. */
-    static double draw(Svg svg, BatchPlan plan, double x, double y, double width, double highest) {
+    /** Draws on the sheet, at a place within a width, and returns where it ends. */
+    static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
+        return plan.batch().allPieces() > MOST ? y : draw(svg, plan, x, y, width, ON_SHEET, caption(plan));
+    }
+
+    /** Pixels a metre. */
+    private static double scale(Rack rack, double width, double highest) {
+        return Math.min(width / rack.length(), highest / rack.width());
+    }
+
+    private static double draw(
+            Svg svg, BatchPlan plan, double x, double y, double width, double highest, String caption) {
         Batch batch = plan.batch();
         int pieces = batch.allPieces();
-        if (pieces > MOST) {
-            return y;
-        }
         Extents e = plan.shape().extents();
         Rack rack = plan.rack();
         int columns = rack.columns();
         int rows = rack.rows();
         double across = rack.length() / columns;
         double down = rack.width() / rows;
-        double scale = Math.min(width / rack.length(), highest / rack.width());
+        double scale = scale(rack, width, highest);
         svg.rect(
                 x,
                 y,
@@ -81,16 +90,16 @@ final class RackDrawing {
                 svg.text(cx, cy + 4, NUMBER, Integer.toString(1 + i / batch.piecesPerMix()));
             }
         }
-        double end = y + scale * rows * down + 18;
-        svg.text(x, end, GREY, highest < ON_SHEET ? "The rack from above" + shades(plan) + '.' : caption(plan));
+        double end = y + scale * rows * down + CAPTION;
+        svg.text(x, end, GREY, caption);
         return end;
     }
 
     private static String caption(BatchPlan plan) {
-        return "The rack from above, " + BatchNeeds.rack(plan) + shades(plan) + '.';
+        return "The rack from above, " + BatchNeeds.rack(plan) + shades(plan);
     }
 
     private static String shades(BatchPlan plan) {
-        return plan.batch().mixes() == 1 ? "" : "; the numbers are those of the mixes";
+        return plan.batch().mixes() == 1 ? "." : "; the numbers are those of the mixes.";
     }
 }

@@ -133,15 +133,14 @@ public final class MeasuredOptions {
         Observations seen = typed;
         for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
             if (option(measured.key()).equals(option)) {
-                RecipeFile.Weighed piece = measured.piece();
+                String text = measured.piece().text();
                 try {
-                    String text = piece.text();
                     Optional<Shape> mould = mould(arguments, text);
                     if (mould.isEmpty() || mould.get().equals(question.shape())) {
                         seen = bathed(seen, option, text.substring(0, mouldAt(text)));
                     }
                 } catch (Refusal refusal) {
-                    throw refusal.of(measured.key()).at(piece.file(), piece.line());
+                    throw measured.here(refusal);
                 }
             }
         }

@@ -67,42 +67,17 @@ final class Corners {
      * decide whatever the order the four are given in, so that all who ask agree.
      */
     boolean before(int a, int b, int c, int d) {
-        int i = a;
-        int j = b;
-        int k = c;
-        int l = d;
+        int[] four = {a, b, c, d};
         boolean turned = false;
-        if (i > j) {
-            int kept = i;
-            i = j;
-            j = kept;
-            turned = !turned;
+        for (int i = 1; i < four.length; i++) {
+            for (int j = i; j > 0 && four[j - 1] > four[j]; j--) {
+                int kept = four[j];
+                four[j] = four[j - 1];
+                four[j - 1] = kept;
+                turned = !turned;
+            }
         }
-        if (k > l) {
-            int kept = k;
-            k = l;
-            l = kept;
-            turned = !turned;
-        }
-        if (i > k) {
-            int kept = i;
-            i = k;
-            k = kept;
-            turned = !turned;
-        }
-        if (j > l) {
-            int kept = j;
-            j = l;
-            l = kept;
-            turned = !turned;
-        }
-        if (j > k) {
-            int kept = j;
-            j = k;
-            k = kept;
-            turned = !turned;
-        }
-        return sixfold(grown, i, j, k, l) >= 0 != turned;
+        return sixfold(grown, four[0], four[1], four[2], four[3]) >= 0 != turned;
     }
 
     /** Six times the volume of a tetrahedron, m3; above 0 where d lies before the facet a b c. */
