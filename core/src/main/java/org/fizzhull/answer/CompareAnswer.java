@@ -13,7 +13,7 @@ import org.fizzhull.decide.Special;
 import org.fizzhull.decide.compare.BathedPiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.Standing;
+import org.fizzhull.decide.compare.RowRank;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Likelihood;
 
@@ -139,7 +139,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
     }
 
     /** How sure the rank of a row is: chances 0 to 1, regret in pieces of a hundred. */
-    private static void standing(AnswerWriter to, Standing standing) {
+    private static void standing(AnswerWriter to, RowRank standing) {
         to.number("better_than_next", standing.betterThanNext())
                 .number("best_of_all", standing.chanceOfBest())
                 .number("regret_pieces_per_100", 100 * standing.regret());

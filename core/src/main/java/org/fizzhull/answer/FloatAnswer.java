@@ -159,7 +159,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
      */
     private void attitudes(AnswerWriter to, Shape shape) {
         to.array("attitudes");
-        for (FloatingAttitude rest : forecast.rests()) {
+        for (FloatingAttitude rest : forecast.attitudes()) {
             to.object()
                     .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
                     .number("draft_mm", inMillimetres(rest.draft()))

@@ -8,7 +8,7 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
@@ -48,7 +48,7 @@ public final class DampPiece {
      */
     public Pressed pressed() {
         Press press = Press.of(blend());
-        Mould mould = Mould.of(shape, Mould.Filling.usual(shape));
+        MouldDimensions mould = MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape));
         return making instanceof FilledMould filled
                 ? press.fill(filled.dampMass(), mould)
                 : press.press(((PressedMould) making).pressure(), mould);
@@ -61,7 +61,7 @@ public final class DampPiece {
 
     /** {@return the piece as the bath takes it when it goes in at once; the prompt reaction of water and powder is done} */
     public Piece piece() {
-        return Central.piece(shape, making);
+        return CentralChain.piece(shape, making);
     }
 
     /**
@@ -90,7 +90,7 @@ public final class DampPiece {
      * @param bath the water
      */
     public Voyage voyage(Bath bath) {
-        return Central.voyage(question().in(bath), piece());
+        return CentralChain.voyage(question().in(bath), piece());
     }
 
     /** {@return the question about this piece, for a predictor that knows chances; in a 38 C bath} */

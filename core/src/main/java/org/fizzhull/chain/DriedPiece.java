@@ -31,7 +31,7 @@ public final class DriedPiece {
     DriedPiece(DampPiece damp, Making making) {
         this.damp = damp;
         this.making = making;
-        course = Central.course(damp.shape(), making);
+        course = CentralChain.course(damp.shape(), making);
         piece = course.piece(damp.shape(), course.end());
     }
 
@@ -86,7 +86,7 @@ public final class DriedPiece {
      * @param bath the water
      */
     public Voyage voyage(Bath bath) {
-        return Central.voyage(question().in(bath), piece);
+        return CentralChain.voyage(question().in(bath), piece);
     }
 
     /**
@@ -96,7 +96,7 @@ public final class DriedPiece {
      * @param way whether it is dropped or placed
      */
     public Voyage voyage(Bath bath, IntoBath way) {
-        return Central.voyage(question().in(bath).into(way), piece);
+        return CentralChain.voyage(question().in(bath).into(way), piece);
     }
 
     /** {@return the question about this piece, for a predictor that knows chances; in a 38 C bath} */

@@ -6,7 +6,7 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -49,13 +49,13 @@ public record Mix(Blend blend) implements Serializable {
 
     /**
      * {@return the piece that a pressure on this mix makes} The shape decides whether it is pressed in two halves or by one
-     * plunger ({@link Mould.Filling#usual}).
+     * plunger ({@link MouldDimensions.Filling#usual}).
      *
      * @param shape form of the piece, which is the inside of the mould
      * @param pressure at the top of the mould, Pa; {@link org.fizzhull.pressing.PressWord} has those of a hand
      */
     public DampPiece press(Shape shape, double pressure) {
         return new DampPiece(
-                shape, new PressedMould(blend, pressure, 1, Mould.Filling.usual(shape), DryingPlan.none()));
+                shape, new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none()));
     }
 }

@@ -14,7 +14,7 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -26,7 +26,7 @@ import org.fizzhull.uncertainty.Prior;
  * of these and asks again; each method that changes one returns a new design. Immutable; SI.
  *
  * <pre>{@code
- * Design planned = new Design(Optional.of(recipe), ball, new Design.Filling.Press(30e3, 1.6, Mould.Filling.TWO_HALVES),
+ * Design planned = new Design(Optional.of(recipe), ball, new Design.Filling.Press(30e3, 1.6, MouldDimensions.Filling.TWO_HALVES),
  *         Optional.of(conditions), Bath.at(Units.celsius(38)), IntoBath.DROPPED, false, Measured.NOMINAL, scale);
  * Forecast now = FloatPredictor.standard().forecast(planned.question());
  * }</pre>
@@ -71,7 +71,7 @@ public record Design(
          * @param spread one standard deviation of that pressure, as a factor
          * @param halves whether two halves are filled or one plunger presses
          */
-        record Press(double pressure, double spread, Mould.Filling halves) implements Filling {}
+        record Press(double pressure, double spread, MouldDimensions.Filling halves) implements Filling {}
 
         /**
          * A piece that is finished, by its weight on the scale.

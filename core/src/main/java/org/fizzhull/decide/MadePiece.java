@@ -18,7 +18,7 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.Mould.Filling;
+import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
@@ -148,7 +148,7 @@ public record MadePiece(
         if (shape.bare() instanceof Geode) {
             special.add(Special.GEODE);
         }
-        if (!answer.rests().isEmpty() && answer.rests().get(0).tippy()) {
+        if (!answer.attitudes().isEmpty() && answer.attitudes().get(0).tippy()) {
             special.add(Special.TIPPY);
         }
         Filling filling = question.making() instanceof PressedMould pressed ? pressed.filling() : Filling.usual(shape);

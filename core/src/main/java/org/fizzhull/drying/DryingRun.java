@@ -52,7 +52,7 @@ final class DryingRun {
         var walk = new DryingWalk(mix, goal, first.opening(), grid, resolution, stopWhenReady);
         DryingWalk.Mark mark = null;
         for (int at = 0; at < phases.size(); at++) {
-            Stretch stretch = walk.enter(phases.get(at));
+            PhaseOnGrid stretch = walk.enter(phases.get(at));
             boolean goesOn = walk.advance(stretch);
             if (at == onward) {
                 boolean waits = !walk.ready() && walk.clock() < wait && !mix.damp(airing);

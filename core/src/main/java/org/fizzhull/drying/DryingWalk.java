@@ -89,13 +89,13 @@ final class DryingWalk {
     }
 
     /** Goes into a phase; where other faces are open than before, what the cells hold is carried over. */
-    Stretch enter(DryingPhase phase) {
+    PhaseOnGrid enter(DryingPhase phase) {
         DryingGrid old = grid;
         if (!phase.opening().equals(opening)) {
             opening = phase.opening();
             grid = resolution.grid(opening);
         }
-        var stretch = new Stretch(phase, grid, mix.damp(phase) && !phase.storage());
+        var stretch = new PhaseOnGrid(phase, grid, mix.damp(phase) && !phase.storage());
         lay(stretch);
         if (log.isEmpty()) {
             Arrays.fill(solver.now.water, mix.startContent());
@@ -110,7 +110,7 @@ final class DryingWalk {
     }
 
     /** Tells the solver the cells, conductances and room of a stretch. */
-    private void lay(Stretch stretch) {
+    private void lay(PhaseOnGrid stretch) {
         DryingPhase phase = stretch.phase();
         RoomAir air = phase.air();
         double saturation = air.saturationDensity();
@@ -137,7 +137,7 @@ final class DryingWalk {
     }
 
     /** Steps through a stretch; false where the course ends with it. */
-    boolean advance(Stretch stretch) {
+    boolean advance(PhaseOnGrid stretch) {
         // what errors are measured against, and where a stored piece counts as soaked
         double scale = toMove(stretch);
         double soakedWater = soakedWater(stretch.grid());
@@ -219,7 +219,7 @@ final class DryingWalk {
     }
 
     /** Water this stretch has to move, kg: what the step control measures errors against. */
-    private double toMove(Stretch stretch) {
+    private double toMove(PhaseOnGrid stretch) {
         double humidity = stretch.phase().air().humidity();
         double there = mix.isotherm.contentAt(humidity) * stretch.grid().total;
         double least = humidity < mix.isotherm.film() ? 1e-3 : 0.1;
@@ -253,10 +253,10 @@ final class DryingWalk {
      * @param alcoholGone share of the alcohol gone, 0 to 1
      * @param contents what the cells hold
      */
-    record Mark(Stretch stretch, double clock, double alcoholGone, Contents contents) {}
+    record Mark(PhaseOnGrid stretch, double clock, double alcoholGone, Contents contents) {}
 
     /** The present state, to continue from later in the conditions of a stretch. */
-    Mark mark(Stretch stretch) {
+    Mark mark(PhaseOnGrid stretch) {
         return new Mark(stretch, clock, alcoholGone, solver.now.copy());
     }
 

@@ -49,7 +49,7 @@ import org.fizzhull.uncertainty.Workers;
  */
 final class BathDraws {
     /** The question, its uncertain inputs and the form that all its voyages share. */
-    private final PreparedQuestion posed;
+    private final PreparedQuestion prepared;
     /** Number of draws, 0 for central values, and seed. */
     private final Sampling sampling;
     /** What runs the blocks of draws. */
@@ -59,22 +59,22 @@ final class BathDraws {
     /** The inputs after the measurements; empty without any. */
     private final Optional<Conditioned> known;
 
-    BathDraws(PreparedQuestion posed, Sampling sampling, Workers workers, Observations seen) {
-        this.posed = posed;
+    BathDraws(PreparedQuestion prepared, Sampling sampling, Workers workers, Observations seen) {
+        this.prepared = prepared;
         this.sampling = sampling;
         this.workers = workers;
         this.seen = seen;
-        known = Conditioned.on(posed, seen, sampling, workers);
+        known = Conditioned.on(prepared, seen, sampling, workers);
     }
 
     /** {@return the central value of each uncertain input, measurements counted} */
     double[] centre() {
-        return known.isPresent() ? known.get().centre() : posed.factors().medians();
+        return known.isPresent() ? known.get().centre() : prepared.factors().medians();
     }
 
     /** {@return the piece by the central values} */
     Piece piece() {
-        return new DropModel(posed).piece(centre());
+        return new DropModel(prepared).piece(centre());
     }
 
     /** {@return what the draws say and what decides it} */
@@ -92,7 +92,7 @@ final class BathDraws {
         if (sampling.samples() == 0) {
             return central(centre());
         }
-        Factors asked = posed.factors();
+        Factors asked = prepared.factors();
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench();
         if (after.isPresent()) {
             Walked walked = walked(after.get());
@@ -104,14 +104,14 @@ final class BathDraws {
         // draws of the priors with mixed rows for the indices
         double[][] columns = columns(sampling.samples());
         // a made piece is pressed and dried anew for each input of its making
-        int part = posed.question().making() instanceof Weighed ? 4 : 8;
+        int part = prepared.question().making() instanceof Weighed ? 4 : 8;
         Sensitivity found = prior().sensitivity(model(columns), part);
-        return new Walked(posed, found.draws(), columns).drawn(drivers(asked, found));
+        return new Walked(prepared, found.draws(), columns).drawn(drivers(asked, found));
     }
 
     /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */
     private Optional<Posterior> bench() {
-        Factors asked = posed.factors();
+        Factors asked = prepared.factors();
         return asked.isDependent()
                 ? Optional.of(Posterior.unweighted(asked.priors(), sampling.samples(), sampling.seed(), workers))
                 : Optional.empty();
@@ -119,16 +119,17 @@ final class BathDraws {
 
     /** Draws of the priors alone, as many as were asked for. */
     private MonteCarlo prior() {
-        Factors asked = posed.factors();
+        Factors asked = prepared.factors();
         return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
     /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */
     private List<Driver> ratios(Posterior run, double[] spare) {
-        CorrelationRatio found = run.ratios(spare, posed.factors().columns());
-        double[] none = new double[posed.factors().rows().size()];
+        CorrelationRatio found = run.ratios(spare, prepared.factors().columns());
+        double[] none = new double[prepared.factors().rows().size()];
         Arrays.fill(none, Double.NaN);
-        return drivers(posed.factors(), new Sensitivity(spare, found.firstOrder(), none, found.error(), found.error()));
+        return drivers(
+                prepared.factors(), new Sensitivity(spare, found.firstOrder(), none, found.error(), found.error()));
     }
 
     /** {@return what measurements did to the answer, and what is to be said of them; empty without measurements} */
@@ -137,9 +138,9 @@ final class BathDraws {
             return Optional.empty();
         }
         Drawn before = sampling.samples() == 0
-                ? central(posed.factors().medians())
+                ? central(prepared.factors().medians())
                 : walked(prior()).drawn(List.of());
-        return Optional.of(MeasurementEffect.bathed(seen, known.get().effective(), before.fates, before.spare));
+        return Optional.of(MeasurementEffect.bathed(seen, known.get().effective(), before.outcomes, before.spare));
     }
 
     /** {@return what is to be said of the measurements} */
@@ -153,16 +154,16 @@ final class BathDraws {
         Model model = model(columns).get();
         double spare = model.at(values);
         model.keep(0);
-        Optional<Interval> mass = posed.question().making() instanceof Weighed
+        Optional<Interval> mass = prepared.question().making() instanceof Weighed
                 ? Optional.empty()
                 : Optional.of(Interval.certain(columns[VoyageModel.MASS][0]));
-        OutcomeStatistics fates =
-                posed.question().stillWater() ? OutcomeStatistics.NONE : OutcomeStatistics.central(columns);
+        OutcomeStatistics outcomes =
+                prepared.question().stillWater() ? OutcomeStatistics.NONE : OutcomeStatistics.central(columns);
         return new Drawn(
                 Interval.certain(spare),
                 mass,
-                fates,
-                new CriticalWeights(columns, Scatter.of(posed)),
+                outcomes,
+                new CriticalWeights(columns, Scatter.of(prepared)),
                 columns,
                 List.of());
     }
@@ -176,13 +177,15 @@ final class BathDraws {
      * One model for each thread that writes into the columns: of the balance alone in still water, else of the voyage.
      */
     private Supplier<Model> model(double[][] columns) {
-        return posed.question().stillWater() ? () -> new StillModel(posed, columns) : VoyageModel.each(posed, columns);
+        return prepared.question().stillWater()
+                ? () -> new StillModel(prepared, columns)
+                : VoyageModel.each(prepared, columns);
     }
 
     /** Runs every draw and keeps spare and columns. */
     private Walked walked(Draws run) {
         double[][] columns = columns(sampling.samples());
-        return new Walked(posed, run.draws(model(columns)), columns);
+        return new Walked(prepared, run.draws(model(columns)), columns);
     }
 
     /** What decides, largest share first; equal shares keep the order of the rows. */
@@ -204,7 +207,7 @@ final class BathDraws {
      *
      * @param spare what the piece could carry at the drop before it sinks, kg; negative where it goes down
      * @param mass of a made piece as it goes into the bath, kg; empty for a weighed one
-     * @param fates outcomes of the pieces: chances, rise time, fizz time
+     * @param outcomes outcomes of the pieces: chances, rise time, fizz time
      * @param critical the heaviest weight that floats in each draw
      * @param columns of {@link VoyageModel}, one place for each draw
      * @param drivers what decides the spare, largest total first; empty where not asked for
@@ -212,21 +215,26 @@ final class BathDraws {
     record Drawn(
             Interval spare,
             Optional<Interval> mass,
-            OutcomeStatistics fates,
+            OutcomeStatistics outcomes,
             CriticalWeights critical,
             double[][] columns,
             List<Driver> drivers) {}
 
     /** Draws of the spare, kg, and the columns beside it. */
-    private record Walked(PreparedQuestion posed, double[] spare, double[][] columns) {
+    private record Walked(PreparedQuestion prepared, double[] spare, double[][] columns) {
         /** Counts the columns. */
         Drawn drawn(List<Driver> drivers) {
-            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(posed));
-            Optional<Interval> mass = posed.question().making() instanceof Weighed
+            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(prepared));
+            Optional<Interval> mass = prepared.question().making() instanceof Weighed
                     ? Optional.empty()
                     : Optional.of(interval(columns[VoyageModel.MASS]));
             return new Drawn(
-                    interval(spare), mass, OutcomeStatistics.of(posed, columns, critical), critical, columns, drivers);
+                    interval(spare),
+                    mass,
+                    OutcomeStatistics.of(prepared, columns, critical),
+                    critical,
+                    columns,
+                    drivers);
         }
 
         /** Median and 95 % interval, in the unit of the draws. */

@@ -31,7 +31,7 @@ import org.fizzhull.shape.Shape;
  * Equations and sources: docs/physics/drying.md.
  *
  * @param asked what was asked
- * @param course by the central values, finely computed; without the inset. Where weighings were told, by the medians of
+ * @param course by the central values, finely computed; without the inset. PlaceWords weighings were told, by the medians of
  *     the inputs that they leave
  * @param drawn what the draws say; where weighings were told and fit, after them
  * @param log what the weighings say; empty where there are none
@@ -57,7 +57,7 @@ public record DryForecast(
      * Copies the list.
      *
      * @param asked what was asked
-     * @param course by the central values, finely computed; without the inset. Where weighings were told, by the
+     * @param course by the central values, finely computed; without the inset. PlaceWords weighings were told, by the
      *     medians of the inputs that they leave
      * @param drawn what the draws say; where weighings were told and fit, after them
      * @param log what the weighings say; empty where there are none

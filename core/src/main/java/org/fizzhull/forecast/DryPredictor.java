@@ -12,11 +12,11 @@ import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
-import org.fizzhull.forecast.making.DryOff;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DryColumns;
@@ -148,7 +148,7 @@ public final class DryPredictor {
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
-        Central central = central(shape, made, factors(factors, shape, making));
+        CentralChain central = central(shape, made, factors(factors, shape, making));
         return Drying.runAndWait(
                         central.input, made.plan().phases(), ReadyTimes.LONGEST, central.parameters, Resolution.COARSE)
                 .readyAfter();
@@ -195,7 +195,7 @@ public final class DryPredictor {
             centre = columns.medians();
         }
         // the one course that is shown, by the values that the weighings leave
-        Central central = central(shape, made, asked, centre);
+        CentralChain central = central(shape, made, asked, centre);
         DryingCourse course = Drying.runAndWait(
                 central.input, plan.phases(), ReadyTimes.LONGEST, central.parameters, Resolution.FINE);
         if (!drawing) {
@@ -247,23 +247,24 @@ public final class DryPredictor {
     }
 
     /** What the medians of all inputs say. */
-    static Central central(Shape shape, DryModel.Made made) {
+    static CentralChain central(Shape shape, DryModel.Made made) {
         return central(shape, made, factors(Factors.standard(), shape, made.making()));
     }
 
-    private static Central central(Shape shape, DryModel.Made made, Factors asked) {
+    private static CentralChain central(Shape shape, DryModel.Made made, Factors asked) {
         return central(shape, made, asked, asked.medians());
     }
 
     /** The piece by one value of each column, SI; refuses a plan without a phase. */
-    private static Central central(Shape shape, DryModel.Made made, Factors asked, double[] values) {
+    private static CentralChain central(Shape shape, DryModel.Made made, Factors asked, double[] values) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
         Draw draw = asked.at(values);
         Packing.Packed packed = made.packing(shape).of(draw, 1);
-        return new Central(
-                new DryOff(shape, made.plan()).input(packed), packed.making().drying());
+        return new CentralChain(
+                new PlannedDrying(shape, made.plan()).input(packed),
+                packed.making().drying());
     }
 
     /** Length of a plan, storage included, s. */
@@ -307,5 +308,5 @@ public final class DryPredictor {
      * @param input the mix as pressed
      * @param parameters uncertain parameters of drying
      */
-    record Central(DryingInput input, DryingParameters parameters) {}
+    record CentralChain(DryingInput input, DryingParameters parameters) {}
 }

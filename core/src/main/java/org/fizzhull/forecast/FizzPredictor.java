@@ -147,18 +147,18 @@ public final class FizzPredictor {
             PieceLimits.checkFill(put.shape(), filled);
         }
         Question question = TippingBoat.judged(put, factors);
-        PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        Factors asked = posed.factors();
-        Optional<Conditioned> known = Conditioned.on(posed, seen, sampling, workers);
+        PreparedQuestion prepared = PreparedQuestion.of(question, factors);
+        Factors asked = prepared.factors();
+        Optional<Conditioned> known = Conditioned.on(prepared, seen, sampling, workers);
         double[] centre = known.isPresent() ? known.get().centre() : asked.medians();
-        DropModel drop = new DropModel(posed);
+        DropModel drop = new DropModel(prepared);
         drop.at(centre);
         // fizz times without and with the measurements: the difference is what they did
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        double[][] fizzed = fizzed(posed, centre, Optional.empty());
+        double[][] fizzed = fizzed(prepared, centre, Optional.empty());
         Interval before = interval(FizzModel.times(fizzed));
         if (after.isPresent()) {
-            fizzed = fizzed(posed, centre, after);
+            fizzed = fizzed(prepared, centre, after);
         }
         Piece piece = drop.piece(centre);
         if (!(question.making() instanceof Weighed)) {
@@ -168,7 +168,7 @@ public final class FizzPredictor {
             drop.weigh(middle);
         }
         // the one voyage that is shown, and the chemistry of the bath, by the central values
-        Voyage voyage = drop.sail(FullVoyage.of(posed.form(), question.bath()));
+        Voyage voyage = drop.sail(FullVoyage.of(prepared.form(), question.bath()));
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
@@ -180,7 +180,7 @@ public final class FizzPredictor {
         BathWater open = bath.open();
         // the band of the gas over time
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
-        double[][] gas = gas(posed, voyage, times, after);
+        double[][] gas = gas(prepared, voyage, times, after);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
         for (int i = 0; i < times.length; i++) {
             band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
@@ -225,15 +225,15 @@ public final class FizzPredictor {
     }
 
     /** Fizz times, losses and weights of every draw; without draws those of the central values. */
-    private double[][] fizzed(PreparedQuestion posed, double[] centre, Optional<Posterior> after) {
+    private double[][] fizzed(PreparedQuestion prepared, double[] centre, Optional<Posterior> after) {
         double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
-            FizzModel model = new FizzModel(posed, columns);
+            FizzModel model = new FizzModel(prepared, columns);
             model.at(centre);
             model.keep(0);
             return columns;
         }
-        run(posed.factors(), sampling.samples(), after).draws(() -> new FizzModel(posed, columns));
+        run(prepared.factors(), sampling.samples(), after).draws(() -> new FizzModel(prepared, columns));
         return columns;
     }
 
@@ -241,11 +241,11 @@ public final class FizzPredictor {
      * Rate of gas of full voyages, m3/s dry at 1 atm: row 0 the peak of each draw, then a row for each time; without
      * draws that of the central voyage.
      */
-    private double[][] gas(PreparedQuestion posed, Voyage central, double[] times, Optional<Posterior> after) {
+    private double[][] gas(PreparedQuestion prepared, Voyage central, double[] times, Optional<Posterior> after) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
         if (draws > 0) {
-            run(posed.factors(), draws, after).draws(() -> new GasModel(posed, times, columns));
+            run(prepared.factors(), draws, after).draws(() -> new GasModel(prepared, times, columns));
             return columns;
         }
         columns[0][0] = central.dryVolume(central.peakGasRate());

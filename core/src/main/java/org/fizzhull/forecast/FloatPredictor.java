@@ -165,24 +165,24 @@ public final class FloatPredictor {
     public Forecast forecast(Question put) {
         Question question = judged(put);
         Shape shape = question.shape();
-        PreparedQuestion posed = PreparedQuestion.of(question, factors);
-        BathDraws run = draws(posed);
+        PreparedQuestion prepared = PreparedQuestion.of(question, factors);
+        BathDraws run = draws(prepared);
         BathDraws.Drawn draws = run.withDrivers();
         // one weight in every answer: that of the middle draw
         Piece piece = draws.mass().isPresent()
-                ? new DropModel(posed).piece(run.centre(), draws.mass().get().median())
+                ? new DropModel(prepared).piece(run.centre(), draws.mass().get().median())
                 : run.piece();
         // what the reader must know, in the order in which it is told
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
-        List<FloatingAttitude> rests = FloatingAttitudes.of(question, piece);
+        List<FloatingAttitude> attitudes = FloatingAttitudes.of(question, piece);
         notices.addAll(run.notices());
         if (!question.stillWater() && lowest(shape) > question.bath().depth()) {
             notices.add(FullVoyage.SHALLOW_BATH);
         }
-        if (draws.fates().graze() > MANY_GRAZE) {
+        if (draws.outcomes().graze() > MANY_GRAZE) {
             notices.add(Notices.GRAZING);
         }
         notices.addAll(Notices.critical(draws.critical()));
@@ -201,13 +201,13 @@ public final class FloatPredictor {
                 : OptionalDouble.empty();
         double plain = density * (shape.volume() + shape.insetVolume());
         GoverningLimit limit = limit(question, plain, boat, piece);
-        Optional<Probability> probability = draws.fates().probability();
+        Optional<Probability> probability = draws.outcomes().probability();
         if (probability.isEmpty()) {
             notices.add(Notices.CENTRAL_VALUES);
         }
         return new Forecast(
                 question,
-                posed.factors(),
+                prepared.factors(),
                 sampling,
                 piece,
                 draws.mass(),
@@ -218,11 +218,11 @@ public final class FloatPredictor {
                 limit,
                 verdict(question, draws, limit),
                 probability.flatMap(
-                        chance -> NextMeasurement.of(posed, seen, draws.columns(), chance.floatsToTheEnd())),
-                rests,
+                        chance -> NextMeasurement.of(prepared, seen, draws.columns(), chance.floatsToTheEnd())),
+                attitudes,
                 probability,
-                draws.fates().riseTime(),
-                fizzless(question, piece) ? Optional.empty() : draws.fates().fizzTime(),
+                draws.outcomes().riseTime(),
+                fizzless(question, piece) ? Optional.empty() : draws.outcomes().fizzTime(),
                 question.stillWater() || question.making().mix().isEmpty()
                         ? Optional.empty()
                         : Optional.of(FizzLoss.of(question, draws.columns()[VoyageModel.LOST])),
@@ -239,13 +239,13 @@ public final class FloatPredictor {
     }
 
     /** The draws of one answer to a prepared question, not yet made. */
-    private BathDraws draws(PreparedQuestion posed) {
-        return new BathDraws(posed, sampling, workers, seen);
+    private BathDraws draws(PreparedQuestion prepared) {
+        return new BathDraws(prepared, sampling, workers, seen);
     }
 
     /** The question as it is judged, after a look at its shape and its fill. */
     private Question judged(Question put) {
-        ShapeDoor.check(put.shape());
+        ShapeCheck.check(put.shape());
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(put.shape(), filled);
         }
@@ -275,7 +275,7 @@ public final class FloatPredictor {
     /** The one verdict of all readers; without draws the shares are 0 or 1 and stand for chances. */
     private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, GoverningLimit limit) {
         BatchShare share = draws.critical().batch();
-        Optional<Probability> known = draws.fates().probability();
+        Optional<Probability> known = draws.outcomes().probability();
         double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
         double once = known.isPresent()
                 ? known.get().floatsAtOnce()
@@ -300,11 +300,11 @@ public final class FloatPredictor {
      *
      * @param put what is asked
      */
-    public List<FloatingAttitude> rests(Question put) {
+    public List<FloatingAttitude> attitudes(Question put) {
         Question question = TippingBoat.judged(put, factors);
-        PreparedQuestion posed = PreparedQuestion.of(question, factors);
+        PreparedQuestion prepared = PreparedQuestion.of(question, factors);
         return FloatingAttitudes.of(
-                question, new DropModel(posed).piece(posed.factors().medians()));
+                question, new DropModel(prepared).piece(prepared.factors().medians()));
     }
 
     /**
@@ -326,9 +326,9 @@ public final class FloatPredictor {
      * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
     public FloatCheck check(Question put) {
-        PreparedQuestion posed = PreparedQuestion.of(judged(put), factors);
+        PreparedQuestion prepared = PreparedQuestion.of(judged(put), factors);
         Sampling none = new Sampling(sampling.seed(), 0);
-        return new FloatCheck(put, factors, posed, new BathDraws(posed, none, workers, seen).centre());
+        return new FloatCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
     }
 
     /**
@@ -347,8 +347,8 @@ public final class FloatPredictor {
                 run.piece(),
                 draws.mass(),
                 draws.critical(),
-                draws.fates().probability(),
-                draws.fates().fizzTime());
+                draws.outcomes().probability(),
+                draws.outcomes().fizzTime());
     }
 
     /**

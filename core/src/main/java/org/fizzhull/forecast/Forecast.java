@@ -44,7 +44,7 @@ import org.fizzhull.quantity.SerialForm;
  * @param limit the one of the two limits that decides
  * @param verdict what all this comes to
  * @param next the measurement that would tell most; empty where none would tell much, or without draws
- * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
+ * @param attitudes the ways it floats as it is, likeliest first; empty where it sinks as it is
  * @param probability chances of a piece taken at random; empty where no draws were asked for
  * @param riseTime when it comes up, s, of the draws that rise later; empty where fewer than 40 of them do
  * @param fizzTime when 1 % of it is left, s; empty in still water, and of a piece that does not fizz or hardly
@@ -68,7 +68,7 @@ public record Forecast(
         GoverningLimit limit,
         FloatVerdict verdict,
         Optional<MeasureNext> next,
-        List<FloatingAttitude> rests,
+        List<FloatingAttitude> attitudes,
         Optional<Probability> probability,
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
@@ -95,7 +95,7 @@ public record Forecast(
      * @param limit the one of the two limits that decides
      * @param verdict what all this comes to
      * @param next the measurement that would tell most; empty where none would tell much, or without draws
-     * @param rests the ways it floats as it is, likeliest first; empty where it sinks as it is
+     * @param attitudes the ways it floats as it is, likeliest first; empty where it sinks as it is
      * @param probability empty where no draws were asked for
      * @param riseTime when it comes up, s, of the draws that rise later; empty where too few do
      * @param fizzTime when 1 % of it is left, s; empty in still water
@@ -107,7 +107,7 @@ public record Forecast(
      * @param notices what the reader must know
      */
     public Forecast {
-        rests = List.copyOf(rests);
+        attitudes = List.copyOf(attitudes);
         drivers = List.copyOf(drivers);
         notices = List.copyOf(notices);
     }

@@ -29,7 +29,7 @@ import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MixingRoom;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
@@ -48,7 +48,7 @@ import org.jspecify.annotations.Nullable;
  * weighed fill was pressed.
  *
  * <pre>{@code
- * var making = new PressedMould(blend, 30e3, WeighedPiece.HAND, Mould.Filling.TWO_HALVES, DryingPlan.none());
+ * var making = new PressedMould(blend, 30e3, WeighedPiece.HAND, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
  * PressForecast press = PressPredictor.standard().forecast(ball, making);
  * double grams = Units.inGrams(press.piece().orElseThrow().dampMass().median());
  * }</pre>
@@ -228,8 +228,8 @@ public final class PressPredictor {
 
     /** The forecast; {@code making} is empty where only the mix and the mould are known. */
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
-        Mould.Filling filling =
-                making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> Mould.Filling.usual(shape));
+        MouldDimensions.Filling filling =
+                making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors factors = PressModel.factors(base, firm);
@@ -256,7 +256,7 @@ public final class PressPredictor {
                 notices.add(modelsDiffer(out));
             }
         });
-        Mould mould = Mould.of(shape, filling);
+        MouldDimensions mould = MouldDimensions.of(shape, filling);
         LiquidWindow window =
                 scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
@@ -277,7 +277,7 @@ public final class PressPredictor {
     private static Notice howPressed(Press press, Shape shape, Making making) {
         String share = Math.round(100 * press.meanOverTop(PressModel.mould(making, shape)))
                 + " % of the pressure gets into the mix on average.";
-        return PressModel.filling(making, shape) == Mould.Filling.TWO_HALVES
+        return PressModel.filling(making, shape) == MouldDimensions.Filling.TWO_HALVES
                 ? new Notice("two-halves", "Taken as two halves, each pressed on its open face: " + share)
                 : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
     }
@@ -300,7 +300,8 @@ public final class PressPredictor {
     }
 
     /** Points of the curve: mass by the central values, 95 % band over the draws. */
-    private List<PressForecast.Point> curve(Press press, Mould mould, Factors factors, Optional<Conditioned> known) {
+    private List<PressForecast.Point> curve(
+            Press press, MouldDimensions mould, Factors factors, Optional<Conditioned> known) {
         int draws = Math.min(BAND_DRAWS, sampling.samples());
         double[][] y = new double[CURVE.length][draws];
         if (draws > 0) {
@@ -340,7 +341,7 @@ public final class PressPredictor {
     /** The piece by the central values; of a weighed piece pressed by hand, the hand's true pressure counts. */
     private Pressed central(Shape shape, Making making, Factors factors, Optional<Conditioned> known) {
         Press press = press(PressModel.blend(making), factors, known);
-        Mould mould = PressModel.mould(making, shape);
+        MouldDimensions mould = PressModel.mould(making, shape);
         if (making instanceof PressedMould pressed) {
             double hand = known.isEmpty()
                     ? 1

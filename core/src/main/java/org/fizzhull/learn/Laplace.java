@@ -10,10 +10,10 @@ import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
  * Tierney and Kadane 1986, J. Am. Stat. Assoc. 81, 82, from memory):
  * <pre>  C = (J^T J)^-1,   ln p(data) = -|r|^2/2 + (ln det C)/2</pre>
  * with r the residuals, those of the standard normal prior among them, J their slopes, C the covariance of the parameters.
- * Exact for residuals that are linear in the parameters. Made by {@link Likeliest}. Immutable.
+ * Exact for residuals that are linear in the parameters. Made by {@link LeastSquaresFit}. Immutable.
  */
 public final class Laplace {
-    /** Likeliest parameters; not to be written to. */
+    /** LeastSquaresFit parameters; not to be written to. */
     final double[] mean;
     /** C, in the units of the parameters. */
     final DMatrixRMaj covariance;

@@ -17,11 +17,11 @@ import org.fizzhull.uncertainty.Statistics;
 
 /**
  * Learns the inputs of a bench from its trials (docs/physics/uncertainty.md, "Learning a bench"). With z the scores of the
- * inputs by their default priors and r the residuals of what the trials showed ({@link Sign}),
+ * inputs by their default priors and r the residuals of what the trials showed ({@link TrialResidual}),
  * <pre>  ln p(z | trials) = -(|z|^2 + |r(z)|^2)/2 + const.</pre>
  *
  * <ol>
- * <li>Likeliest point by least squares ({@link Likeliest}) and a normal law around it ({@link Laplace}).
+ * <li>LeastSquaresFit point by least squares ({@link LeastSquaresFit}) and a normal law around it ({@link Laplace}).
  * <li>Where |z|^2 + |r|^2 there exceeds the 99.9 % point of chi-squared, the trial without which the others agree best is left
  *     out and told, and the fit begins again. At most one trial in five is left out, and none of fewer than four; else all is
  *     refused with the trial that lies farthest off.
@@ -147,7 +147,7 @@ public final class Learner {
     }
 
     /**
-     * The law of the trials that agree; those that do not are left out one by one. Where all agree, |z|^2 + |r|^2 at the
+     * The law of the trials that agree; those that do not are left out one by one. PlaceWords all agree, |z|^2 + |r|^2 at the
      * likeliest point is chi-squared with as many degrees of freedom as there are signs.
      */
     private Laplace agreed() {
@@ -226,10 +226,10 @@ public final class Learner {
     private Laplace fitted(double[] start) {
         double[] steps = new double[start.length];
         Arrays.fill(steps, STEP);
-        Laplace first = Likeliest.find(this::residuals, start, steps);
+        Laplace first = LeastSquaresFit.find(this::residuals, start, steps);
         double[] values = values(first.mean);
         models.forEach(model -> model.takeOwn(values));
-        return Likeliest.find(this::residuals, first.mean, steps);
+        return LeastSquaresFit.find(this::residuals, first.mean, steps);
     }
 
     /** Inputs in their own units from their scores, which are kept within those that a bench may hold. */
@@ -289,7 +289,7 @@ public final class Learner {
     }
 
     /** Whether the draws expect one sign; {@code predicted} is its prediction by draw. */
-    private static boolean inside(Sign sign, double[] predicted) {
+    private static boolean inside(TrialResidual sign, double[] predicted) {
         if (sign.isResult()) {
             return Arrays.stream(predicted).map(sign::chance).average().orElse(0) >= 0.05;
         }

@@ -10,7 +10,7 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
-import org.fizzhull.forecast.measured.PressPin;
+import org.fizzhull.forecast.measured.PressedWeightSolver;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.measured.TimedVoyage;
 import org.fizzhull.forecast.model.DropModel;
@@ -19,7 +19,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.HeldUnder;
@@ -44,7 +44,7 @@ final class TrialModel {
 
     private final Trial trial;
     /** Signs of all parts, in order. */
-    private final List<Sign> signs = new ArrayList<>();
+    private final List<TrialResidual> signs = new ArrayList<>();
 
     private final List<Part> parts = new ArrayList<>();
 
@@ -57,7 +57,7 @@ final class TrialModel {
      * @param steps one standard deviation of each of these
      * @param signs what was seen, predicted from {@code inputs}
      */
-    private record Part(double[] inputs, int[] places, int[] own, double[] steps, List<Sign> signs) {}
+    private record Part(double[] inputs, int[] places, int[] own, double[] steps, List<TrialResidual> signs) {}
 
     /** The signs of a trial in the bath and, where it tells of pressing, of its fill. */
     TrialModel(Trial trial, List<Factor> learned) {
@@ -74,7 +74,7 @@ final class TrialModel {
         return trial;
     }
 
-    List<Sign> signs() {
+    List<TrialResidual> signs() {
         return signs;
     }
 
@@ -89,7 +89,7 @@ final class TrialModel {
         int at = from;
         for (Part part : parts) {
             put(part, values);
-            for (Sign sign : part.signs()) {
+            for (TrialResidual sign : part.signs()) {
                 into[at++] = sign.residual(part.inputs());
             }
         }
@@ -101,7 +101,7 @@ final class TrialModel {
         int at = 0;
         for (Part part : parts) {
             put(part, values);
-            for (Sign sign : part.signs()) {
+            for (TrialResidual sign : part.signs()) {
                 predicted[at++] = sign.predicted(part.inputs());
             }
         }
@@ -112,7 +112,7 @@ final class TrialModel {
     void takeOwn(double[] values) {
         for (Part part : parts) {
             put(part, values);
-            for (Sign sign : part.signs()) {
+            for (TrialResidual sign : part.signs()) {
                 sign.takeOwn(part.inputs(), part.own(), part.steps());
             }
         }
@@ -134,27 +134,27 @@ final class TrialModel {
         DropModel drop = new DropModel(prepared);
         HeldUnder bowl = new HeldUnder(prepared.form(), question.bath());
         // deviation of the spare lift from piece to piece, kg, wider where the weight in the bath was not taken
-        List<Sign> found = new ArrayList<>();
+        List<TrialResidual> found = new ArrayList<>();
         // what two pieces of one mould differ by, kg of lift
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
         // every trial has a result; all else where it was observed
-        found.add(Sign.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
+        found.add(TrialResidual.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
             double[] middle = prepared.factors().medians();
             drop.at(middle);
             double error = Math.hypot(RISE_THUMB, RISE_SHARE * up);
             double slope = (drop.lettingGo(bowl, up + error) - drop.lettingGo(bowl, up)) / error;
-            found.add(Sign.value("rose_after_s", 0, Math.hypot(piece, slope * error), inputs -> {
+            found.add(TrialResidual.value("rose_after_s", 0, Math.hypot(piece, slope * error), inputs -> {
                 drop.at(inputs);
                 return drop.lettingGo(bowl, up);
             }));
         });
         trial.left().ifPresent(wide -> {
             double up = trial.roseAfter().orElseThrow();
-            found.add(Sign.value("left_mm", wide, TimedPiece.WIDTH_DEVIATION, inputs -> {
+            found.add(TrialResidual.value("left_mm", wide, TimedPiece.WIDTH_DEVIATION, inputs -> {
                 drop.at(inputs);
                 return drop.leftAcross(bowl, up);
             }));
@@ -168,14 +168,15 @@ final class TrialModel {
             drop.at(middle);
             double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
             double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
-            found.add(Sign.value("lift_g", reading, Math.hypot(own, deviation), inputs -> {
+            found.add(TrialResidual.value("lift_g", reading, Math.hypot(own, deviation), inputs -> {
                 drop.at(inputs);
                 return q * drop.held(bowl, after, true) + (1 - q) * drop.held(bowl, after, false);
             }));
         });
         trial.fizzedFor().ifPresent(time -> {
             TimedVoyage voyage = new TimedVoyage(prepared, OptionalDouble.empty());
-            found.add(Sign.value("fizz_s", time, TimedPiece.fizzed(time).deviation(), voyage::fizz));
+            found.add(
+                    TrialResidual.value("fizz_s", time, TimedPiece.fizzed(time).deviation(), voyage::fizz));
         });
         add(prepared.factors(), learned, found);
     }
@@ -186,21 +187,24 @@ final class TrialModel {
         double fill = trial.fill().orElseThrow();
         // the fill as a weighed piece of this press; its size is known as the trial's
         PressedMould making = new PressedMould(
-                blend, pressure, WeighedPiece.HAND, Mould.Filling.usual(trial.shape()), DryingPlan.none());
+                blend, pressure, WeighedPiece.HAND, MouldDimensions.Filling.usual(trial.shape()), DryingPlan.none());
         Factors factors = PreparedQuestion.of(
                         Question.of(trial.shape(), making).measured(trial.measured()), Factors.standard())
                 .factors();
         WeighedPiece piece = WeighedPiece.byHand(fill, pressure);
-        PressPin pin = new PressPin(piece, making, trial.shape(), factors);
+        PressedWeightSolver solve = new PressedWeightSolver(piece, making, trial.shape(), factors);
         double[] middle = factors.medians();
         // one press against the next, as a mass
-        double again = pin.mass(middle, 0.5, ONE_SIGMA) - pin.mass(middle, 0.5, 0.5);
+        double again = solve.mass(middle, 0.5, ONE_SIGMA) - solve.mass(middle, 0.5, 0.5);
         double deviation = Math.hypot(piece.deviation(), again);
-        add(factors, learned, List.of(Sign.value("fill_g", fill, deviation, inputs -> pin.mass(inputs, 0.5, 0.5))));
+        add(
+                factors,
+                learned,
+                List.of(TrialResidual.value("fill_g", fill, deviation, inputs -> solve.mass(inputs, 0.5, 0.5))));
     }
 
     /** Adds signs with a table of their inputs; inputs that are not learned are the piece's own, one standard deviation each. */
-    private void add(Factors factors, List<Factor> learned, List<Sign> found) {
+    private void add(Factors factors, List<Factor> learned, List<TrialResidual> found) {
         int[] places =
                 learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
         List<Prior> priors = factors.priors();

@@ -55,7 +55,7 @@ final class DampFeel {
     }
 
     /** {@return the stress of the piece's own weight at its foot, Pa} */
-    double selfWeight(double phi, Mould mould) {
+    double selfWeight(double phi, MouldDimensions mould) {
         return density(phi) * PhysicalConstants.GRAVITY * mould.height();
     }
 
@@ -76,7 +76,8 @@ final class DampFeel {
      * @param mould its height, volume and surface
      * @param notices takes what a maker should know of it
      */
-    Feel feel(double mean, double phi, double saturation, double strength, Mould mould, List<Notice> notices) {
+    Feel feel(
+            double mean, double phi, double saturation, double strength, MouldDimensions mould, List<Notice> notices) {
         if (saturation > parameters.pendularLimit()) {
             return Feel.TOO_WET;
         }

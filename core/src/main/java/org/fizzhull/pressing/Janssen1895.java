@@ -10,7 +10,7 @@ package org.fizzhull.pressing;
  *
  * P0 pressure under the plunger (Pa), z depth below it (m), H depth of the powder (m), D width (m), mu friction between
  * powder and wall (0.35 +- 0.12), Kr pressure on the wall over pressure along the axis (0.43 +- 0.07). For a straight
- * cylinder pressed from one side; other moulds take the cylinder of the same face ({@link Mould#of}). Stateless.
+ * cylinder pressed from one side; other moulds take the cylinder of the same face ({@link MouldDimensions#of}). Stateless.
  */
 public final class Janssen1895 {
     private Janssen1895() {}

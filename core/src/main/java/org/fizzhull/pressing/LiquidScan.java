@@ -65,7 +65,7 @@ public final class LiquidScan {
      * @param mould mould that is filled
      * @param found how the piece of the recipe itself feels in this draw
      */
-    public void write(int row, Press press, double topPressure, Mould mould, Feel found) {
+    public void write(int row, Press press, double topPressure, MouldDimensions mould, Feel found) {
         // a range of the liquid in the recipe: its draw stands for the recipe's own amount
         double drawn = press.blend().liquid().ratio();
         double scale = ratios[own] > 0 ? drawn / ratios[own] : 1;

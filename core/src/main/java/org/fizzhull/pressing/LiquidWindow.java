@@ -30,7 +30,7 @@ public record LiquidWindow(double low, double high, double best, double share) {
      * @param topPressure pressure at the top of the mould, Pa, 0 to 2 MPa
      * @param mould mould that is filled
      */
-    public static LiquidWindow of(Press press, double topPressure, Mould mould) {
+    public static LiquidWindow of(Press press, double topPressure, MouldDimensions mould) {
         double low = Double.NaN;
         Feel before = press.withLiquid(0).press(topPressure, mould).feel();
         for (int i = 1; i <= SCAN; i++) {
@@ -56,7 +56,8 @@ public record LiquidWindow(double low, double high, double best, double share) {
     }
 
     /** The amount at which the feel becomes the wanted one, kg/kg, to 1e-6. */
-    private static double edge(Press press, double pressure, Mould mould, double from, double to, Feel wanted) {
+    private static double edge(
+            Press press, double pressure, MouldDimensions mould, double from, double to, Feel wanted) {
         double a = from;
         double b = to;
         while (b - a > 1e-6) {

@@ -25,7 +25,7 @@ import org.fizzhull.recipe.Liquid;
  * {@code Draw} are for the draws of a forecast: they refuse nothing, tell nothing and work out no second opinion.
  *
  * <pre>{@code
- * Mould mould = Mould.of(shape, Mould.Filling.usual(shape));
+ * Mould mould = Mould.of(shape, MouldDimensions.Filling.usual(shape));
  * Pressed piece = Press.of(blend).press(PressWord.FIRM.pressure(), mould);
  * double mass = piece.dampMass(); // kg, damp
  * }</pre>
@@ -112,7 +112,7 @@ public final class Press {
      * @param mould mould that is filled
      * @throws Refusal {@code out-of-range} for another pressure
      */
-    public Pressed press(double topPressure, Mould mould) {
+    public Pressed press(double topPressure, MouldDimensions mould) {
         if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
             throw new Refusal(
                     "out-of-range",
@@ -130,7 +130,7 @@ public final class Press {
      * @param topPressure pressure at the top of the mould, Pa, 0 or more
      * @param mould mould that is filled
      */
-    public Pressed pressDraw(double topPressure, Mould mould) {
+    public Pressed pressDraw(double topPressure, MouldDimensions mould) {
         return pressed(Math.min(topPressure, DampPacking.MOST_PRESSURE), mould, true);
     }
 
@@ -141,7 +141,7 @@ public final class Press {
      * @param mould mould that is filled
      * @throws Refusal {@code out-of-range} for no mass, {@code does-not-fit} for more than the mould can hold
      */
-    public Pressed fill(double dampMass, Mould mould) {
+    public Pressed fill(double dampMass, MouldDimensions mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi);
         if (Double.isNaN(mean) || phi > packing.cap()) {
@@ -170,7 +170,7 @@ public final class Press {
      * @param dampMass mass of the damp mix, kg
      * @param mould mould that is filled
      */
-    public Pressed fillDraw(double dampMass, Mould mould) {
+    public Pressed fillDraw(double dampMass, MouldDimensions mould) {
         double phi = solidFractionOf(dampMass, mould);
         double mean = packing.pressureOf(phi, DRAW_ACCURACY);
         double counted = Double.isNaN(mean) ? DampPacking.MOST_PRESSURE : mean;
@@ -193,7 +193,7 @@ public final class Press {
      * @param mould mould that is filled
      * @param feels takes the feel of each amount, as long as {@code ratios}
      */
-    public void feels(double[] ratios, double topPressure, Mould mould, Feel[] feels) {
+    public void feels(double[] ratios, double topPressure, MouldDimensions mould, Feel[] feels) {
         double top = Math.min(topPressure, DampPacking.MOST_PRESSURE);
         double mean = top * meanOverTop(mould);
         double dry = packing.dry(mean);
@@ -205,14 +205,14 @@ public final class Press {
     }
 
     /** The feel from phi of the dry powders, {@link DampPacking#dry}, at a mean pressure, Pa. */
-    private Feel feel(double dry, double mean, Mould mould) {
+    private Feel feel(double dry, double mean, MouldDimensions mould) {
         double phi = Math.min(packing.cap(), packing.damp(dry, mean));
         double saturation = packing.saturation(phi);
         return damp.feel(mean, phi, saturation, damp.strength(phi, saturation), mould, new ArrayList<>(0));
     }
 
     /** The piece of a pressure within range; a draw has no second opinion. */
-    private Pressed pressed(double topPressure, Mould mould, boolean draw) {
+    private Pressed pressed(double topPressure, MouldDimensions mould, boolean draw) {
         List<Notice> notices = new ArrayList<>();
         double mean = topPressure * meanOverTop(mould);
         double phi = packing.solidFraction(mean);
@@ -238,7 +238,7 @@ public final class Press {
      * @throws Refusal {@code out-of-range} for no mass or pressure, {@code no-calibration} where the mass is that of a fill as
      *     poured or less, more than the mix can be packed to, or as much as fills every pore with liquid
      */
-    public double pressScale(double dampMass, double topPressure, Mould mould) {
+    public double pressScale(double dampMass, double topPressure, MouldDimensions mould) {
         if (!(topPressure > 0)) {
             throw new Refusal(
                     "out-of-range",
@@ -279,7 +279,7 @@ public final class Press {
      * @param topPressure pressure at the top of the mould, Pa
      * @param mould mould that is filled
      */
-    public double pressScaleDraw(double dampMass, double topPressure, Mould mould) {
+    public double pressScaleDraw(double dampMass, double topPressure, MouldDimensions mould) {
         if (!(dampMass > 0 && topPressure > 0) || solidFractionOf(dampMass, mould) >= packing.cap()) {
             return Double.NaN;
         }
@@ -289,7 +289,7 @@ public final class Press {
     }
 
     /** P/Pk of a damp mass, kg, at a mean pressure, Pa; 0 or less where it is as loose as poured, infinite where no pressure does. */
-    private double squeeze(double dampMass, double mean, Mould mould) {
+    private double squeeze(double dampMass, double mean, MouldDimensions mould) {
         return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
@@ -298,7 +298,7 @@ public final class Press {
      *
      * @param mould mould that is filled
      */
-    public double meanOverTop(Mould mould) {
+    public double meanOverTop(MouldDimensions mould) {
         return Janssen1895.meanOverTop(
                 Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
     }
@@ -345,7 +345,7 @@ public final class Press {
     }
 
     /** phi of a damp mass that fills the mould; refuses no mass. */
-    private double solidFractionOf(double dampMass, Mould mould) {
+    private double solidFractionOf(double dampMass, MouldDimensions mould) {
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
             throw new Refusal(
                     "out-of-range", "fill", grams(dampMass), "more than 0 g", "Weigh what goes into one mould.");
@@ -354,12 +354,13 @@ public final class Press {
     }
 
     /** Damp mass of the mould at phi, kg. */
-    private double dampMassOf(double solidFraction, Mould mould) {
+    private double dampMassOf(double solidFraction, MouldDimensions mould) {
         return dampDensity(solidFraction) * mould.volume();
     }
 
     /** Gathers all that follows from phi: saturation, strength, feel, mass. */
-    private Pressed result(double top, double mean, double phi, Mould mould, List<Notice> notices, double modelSpread) {
+    private Pressed result(
+            double top, double mean, double phi, MouldDimensions mould, List<Notice> notices, double modelSpread) {
         double saturation = packing.saturation(phi);
         double strength = damp.strength(phi, saturation);
         Feel feel = damp.feel(mean, phi, saturation, strength, mould, notices);

@@ -165,7 +165,7 @@ public final class Allowed {
         if (contains(range ? amount.low() : amount.value()) && contains(range ? amount.high() : amount.value())) {
             return amount;
         }
-        throw refusal(field, Misread.shown(text), mend(reading.unit(), reading.number(), measures));
+        throw refusal(field, RefusalWords.shown(text), mend(reading.unit(), reading.number(), measures));
     }
 
     /** A refusal with this range as what is allowed. */

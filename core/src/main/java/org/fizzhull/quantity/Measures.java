@@ -52,7 +52,7 @@ public enum Measures {
         throw new Refusal(
                 "unknown-measures",
                 field,
-                Misread.shown(text),
+                RefusalWords.shown(text),
                 "us-legal (cup 240 mL), metric (cup 250 mL) or us-customary (cup 236.588 mL)",
                 "Write one of these; us-legal is what holds without it.");
     }

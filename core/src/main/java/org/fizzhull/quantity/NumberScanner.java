@@ -17,9 +17,9 @@ final class NumberScanner {
     /** Where it reads. */
     private final Cursor cursor;
     /** Words its refusals. */
-    private final Misread misread;
+    private final RefusalWords misread;
 
-    NumberScanner(Cursor cursor, Misread misread) {
+    NumberScanner(Cursor cursor, RefusalWords misread) {
         this.cursor = cursor;
         this.misread = misread;
     }

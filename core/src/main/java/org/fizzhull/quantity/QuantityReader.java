@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>Numbers stay exact ratios ({@link Numeral}) until they are multiplied by their unit, so that a value is rounded
- * once. What does not fit is refused by {@link Misread}. Range: texts of up to 120 characters, sizes from 1e-11 to 1e11
+ * once. What does not fit is refused by {@link RefusalWords}. Range: texts of up to 120 characters, sizes from 1e-11 to 1e11
  * in SI, and zero. One to a text.
  */
 final class QuantityReader {
@@ -32,14 +32,14 @@ final class QuantityReader {
     /** Where it reads. */
     private final Cursor cursor;
     /** Words its refusals. */
-    private final Misread misread;
+    private final RefusalWords misread;
     /** What a cup and the spoons hold. */
     private final Measures measures;
     /** What may be measured. */
     private final Dimension[] wanted;
 
     QuantityReader(String field, String text, Measures measures, Dimension... wanted) {
-        this.misread = new Misread(field, text, wanted);
+        this.misread = new RefusalWords(field, text, wanted);
         if (text.length() > LONGEST_TEXT) {
             throw misread.notANumber("The text is too long.");
         }
@@ -177,7 +177,7 @@ final class QuantityReader {
         if (unit == null) {
             throw misread.unknownUnit(number, cursor.word());
         }
-        if (!Misread.among(unit.dimension(), wanted)) {
+        if (!RefusalWords.among(unit.dimension(), wanted)) {
             throw misread.wrongDimension(unit);
         }
         return unit;

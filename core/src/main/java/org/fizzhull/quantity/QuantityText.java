@@ -95,7 +95,8 @@ public final class QuantityText {
     /** The same reading, unless it has a spread or is a range. */
     static Reading exact(String field, String text, Reading reading) {
         if (!reading.amount().isExact()) {
-            throw new Misread(field, text, new Dimension[] {reading.amount().dimension()})
+            throw new RefusalWords(
+                            field, text, new Dimension[] {reading.amount().dimension()})
                     .because("spread-not-allowed", "Write one value, without a spread or a range.");
         }
         return reading;
@@ -110,7 +111,7 @@ public final class QuantityText {
      * @throws Refusal {@code unknown-unit} or {@code wrong-dimension}
      */
     public static Unit unit(String field, String text, Dimension dimension) {
-        Misread misread = new Misread(field, text, new Dimension[] {dimension});
+        RefusalWords misread = new RefusalWords(field, text, new Dimension[] {dimension});
         Unit unit = whole(text);
         if (unit == null) {
             throw misread.unknownUnit("", text.trim());

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A refusal is an answer to bad input, never a sign of a fault inside the library; it is the one exception that the
  * person who gave the value can act on. Codes are stable words in kebab case ({@code unknown-unit}, {@code
- * out-of-range}). What it repeats of an input is shown by {@link Echo}: at most 200 characters, all of them to be seen.
+ * out-of-range}). What it repeats of an input is shown by {@link PrintableText}: at most 200 characters, all of them to be seen.
  * Immutable.
  */
 public final class Refusal extends IllegalArgumentException {
@@ -54,8 +54,8 @@ public final class Refusal extends IllegalArgumentException {
         this(
                 Objects.requireNonNull(code, "code"),
                 named(field),
-                Echo.of(Objects.requireNonNull(read, "read")),
-                Echo.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
+                PrintableText.of(Objects.requireNonNull(read, "read")),
+                PrintableText.of(Objects.requireNonNull(allowed, "allowed"), LONGEST_SENTENCE),
                 mend(allowed, Objects.requireNonNull(hint, "hint")),
                 null,
                 0,
@@ -96,7 +96,7 @@ public final class Refusal extends IllegalArgumentException {
                 read,
                 allowed,
                 hint,
-                Echo.of(Objects.requireNonNull(inFile, "file"), PATH),
+                PrintableText.of(Objects.requireNonNull(inFile, "file"), PATH),
                 atLine,
                 others);
     }
@@ -163,14 +163,14 @@ public final class Refusal extends IllegalArgumentException {
 
     /** What has no name that can be seen, as a key of no letters in a file, stands in quotation marks. */
     private static String named(String field) {
-        String shown = Echo.of(Objects.requireNonNull(field, "field"));
+        String shown = PrintableText.of(Objects.requireNonNull(field, "field"));
         return shown.isBlank() ? '"' + shown + '"' : shown;
     }
 
     /** The hint, or for none the plain one to give what is allowed. */
     private static String mend(String allowed, String hint) {
         String mend = hint.isBlank() && !allowed.isBlank() ? "Give " + allowed + "." : hint;
-        return Echo.of(mend, LONGEST_SENTENCE);
+        return PrintableText.of(mend, LONGEST_SENTENCE);
     }
 
     /** The message. */
@@ -178,7 +178,7 @@ public final class Refusal extends IllegalArgumentException {
             String field, String read, String allowed, String hint, @Nullable String file, int line) {
         StringBuilder text = new StringBuilder();
         if (file != null) {
-            text.append(Echo.of(file));
+            text.append(PrintableText.of(file));
             if (line > 0) {
                 text.append(", line ").append(line);
             }

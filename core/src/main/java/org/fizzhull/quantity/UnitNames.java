@@ -83,7 +83,7 @@ final class UnitNames {
         List<String> names = new ArrayList<>();
         List<String> symbols = new ArrayList<>();
         for (Unit unit : UNITS) {
-            if (Misread.among(unit.dimension(), wanted)) {
+            if (RefusalWords.among(unit.dimension(), wanted)) {
                 for (String name : unit.rawNames()) {
                     names.add(name.toLowerCase(Locale.ROOT));
                     symbols.add(unit.symbol());

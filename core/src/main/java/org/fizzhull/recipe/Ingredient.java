@@ -7,7 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -66,7 +66,7 @@ public record Ingredient(
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");
         }
-        if (name.length() > LONGEST_NAME || Echo.hiddenAt(name) >= 0) {
+        if (name.length() > LONGEST_NAME || PrintableText.hiddenAt(name) >= 0) {
             throw new Refusal(
                     "bad-name",
                     "ingredient",

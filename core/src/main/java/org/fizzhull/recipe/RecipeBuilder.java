@@ -8,8 +8,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Echo;
 import org.fizzhull.quantity.Measures;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -75,7 +75,7 @@ public final class RecipeBuilder {
      * @throws Refusal {@code bad-name} for one that is too long or cannot be shown
      */
     public RecipeBuilder name(String text) {
-        if (text.length() > Ingredient.LONGEST_NAME || Echo.hiddenAt(text) >= 0) {
+        if (text.length() > Ingredient.LONGEST_NAME || PrintableText.hiddenAt(text) >= 0) {
             throw new Refusal(
                     "bad-name",
                     "recipe",

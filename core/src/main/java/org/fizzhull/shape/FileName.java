@@ -1,6 +1,6 @@
 package org.fizzhull.shape;
 
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -20,7 +20,7 @@ public final class FileName {
      * @throws Refusal {@code bad-file-name} for any other text
      */
     public static String checked(String file) {
-        if (file.isEmpty() || file.indexOf('"') >= 0 || file.indexOf('\n') >= 0 || Echo.hiddenAt(file) >= 0) {
+        if (file.isEmpty() || file.indexOf('"') >= 0 || file.indexOf('\n') >= 0 || PrintableText.hiddenAt(file) >= 0) {
             throw new Refusal(
                     "bad-file-name",
                     SizeCheck.field("file"),

@@ -8,13 +8,13 @@ import java.util.function.Supplier;
  * Draws of the inputs after measurements.
  * <ol>
  *   <li>Blocks of scrambled Sobol points give proposals from the priors ({@link SobolBlock}).
- *   <li>A {@link Pinning} solves each for what was measured and weighs it.
+ *   <li>A {@link ExactConditioning} solves each for what was measured and weighs it.
  *   <li>Where too few proposals agree, more are drawn, up to a limit.
  *   <li>Systematic resampling inside each block (G. Kitagawa, J. Comput. Graph. Statist. 5 (1996) 1; from memory) makes
  *       equally heavy draws of them: so everything that reads draws of a prior reads these.
  * </ol>
  *
- * <p>Only weights and pinned values are kept; the other inputs are made again from the same points whenever the draws
+ * <p>Only weights and solved values are kept; the other inputs are made again from the same points whenever the draws
  * are walked through. Error: that of {@link #effective} independent draws, which a caller should look at. Cost: one
  * solve a proposal, then one call of the model for each proposal that is taken. A block depends on (seed, number) only.
  * Source: docs/physics/uncertainty.md, 4. Immutable.
@@ -32,12 +32,12 @@ public final class Posterior implements Draws {
     /** What runs the blocks. */
     private final Workers workers;
     /** Columns whose values are solved for. */
-    private final int[] pinned;
+    private final int[] solved;
     /** Columns of a point beyond those of the priors. */
     private final int uniforms;
     /** Weight of each proposal: by block and row; the weights of a block sum to 1, or are all 0. */
     private final double[][] weights;
-    /** Solved values: by block, place in {@code pinned} and row. */
+    /** Solved values: by block, place in {@code solved} and row. */
     private final double[][][] values;
 
     private Posterior(
@@ -45,7 +45,7 @@ public final class Posterior implements Draws {
             int samples,
             long seed,
             Workers workers,
-            int[] pinned,
+            int[] solved,
             int uniforms,
             double[][] weights,
             double[][][] values) {
@@ -53,7 +53,7 @@ public final class Posterior implements Draws {
         this.samples = samples;
         this.seed = seed;
         this.workers = workers;
-        this.pinned = pinned;
+        this.solved = solved;
         this.uniforms = uniforms;
         this.weights = weights;
         this.values = values;
@@ -71,7 +71,12 @@ public final class Posterior implements Draws {
      * @throws IllegalArgumentException for another number of draws
      */
     public static Posterior of(
-            List<Prior> priors, int samples, long seed, Workers workers, int most, Supplier<Pinning> pinning) {
+            List<Prior> priors,
+            int samples,
+            long seed,
+            Workers workers,
+            int most,
+            Supplier<ExactConditioning> pinning) {
         if (samples <= 0 || samples % MonteCarlo.BLOCKS != 0) {
             throw new IllegalArgumentException("draws come in multiples of " + MonteCarlo.BLOCKS + ", not " + samples);
         }
@@ -91,9 +96,9 @@ public final class Posterior implements Draws {
      * @param workers what runs the blocks; the result does not depend on it
      */
     public static Posterior unweighted(List<Prior> priors, int samples, long seed, Workers workers) {
-        return of(priors, samples, seed, workers, 1, () -> new Pinning() {
+        return of(priors, samples, seed, workers, 1, () -> new ExactConditioning() {
             @Override
-            public int[] pinned() {
+            public int[] solved() {
                 return new int[0];
             }
 
@@ -103,7 +108,7 @@ public final class Posterior implements Draws {
             }
 
             @Override
-            public double pin(double[] inputs, double[] uniforms) {
+            public double solve(double[] inputs, double[] uniforms) {
                 return 0;
             }
         });
@@ -111,14 +116,19 @@ public final class Posterior implements Draws {
 
     /** Proposes {@code times} as many points as draws, solves and weighs them. */
     private static Posterior proposed(
-            List<Prior> priors, int samples, int times, long seed, Workers workers, Supplier<Pinning> pinning) {
-        Pinning sample = pinning.get();
-        int[] pinned = sample.pinned();
+            List<Prior> priors,
+            int samples,
+            int times,
+            long seed,
+            Workers workers,
+            Supplier<ExactConditioning> pinning) {
+        ExactConditioning sample = pinning.get();
+        int[] solved = sample.solved();
         int rows = samples / MonteCarlo.BLOCKS * times;
         double[][] weights = new double[MonteCarlo.BLOCKS][rows];
-        double[][][] values = new double[MonteCarlo.BLOCKS][pinned.length][rows];
+        double[][][] values = new double[MonteCarlo.BLOCKS][solved.length][rows];
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
-            Pinning pin = pinning.get();
+            ExactConditioning solve = pinning.get();
             double[] extra = new double[sample.uniforms()];
             double[] inputs = new double[priors.size()];
             double[] u = new double[inputs.length + extra.length];
@@ -128,14 +138,14 @@ public final class Posterior implements Draws {
                 points.next(u);
                 quantiles(priors, u, inputs);
                 System.arraycopy(u, inputs.length, extra, 0, extra.length);
-                weights[block][row] = pin.pin(inputs, extra);
-                for (int k = 0; k < pinned.length; k++) {
-                    values[block][k][row] = inputs[pinned[k]];
+                weights[block][row] = solve.solve(inputs, extra);
+                for (int k = 0; k < solved.length; k++) {
+                    values[block][k][row] = inputs[solved[k]];
                 }
             }
             scale(weights[block]);
         });
-        return new Posterior(List.copyOf(priors), samples, seed, workers, pinned, sample.uniforms(), weights, values);
+        return new Posterior(List.copyOf(priors), samples, seed, workers, solved, sample.uniforms(), weights, values);
     }
 
     /** From natural logarithms to shares that sum to 1, in place; all 0 where nothing agrees. */
@@ -199,7 +209,7 @@ public final class Posterior implements Draws {
      * @param draws number of draws to take
      */
     public Posterior thinned(int draws) {
-        return new Posterior(priors, draws, seed, workers, pinned, uniforms, weights, values);
+        return new Posterior(priors, draws, seed, workers, solved, uniforms, weights, values);
     }
 
     @Override
@@ -259,8 +269,8 @@ public final class Posterior implements Draws {
                     continue;
                 }
                 quantiles(priors, u, inputs);
-                for (int k = 0; k < pinned.length; k++) {
-                    inputs[pinned[k]] = values[block][k][row];
+                for (int k = 0; k < solved.length; k++) {
+                    inputs[solved[k]] = values[block][k][row];
                 }
                 step.take(block, from, inputs, copies[row], drawn);
                 from += copies[row];

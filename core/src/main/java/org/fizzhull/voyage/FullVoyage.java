@@ -16,7 +16,7 @@ import org.fizzhull.piece.Piece;
  * Voyage voyage = voyages.run(piece, FizzParameters.standard(), VoyageParameters.standard());
  * }</pre>
  *
- * <p>A voyage is a chain of legs; in each the piece is in one way ({@link Course.Way}) and one set of equations holds:
+ * <p>A voyage is a chain of legs; in each the piece is in one way ({@link EquationOfMotion.Way}) and one set of equations holds:
  *
  * <ol>
  *   <li>FREE: it moves; volume, layer of gas, depth, speed and gas are integrated.
@@ -132,17 +132,17 @@ public final class FullVoyage {
      */
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
-        UnderWay voyage = new UnderWay(new Course(moment));
+        UnderWay voyage = new UnderWay(new EquationOfMotion(moment));
         voyage.sail();
         return voyage.log.result(voyage.verdict, voyage.time, launch.temperature());
     }
 
-    /** One voyage under way: state, clock and outcome so far. The state y is that of {@link Course}. */
+    /** One voyage under way: state, clock and outcome so far. The state y is that of {@link EquationOfMotion}. */
     private final class UnderWay {
         /** The equation, in its present way. */
-        private final Course course;
+        private final EquationOfMotion course;
         /** State at {@code time}. */
-        private final double[] y = new double[Course.SIZE];
+        private final double[] y = new double[EquationOfMotion.SIZE];
         /** Events and rows so far. */
         private final VoyageLog log;
         /** Time since the piece was let go, s. */
@@ -157,21 +157,21 @@ public final class FullVoyage {
         private final OutcomeTracker verdict = new OutcomeTracker();
 
         /** A whole piece with its centre at the surface, or on the bottom where the bath is too shallow for that. */
-        UnderWay(Course course) {
+        UnderWay(EquationOfMotion course) {
             this.course = course;
             log = new VoyageLog(course, bath.depth());
-            y[Course.VOLUME] = course.moment.stage.grid().volume[0];
+            y[EquationOfMotion.VOLUME] = course.moment.stage.grid().volume[0];
             dissolving = course.moment.lasting();
             verdict.start(true, form.flooded.grid().volume[0]);
-            course.moment.erode(y[Course.VOLUME]);
-            y[Course.CENTRE] = Math.min(0, course.aground());
+            course.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = Math.min(0, course.aground());
         }
 
         /** Runs leg after leg to the end. */
         void sail() {
             if (form.release == Release.PLACED && form.airy.isPresent()) {
-                course.turn(Course.Way.BOAT, 0, y);
-                y[Course.CENTRE] = course.set(0, y);
+                course.turn(EquationOfMotion.Way.BOAT, 0, y);
+                y[EquationOfMotion.CENTRE] = course.set(0, y);
                 if (course.swamped(0, y) >= 0) {
                     flood(VoyageEvent.Kind.SWAMPS);
                 }
@@ -186,7 +186,7 @@ public final class FullVoyage {
 
         /** One leg: from now to the first event that ends it. */
         private void leg() {
-            if (course.way == Course.Way.FREE && course.settled(time, y) > 0) {
+            if (course.way == EquationOfMotion.Way.FREE && course.settled(time, y) > 0) {
                 settle();
             }
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
@@ -245,9 +245,9 @@ public final class FullVoyage {
 
         /** It comes down on the bottom; it stays there where its spare is negative. */
         private void touch() {
-            course.moment.erode(y[Course.VOLUME]);
-            y[Course.CENTRE] = course.aground();
-            y[Course.SPEED] = 0;
+            course.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = course.aground();
+            y[EquationOfMotion.SPEED] = 0;
             course.set(time, y);
             if (course.moment.spare(time) < 0) {
                 ground();
@@ -256,18 +256,18 @@ public final class FullVoyage {
 
         /** On the bottom it is down, even where the bath is too shallow to cover it. */
         private void ground() {
-            course.turn(Course.Way.BOTTOM, time, y);
+            course.turn(EquationOfMotion.Way.BOTTOM, time, y);
             note(VoyageEvent.Kind.BOTTOM);
             if (verdict.afloat) {
-                verdict.goesDown(time, y[Course.VOLUME]);
+                verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
             }
         }
 
         /** It leaves the bottom from rest; in a shallow bath its top may be out of the water already. */
         private void lift() {
-            y[Course.CENTRE] = course.set(time, y);
-            y[Course.SPEED] = 0;
-            course.turn(Course.Way.FREE, time, y);
+            y[EquationOfMotion.CENTRE] = course.set(time, y);
+            y[EquationOfMotion.SPEED] = 0;
+            course.turn(EquationOfMotion.Way.FREE, time, y);
             note(VoyageEvent.Kind.LIFT_OFF);
             if (course.under(y) < 0) {
                 surface();
@@ -279,8 +279,8 @@ public final class FullVoyage {
             if (!verdict.afloat) {
                 surface();
             }
-            course.turn(Course.Way.AFLOAT, time, y);
-            y[Course.SPEED] = 0;
+            course.turn(EquationOfMotion.Way.AFLOAT, time, y);
+            y[EquationOfMotion.SPEED] = 0;
             note(VoyageEvent.Kind.SETTLES);
         }
 
@@ -289,10 +289,10 @@ public final class FullVoyage {
          * aground.
          */
         private void letGo() {
-            course.moment.erode(y[Course.VOLUME]);
-            y[Course.CENTRE] = Math.min(course.moment.halfHeight, course.aground());
-            y[Course.SPEED] = 0;
-            course.turn(Course.Way.FREE, time, y);
+            course.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = Math.min(course.moment.halfHeight, course.aground());
+            y[EquationOfMotion.SPEED] = 0;
+            course.turn(EquationOfMotion.Way.FREE, time, y);
             if (course.moment.covered() < 1) {
                 ground();
             }
@@ -301,12 +301,12 @@ public final class FullVoyage {
         /** Its top comes out of the water. */
         private void surface() {
             note(VoyageEvent.Kind.SURFACES);
-            verdict.comesUp(time, y[Course.VOLUME] / form.flooded.grid().volume[0]);
+            verdict.comesUp(time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volume[0]);
         }
 
         /** Its top goes under by more than a bob. */
         private void sink() {
-            verdict.goesDown(time, y[Course.VOLUME]);
+            verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
             note(VoyageEvent.Kind.SINKS);
         }
 
@@ -314,13 +314,13 @@ public final class FullVoyage {
         private void flood(VoyageEvent.Kind kind) {
             note(kind);
             VoyageState moment = course.moment;
-            boolean boat = course.way == Course.Way.BOAT;
+            boolean boat = course.way == EquationOfMotion.Way.BOAT;
             moment.flood();
             if (boat) {
                 letGo();
-            } else if (course.way == Course.Way.AFLOAT) {
-                y[Course.CENTRE] = Math.min(y[Course.CENTRE], moment.halfHeight);
-                course.turn(Course.Way.FREE, time, y);
+            } else if (course.way == EquationOfMotion.Way.AFLOAT) {
+                y[EquationOfMotion.CENTRE] = Math.min(y[EquationOfMotion.CENTRE], moment.halfHeight);
+                course.turn(EquationOfMotion.Way.FREE, time, y);
             }
         }
 
@@ -334,11 +334,11 @@ public final class FullVoyage {
      * The integrator of a way: first step, absolute tolerances of m3, m, m, m/s, mol and mol, relative one, longest
      * step, s.
      */
-    private EventIntegrator integrator(Course.Way way, double dissolving) {
+    private EventIntegrator integrator(EquationOfMotion.Way way, double dissolving) {
         double finer = accuracy / ACCURACY;
         double[] absolute = {1e-11 * finer, 1e-8 * finer, POSITION * finer, POSITION * finer, 1e-9 * finer, 1e-9 * finer
         };
-        return way == Course.Way.FREE
+        return way == EquationOfMotion.Way.FREE
                 ? new EventIntegrator(1, absolute, accuracy, 0.1)
                 : new EventIntegrator(
                         Math.max(STEP, dissolving / STEPS), absolute, accuracy, Math.max(LOOK, dissolving / LOOKS));

@@ -23,11 +23,11 @@ final class VoyageLog implements EventIntegrator.Sampler {
     private static final int HEIGHT = 4;
 
     /** The equation, in its present way. */
-    private final Course course;
+    private final EquationOfMotion course;
     /** Depth of the bath, m. */
     private final double bathDepth;
     /** Scratch: rate of change of the state, per second. */
-    private final double[] rate = new double[Course.SIZE];
+    private final double[] rate = new double[EquationOfMotion.SIZE];
     /** What has happened, in order. */
     private final List<VoyageEvent> events = new ArrayList<>();
     /** Rows of the series in the order of the components of {@link VoyageSeries}, SI. */
@@ -38,7 +38,7 @@ final class VoyageLog implements EventIntegrator.Sampler {
     private double peak;
 
     /** The log of a voyage that has not begun. */
-    VoyageLog(Course course, double bathDepth) {
+    VoyageLog(EquationOfMotion course, double bathDepth) {
         this.course = course;
         this.bathDepth = bathDepth;
     }
@@ -69,7 +69,7 @@ final class VoyageLog implements EventIntegrator.Sampler {
     private void row(double time, double[] state) {
         double centre = course.rated(time, state, rate);
         VoyageState moment = course.moment;
-        peak = Math.max(peak, rate[Course.GAS]);
+        peak = Math.max(peak, rate[EquationOfMotion.GAS]);
         rows.add(new double[] {
             time,
             moment.depthOf(moment.eroded),
@@ -77,9 +77,9 @@ final class VoyageLog implements EventIntegrator.Sampler {
             centre,
             2 * moment.halfHeight,
             moment.fraction,
-            rate[Course.GAS],
-            state[Course.GAS],
-            state[Course.DISSOLVED],
+            rate[EquationOfMotion.GAS],
+            state[EquationOfMotion.GAS],
+            state[EquationOfMotion.DISSOLVED],
             moment.balance.bodyDensity * moment.balance.gasCapacity * moment.body
         });
     }

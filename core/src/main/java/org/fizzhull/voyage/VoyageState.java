@@ -5,7 +5,7 @@ import org.fizzhull.medium.Bath;
 
 /**
  * Forces, gas and recession of a piece at one moment of the full voyage, from how far it is eroded, how thick its layer
- * is, where it is and how fast. {@link Course} has the equations, this class what stands in them.
+ * is, where it is and how fast. {@link EquationOfMotion} has the equations, this class what stands in them.
  *
  * <p>Order of calls: {@link #erode} sets what depends on the volume left, {@link #dive} what depends on the depth,
  * {@link #immerse} what depends on the share under water, {@link #move} or {@link #rest} all of it. Each skips what the

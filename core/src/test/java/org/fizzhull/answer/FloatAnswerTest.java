@@ -51,7 +51,7 @@ class FloatAnswerTest {
                 .contains(forecast.spareAtDrop().times(1e3));
         assertThat(answer.text("/likelihood_to_the_end"))
                 .contains(forecast.likelihoodToTheEnd().orElseThrow().words());
-        assertThat(answer.rows("/attitudes")).hasSameSizeAs(forecast.rests());
+        assertThat(answer.rows("/attitudes")).hasSameSizeAs(forecast.attitudes());
         assertThat(answer.text("/attitudes/0/lies")).contains("any way up");
         assertThat(answer.rows("/drivers")).hasSameSizeAs(forecast.drivers());
     }

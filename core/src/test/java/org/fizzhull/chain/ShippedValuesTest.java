@@ -27,7 +27,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressingParameters;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Heart;
@@ -115,7 +115,9 @@ class ShippedValuesTest {
                 new FilledMould(
                         ChainTest.LEMON, grams(137), Optional.of(Priors.normal(0, grams(3))), conditions.plan(BALL))));
         same(Question.of(
-                BALL, new PressedMould(ChainTest.LEMON, 30e3, 1.6, Mould.Filling.usual(BALL), conditions.plan(BALL))));
+                BALL,
+                new PressedMould(
+                        ChainTest.LEMON, 30e3, 1.6, MouldDimensions.Filling.usual(BALL), conditions.plan(BALL))));
         same(Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(3))));
     }
 

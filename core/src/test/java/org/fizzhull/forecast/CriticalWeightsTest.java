@@ -23,7 +23,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -215,7 +215,8 @@ class CriticalWeightsTest {
     /** The pieces of one hand's presses scatter: the batch is neither whole nor none for the whole of the unknown. */
     @Test
     void aPressScattersItsPieces() {
-        PressedMould pressed = new PressedMould(blend(), 30e3, 1.6, Mould.Filling.usual(BALL), DryingPlan.none());
+        PressedMould pressed =
+                new PressedMould(blend(), 30e3, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
         Forecast forecast = FEW.forecast(Question.of(BALL, pressed));
         BatchShare share = forecast.share().orElseThrow();
         assertThat(share.mean()).isBetween(share.share().low(), share.share().high());

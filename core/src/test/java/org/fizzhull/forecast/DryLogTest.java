@@ -11,11 +11,11 @@ import java.util.Random;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.DryOff;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.DryLogFit;
 import org.fizzhull.forecast.model.DryModel;
@@ -35,7 +35,7 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
-/** What weighings of a drying piece say. Expected: data made up with a known truth (ANALYTIC), Bayes' rule. */
+/** What weighings of a drying piece say. ExpectedReadings: data made up with a known truth (ANALYTIC), Bayes' rule. */
 class DryLogTest {
     private static final double DAY = 86400;
     private static final Sphere BALL = Sphere.ofDiameter(0.065);
@@ -61,7 +61,7 @@ class DryLogTest {
     void theBandCoversTheTruth() {
         Factors factors = Factors.standard().asked(Question.of(BALL, MAKING));
         DryModel.Made made = DryModel.Made.of(MAKING);
-        DryOff off = new DryOff(BALL, made.plan());
+        PlannedDrying off = new PlannedDrying(BALL, made.plan());
         double[][] truths = new double[40][];
         int[] next = {0};
         new MonteCarlo(factors.priors(), factors.columns(), 48, 77, Workers.CALLER).draws(() -> new Model() {

@@ -63,11 +63,11 @@ class DunkTest {
     /** By definition of the reading: at the drop, with nothing gone, it is the weight before and what is to spare. */
     @Test
     void theReadingIsTheWeightAndWhatIsToSpare() {
-        PreparedQuestion posed = PreparedQuestion.of(ASKED, Factors.standard());
-        DropModel drop = new DropModel(posed);
-        double[] inputs = posed.factors().medians();
+        PreparedQuestion prepared = PreparedQuestion.of(ASKED, Factors.standard());
+        DropModel drop = new DropModel(prepared);
+        double[] inputs = prepared.factors().medians();
         double spare = drop.at(inputs);
-        HeldUnder bowl = new HeldUnder(posed.form(), ASKED.bath());
+        HeldUnder bowl = new HeldUnder(prepared.form(), ASKED.bath());
         // the layer is full to 0.3 % after 6 s; what is lost by then is looked at by taking two times
         double six = drop.held(bowl, 6, true);
         double seven = drop.held(bowl, 7, true);

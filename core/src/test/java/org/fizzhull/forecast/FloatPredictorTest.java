@@ -75,9 +75,9 @@ class FloatPredictorTest {
     void chanceOfTheSwampedBowl(double density, double expected) {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
         Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
-        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-        MonteCarlo run = new MonteCarlo(posed.factors().priors(), 4096, 1, Workers.CALLER);
-        double[] spare = run.draws(() -> new DropModel(posed));
+        PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
+        MonteCarlo run = new MonteCarlo(prepared.factors().priors(), 4096, 1, Workers.CALLER);
+        double[] spare = run.draws(() -> new DropModel(prepared));
         double atTheDrop = Statistics.shareAbove(spare, 0);
         assertThat(atTheDrop).isCloseTo(expected, within(0.03));
         assertThat(chance(question)).isGreaterThan(atTheDrop - 0.01);
@@ -151,14 +151,14 @@ class FloatPredictorTest {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
         Forecast boat = PREDICTOR.forecast(Question.weighed(bowl, grams(150)));
         assertThat(boat.boatLimitMass().orElseThrow()).isCloseTo(grams(189.5), within(grams(0.05)));
-        assertThat(boat.rests()).hasSize(1);
-        FloatingAttitude rest = boat.rests().get(0);
+        assertThat(boat.attitudes()).hasSize(1);
+        FloatingAttitude rest = boat.attitudes().get(0);
         assertThat(rest.cavity()).isEqualTo(FloatingAttitude.Cavity.DRY);
         assertThat(rest.share()).isEmpty();
         // Analytic: the rim of a half ball dips at asin(freeboard/R).
         assertThat(rest.rimDips().orElseThrow()).isCloseTo(Math.asin(rest.freeboard() / millimetres(45)), within(1e-9));
         assertThat(boat.probability().orElseThrow().floatsAtOnce()).isEqualTo(1);
-        assertThat(PREDICTOR.forecast(Question.weighed(bowl, grams(200))).rests())
+        assertThat(PREDICTOR.forecast(Question.weighed(bowl, grams(200))).attitudes())
                 .isEmpty();
     }
 
@@ -167,7 +167,7 @@ class FloatPredictorTest {
     void aGeodeCountsItsCrystals() {
         Geode geode = Geode.ofDiameterWallAndCrystals(millimetres(80), millimetres(14), grams(20));
         Forecast forecast = PREDICTOR.forecast(Question.weighed(geode, grams(115)));
-        FloatingAttitude boat = forecast.rests().get(0);
+        FloatingAttitude boat = forecast.attitudes().get(0);
         double displaced = grams(115) / 992.965;
         double ballCap = 2 * Math.PI * Math.pow(millimetres(40), 3) / 3;
         assertThat(boat.immersedFraction()).isCloseTo(displaced / ballCap, within(1e-6));
@@ -179,7 +179,7 @@ class FloatPredictorTest {
 
     @Test
     void aSinkingPieceHasNoAttitude() {
-        assertThat(PREDICTOR.forecast(Question.weighed(BALL, grams(150))).rests())
+        assertThat(PREDICTOR.forecast(Question.weighed(BALL, grams(150))).attitudes())
                 .isEmpty();
     }
 

@@ -12,9 +12,9 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.MeasurementSolvers;
 import org.fizzhull.forecast.measured.Observations;
-import org.fizzhull.forecast.measured.Pins;
-import org.fizzhull.forecast.measured.PressPin;
+import org.fizzhull.forecast.measured.PressedWeightSolver;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.measured.TimedVoyage;
 import org.fizzhull.forecast.model.DropModel;
@@ -23,7 +23,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MixingRoom;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
@@ -53,9 +53,9 @@ class HonestIntervalsTest {
     @Test
     void afterARiseTime() {
         Question asked = Question.weighed(BALL, grams(142));
-        PreparedQuestion posed = PreparedQuestion.of(asked, Factors.standard());
-        Factors factors = posed.factors();
-        TimedVoyage voyage = new TimedVoyage(posed, OptionalDouble.of(grams(148)));
+        PreparedQuestion prepared = PreparedQuestion.of(asked, Factors.standard());
+        Factors factors = prepared.factors();
+        TimedVoyage voyage = new TimedVoyage(prepared, OptionalDouble.of(grams(148)));
         SplittableRandom random = new SplittableRandom(11);
         int[] inside = new int[2];
         int truths = 0;
@@ -68,8 +68,9 @@ class HonestIntervalsTest {
             }
             Observations seen =
                     Observations.none().rose(TimedPiece.rose(read).within(5).weighing(grams(148)));
-            Posterior after = Posterior.of(factors.priors(), DRAWS, truths, PARALLEL, 4, () -> Pins.of(posed, seen));
-            count(after.draws(() -> new DropModel(posed)), new DropModel(posed), truth, inside);
+            Posterior after = Posterior.of(
+                    factors.priors(), DRAWS, truths, PARALLEL, 4, () -> MeasurementSolvers.of(prepared, seen));
+            count(after.draws(() -> new DropModel(prepared)), new DropModel(prepared), truth, inside);
             truths++;
         }
         honest(inside);
@@ -78,10 +79,10 @@ class HonestIntervalsTest {
     @Test
     void afterAFizzTime() {
         Question asked = Question.weighed(BALL, grams(138));
-        PreparedQuestion posed = PreparedQuestion.of(asked, Factors.standard());
-        Factors factors = posed.factors();
+        PreparedQuestion prepared = PreparedQuestion.of(asked, Factors.standard());
+        Factors factors = prepared.factors();
         OptionalDouble timed = OptionalDouble.of(grams(145));
-        TimedVoyage voyage = new TimedVoyage(posed, timed);
+        TimedVoyage voyage = new TimedVoyage(prepared, timed);
         SplittableRandom random = new SplittableRandom(12);
         int[] inside = new int[2];
         for (int i = 0; i < TRUTHS; i++) {
@@ -89,9 +90,14 @@ class HonestIntervalsTest {
             double read = voyage.fizz(truth) + 8 * Normal.quantile(uniform(random));
             Observations seen =
                     Observations.none().fizzed(TimedPiece.fizzed(read).within(8).weighing(timed.getAsDouble()));
-            Posterior after = Posterior.of(factors.priors(), DRAWS, i, PARALLEL, 2, () -> Pins.of(posed, seen));
-            TimedVoyage next = new TimedVoyage(posed, OptionalDouble.empty());
-            count(after.draws(() -> new TimedVoyage(posed, OptionalDouble.empty())::fizz), next::fizz, truth, inside);
+            Posterior after =
+                    Posterior.of(factors.priors(), DRAWS, i, PARALLEL, 2, () -> MeasurementSolvers.of(prepared, seen));
+            TimedVoyage next = new TimedVoyage(prepared, OptionalDouble.empty());
+            count(
+                    after.draws(() -> new TimedVoyage(prepared, OptionalDouble.empty())::fizz),
+                    next::fizz,
+                    truth,
+                    inside);
         }
         honest(inside);
     }
@@ -100,12 +106,12 @@ class HonestIntervalsTest {
     void afterAWeighedPiece() {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         Shape dome = Dome.ofDiameter(millimetres(80));
-        Making hard = new PressedMould(blend, 60e3, 1, Mould.Filling.usual(dome), DryingPlan.none());
+        Making hard = new PressedMould(blend, 60e3, 1, MouldDimensions.Filling.usual(dome), DryingPlan.none());
         Factors factors = PressModel.factors(Factors.standard(), hard);
         SplittableRandom random = new SplittableRandom(13);
         int[] inside = new int[2];
         WeighedPiece any = WeighedPiece.byGauge(grams(140), 30e3, 1).within(grams(0.5));
-        PressPin scale = new PressPin(any, hard, dome, factors);
+        PressedWeightSolver scale = new PressedWeightSolver(any, hard, dome, factors);
         PressModel next = new PressModel(hard, dome, factors, MixingRoom.standard(), new double[PressModel.WIDTH][1]);
         for (int i = 0; i < TRUTHS; i++) {
             double[] truth = drawn(factors.priors(), random);
@@ -118,7 +124,7 @@ class HonestIntervalsTest {
                     i,
                     PARALLEL,
                     8,
-                    () -> Pins.pressed(new PressPin(piece, hard, dome, factors), factors));
+                    () -> MeasurementSolvers.pressed(new PressedWeightSolver(piece, hard, dome, factors), factors));
             count(
                     after.draws(() -> new PressModel(
                             hard, dome, factors, MixingRoom.standard(), new double[PressModel.WIDTH][DRAWS])),

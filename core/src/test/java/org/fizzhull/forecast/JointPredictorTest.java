@@ -12,9 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.joint.JointPredictor;
+import org.fizzhull.forecast.joint.OutcomeByDraw;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.PressedMould;
@@ -26,7 +26,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.ExampleRecipes;
@@ -51,7 +51,8 @@ class JointPredictorTest {
     private static Question pressed(Shape shape, Recipe recipe) {
         DryingPlan plan =
                 DryingConditions.open(RoomAir.of(celsius(21), 0.5), 2 * 86400.0).plan(shape);
-        return Question.of(shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, Mould.Filling.usual(shape), plan));
+        return Question.of(
+                shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, MouldDimensions.Filling.usual(shape), plan));
     }
 
     private static Question lemon(Shape shape) {
@@ -67,7 +68,7 @@ class JointPredictorTest {
         List<JointForecast> rows = joint(lemon(BALL), lemon(DOME));
         for (JointForecast row : rows) {
             Forecast alone = FloatPredictor.standard().with(FEW).forecast(row.question());
-            InBath bath = row.baths().get(0);
+            OutcomeByDraw bath = row.baths().get(0);
             assertThat(bath.critical().toTheEnd())
                     .containsExactly(alone.critical().toTheEnd());
             assertThat(bath.probability()).isEqualTo(alone.probability().orElseThrow());
@@ -79,7 +80,7 @@ class JointPredictorTest {
 
     private static final Question HUNDRED_FORTY = Question.weighed(BALL, grams(140));
 
-    private static InBath knowing(double reading, Question asked) {
+    private static OutcomeByDraw knowing(double reading, Question asked) {
         HeldPiece held = HeldPiece.of(grams(reading), 5).weighing(grams(140));
         MeasuredPieces pieces =
                 new MeasuredPieces(HUNDRED_FORTY, Observations.none().held(held));
@@ -98,7 +99,7 @@ class JointPredictorTest {
     void aRowOfTheMeasuredMouldSaysWhatItsForecastSays() {
         Observations seen = Observations.none().held(HeldPiece.of(grams(139), 5).weighing(grams(140)));
         Forecast alone = FloatPredictor.standard().with(FEW).with(seen).forecast(HUNDRED_FORTY);
-        InBath row = knowing(139, HUNDRED_FORTY);
+        OutcomeByDraw row = knowing(139, HUNDRED_FORTY);
         assertThat(row.critical().toTheEnd())
                 .usingComparatorWithPrecision(3e-4 * 0.14)
                 .containsExactly(alone.critical().toTheEnd());
@@ -138,7 +139,7 @@ class JointPredictorTest {
         assertThat(width(knowing(139, still))).isCloseTo(before, withinPercentage(20));
     }
 
-    private static double width(InBath bath) {
+    private static double width(OutcomeByDraw bath) {
         Interval band = bath.critical().interval();
         return band.high() - band.low();
     }
@@ -175,7 +176,7 @@ class JointPredictorTest {
     @Test
     void anotherRecipeSaysWhatItSaysAloneWithinTheErrorOfTheDraws() {
         Question foam = pressed(BALL, ExampleRecipes.seaFoam(TABLE));
-        InBath second = JointPredictor.standard()
+        OutcomeByDraw second = JointPredictor.standard()
                 .with(new Sampling(1, 1024))
                 .forecast(List.of(lemon(BALL), foam), List.of(), Progress.SILENT)
                 .get(1)
@@ -208,7 +209,7 @@ class JointPredictorTest {
         Bath salted = warm.withSalt(1.5);
         JointForecast row = JOINT.forecast(List.of(lemon(BALL)), List.of(warm, salted), Progress.SILENT)
                 .get(0);
-        InBath alone = joint(lemon(BALL).in(salted)).get(0).baths().get(0);
+        OutcomeByDraw alone = joint(lemon(BALL).in(salted)).get(0).baths().get(0);
         assertThat(row.baths()).hasSize(2);
         assertThat(row.baths().get(1).headroom()).containsExactly(alone.headroom());
         // Archimedes: denser water carries more

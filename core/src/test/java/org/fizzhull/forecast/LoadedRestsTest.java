@@ -96,9 +96,9 @@ class LoadedRestsTest {
     }
 
     private static List<FloatingAttitude> rests(Question question) {
-        PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
+        PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
         return FloatingAttitudes.of(
-                question, new DropModel(posed).piece(posed.factors().medians()));
+                question, new DropModel(prepared).piece(prepared.factors().medians()));
     }
 
     private static double shareUp(Question question) {

@@ -85,10 +85,10 @@ class MeshBoatForecastTest {
         assertThat(q.risesLater().orElseThrow()).isCloseTo(p.risesLater().orElseThrow(), within(chance));
         Interval time = exact.fizzTime().orElseThrow();
         assertThat(mesh.fizzTime().orElseThrow().median()).isCloseTo(time.median(), within(times * time.median()));
-        assertThat(mesh.rests()).hasSameSizeAs(exact.rests());
-        for (int i = 0; i < exact.rests().size(); i++) {
-            FloatingAttitude a = exact.rests().get(i);
-            FloatingAttitude b = mesh.rests().get(i);
+        assertThat(mesh.attitudes()).hasSameSizeAs(exact.attitudes());
+        for (int i = 0; i < exact.attitudes().size(); i++) {
+            FloatingAttitude a = exact.attitudes().get(i);
+            FloatingAttitude b = mesh.attitudes().get(i);
             assertThat(b.cavity()).isEqualTo(a.cavity());
             assertThat(b.up().z()).isCloseTo(a.up().z(), within(1e-4));
             assertThat(b.draft()).isCloseTo(a.draft(), within(1.5 * hull * 0.045));
@@ -157,12 +157,12 @@ class MeshBoatForecastTest {
                 profiles());
         Forecast light = ask(tray, 140, true);
         assertThat(codes(light.notices())).contains("boat").doesNotContain("boat-tips");
-        FloatingAttitude rest = light.rests().get(0);
+        FloatingAttitude rest = light.attitudes().get(0);
         assertThat(rest.cavity()).isEqualTo(FloatingAttitude.Cavity.DRY);
         assertThat(rest.up().x()).isBetween(-0.25, -0.1);
         double limit = light.boatLimitMass().orElseThrow();
         Forecast heavy = ask(tray, 1000 * limit + 3, true);
-        assertThat(heavy.rests()).isEmpty();
+        assertThat(heavy.attitudes()).isEmpty();
         assertThat(heavy.probability().orElseThrow().floatsAtOnce())
                 .isLessThan(light.probability().orElseThrow().floatsAtOnce() - 0.3);
         MeshShape cup = MeshShape.of(

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A shape and a hull of an embedder, which the library cannot know by their classes, get the same answers as the kind they
- * stand for. Expected values: those of that kind, since the same body must give the same answer (analytic).
+ * stand for. ExpectedReadings values: those of that kind, since the same body must give the same answer (analytic).
  */
 class OwnShapeTest {
     @ParameterizedTest
@@ -43,7 +43,7 @@ class OwnShapeTest {
         assertThat(found.probability()).isEqualTo(expected.probability());
         assertThat(found.fizzTime()).isEqualTo(expected.fizzTime());
         assertThat(found.spareAtDrop()).isEqualTo(expected.spareAtDrop());
-        assertThat(found.rests()).isEqualTo(expected.rests());
+        assertThat(found.attitudes()).isEqualTo(expected.attitudes());
         assertThat(DryingShapeFactor.of(own, Exposure.TRAY)).isEqualTo(DryingShapeFactor.of(known, Exposure.TRAY));
     }
 

@@ -19,7 +19,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -58,7 +58,7 @@ class PressPredictorTest {
     }
 
     private static Making firm(Blend blend) {
-        return new PressedMould(blend, 30e3, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none());
+        return new PressedMould(blend, 30e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
     }
 
     private static Making fill(Blend blend, double mass) {
@@ -178,7 +178,7 @@ class PressPredictorTest {
     @Test
     void oneWeighedPieceNarrowsTheNext() {
         PressPredictor few = predictor.with(new Sampling(1, 8192));
-        Making hard = new PressedMould(chain(), 100e3, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none());
+        Making hard = new PressedMould(chain(), 100e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
         WeighedPiece piece = WeighedPiece.byHand(grams(141), 30e3);
         Interval next = few.with(piece).piece(ball, hard).dampMass();
         Interval before = few.piece(ball, hard).dampMass();
@@ -188,7 +188,7 @@ class PressPredictorTest {
                 .dampMass();
         assertThat(dome.high() - dome.low()).isLessThan(0.4 * (before.high() - before.low()));
         Interval again = few.with(WeighedPiece.byGauge(grams(141), 30e3, 1))
-                .piece(ball, new PressedMould(chain(), 30e3, 1, Mould.Filling.TWO_HALVES, DryingPlan.none()))
+                .piece(ball, new PressedMould(chain(), 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()))
                 .dampMass();
         assertThat(again.median()).isCloseTo(grams(141), within(grams(1)));
         assertThat(again.high() - again.low()).isLessThan(grams(8));

@@ -10,7 +10,7 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -34,7 +34,7 @@ class RecipeSpreadTest {
 
     private static Making making(RecipeBuilder recipe) {
         Blend blend = Blend.of(recipe.dry("sodium bicarbonate", "200 g").build());
-        return new PressedMould(blend, 30e3, 1, Mould.Filling.TWO_HALVES, DryingPlan.none());
+        return new PressedMould(blend, 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
     }
 
     private static double width(Interval x) {

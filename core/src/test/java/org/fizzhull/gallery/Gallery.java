@@ -70,7 +70,7 @@ final class Gallery {
         var star = new Star(5, millimetres(80), millimetres(45), millimetres(30));
         var predictor = FloatPredictor.standard().with(new Sampling(1, 0));
         for (var rest :
-                predictor.forecast(Question.weighed(star, 950 * star.volume())).rests()) {
+                predictor.forecast(Question.weighed(star, 950 * star.volume())).attitudes()) {
             out.println(text(inMillimetres(rest.draft()), 3) + " mm under water, metacentric height "
                     + text(inMillimetres(rest.gm()), 2) + " mm, in "
                     + text(100 * rest.share().orElse(1), 2)

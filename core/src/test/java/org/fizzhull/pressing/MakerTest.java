@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** The table and the physics together, against an independent prototype and what makers say. */
 class MakerTest {
     private final IngredientTable table = IngredientTable.standard();
-    private final Mould ball = Sample.ball65();
+    private final MouldDimensions ball = Sample.ball65();
 
     private RecipeBuilder powders() {
         return new RecipeBuilder(table, Measures.US_LEGAL)

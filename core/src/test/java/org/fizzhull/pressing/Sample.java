@@ -54,15 +54,15 @@ final class Sample {
     }
 
     /** A litre, so that grams of a fill are its density in kg/m3. */
-    static Mould litre() {
-        return new Mould(1e-3, 1e-2, 0.1, 0.1, 0.06);
+    static MouldDimensions litre() {
+        return new MouldDimensions(1e-3, 1e-2, 0.1, 0.1, 0.06);
     }
 
     /** Ball of 65 mm: V = pi d3/6, in two halves. */
-    static Mould ball65() {
+    static MouldDimensions ball65() {
         double d = 0.065;
         double volume = Math.PI * d * d * d / 6;
         double face = Math.PI * d * d / 4;
-        return new Mould(volume, face, volume / face / 2, d, Math.PI * d * d);
+        return new MouldDimensions(volume, face, volume / face / 2, d, Math.PI * d * d);
     }
 }

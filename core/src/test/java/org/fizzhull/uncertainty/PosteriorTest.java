@@ -15,9 +15,9 @@ class PosteriorTest {
     private static final List<Prior> TWO = List.of(Priors.normal(0, 1), Priors.normal(0, 2));
 
     /** The sum a + b was measured as 1 with standard deviation 0.5: b is solved, its slope is 1. */
-    private static final class Sum implements Pinning {
+    private static final class Sum implements ExactConditioning {
         @Override
-        public int[] pinned() {
+        public int[] solved() {
             return new int[] {1};
         }
 
@@ -27,7 +27,7 @@ class PosteriorTest {
         }
 
         @Override
-        public double pin(double[] inputs, double[] u) {
+        public double solve(double[] inputs, double[] u) {
             inputs[1] = 1 + 0.5 * Normal.quantile(u[0]) - inputs[0];
             return TWO.get(1).logDensity(inputs[1]);
         }
@@ -67,9 +67,9 @@ class PosteriorTest {
     @Test
     void ofTwoRootsEachHasItsShare() {
         List<Prior> one = List.of(Priors.normal(0.5, 1));
-        Pinning square = new Pinning() {
+        ExactConditioning square = new ExactConditioning() {
             @Override
-            public int[] pinned() {
+            public int[] solved() {
                 return new int[] {0};
             }
 
@@ -79,7 +79,7 @@ class PosteriorTest {
             }
 
             @Override
-            public double pin(double[] inputs, double[] u) {
+            public double solve(double[] inputs, double[] u) {
                 double root = Math.sqrt(1 + 1e-3 * Normal.quantile(u[0]));
                 double plus = Math.exp(one.get(0).logDensity(root)) / (2 * root);
                 double minus = Math.exp(one.get(0).logDensity(-root)) / (2 * root);
@@ -104,9 +104,9 @@ class PosteriorTest {
 
     @Test
     void whatNothingAgreesWithIsWorthNoDraw() {
-        Pinning never = new Pinning() {
+        ExactConditioning never = new ExactConditioning() {
             @Override
-            public int[] pinned() {
+            public int[] solved() {
                 return new int[] {0};
             }
 
@@ -116,7 +116,7 @@ class PosteriorTest {
             }
 
             @Override
-            public double pin(double[] inputs, double[] u) {
+            public double solve(double[] inputs, double[] u) {
                 return Double.NEGATIVE_INFINITY;
             }
         };

@@ -7,7 +7,7 @@ import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.LoadMarks;
 import org.fizzhull.cli.picture.Section;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
@@ -49,7 +49,7 @@ public final class AdvicePicture {
         this.advice = advice;
         scale = scale();
         height = TOP + LINE * (1 + advice.changes().size()) + UNDER;
-        svg = new Svg(WIDTH, height, "What to change", Say.plain(AdviceSentence.of(advice)));
+        svg = new Svg(WIDTH, height, "What to change", NumberText.plain(AdviceSentence.of(advice)));
     }
 
     /** The SVG document. */
@@ -77,7 +77,7 @@ public final class AdvicePicture {
         double bottom = TOP + LINE * (1 + advice.changes().size());
         for (double tick : axis.ticks()) {
             svg.line(axis.at(tick), TOP - 10, axis.at(tick), bottom, RULE);
-            svg.text(axis.at(tick), TOP - 16, SMALL + " text-anchor=\"middle\"", Say.whole(tick));
+            svg.text(axis.at(tick), TOP - 16, SMALL + " text-anchor=\"middle\"", NumberText.whole(tick));
         }
         row(TOP, "As it is", advice.design().shape(), advice.now());
         for (int i = 0; i < advice.changes().size(); i++) {
@@ -109,7 +109,7 @@ public final class AdvicePicture {
     private void row(double top, String words, Shape shape, Appraisal how) {
         double middle = top + LINE / 2;
         svg.line(LEFT, top + LINE, axis.at(100), top + LINE, RULE);
-        List<String> lines = lines(Say.plain(words));
+        List<String> lines = lines(NumberText.plain(words));
         double y = middle + 4 - 8.0 * (lines.size() - 1);
         for (String line : lines) {
             svg.text(LEFT, y, WORDS + " font-size=\"13\"", line);
@@ -131,7 +131,7 @@ public final class AdvicePicture {
                 axis.at(100) + 8,
                 middle + 4,
                 WORDS + " font-size=\"13\"",
-                Say.plain(AdviceText.chance(advice, how.chance())));
+                NumberText.plain(AdviceText.chance(advice, how.chance())));
     }
 
     /** Words on up to three lines. */

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.cli.floating.FloatSentence;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Change;
@@ -21,7 +21,7 @@ public final class AdviceSentence {
 
     /** How it stands and what to do. */
     public static String of(Advice advice) {
-        String piece = Say.grams(advice.now().mass()) + " in "
+        String piece = NumberText.grams(advice.now().mass()) + " in "
                 + ShapeWords.piece(advice.design().shape());
         String stands = piece + " floats to the end with a chance of "
                 + AdviceText.chance(advice, advice.now().chance());
@@ -68,7 +68,7 @@ public final class AdviceSentence {
         List<String> ways = new ArrayList<>();
         OptionalDouble aim = advice.aim();
         if (aim.isPresent() && aim.getAsDouble() > LOOSEST * advice.now().mass()) {
-            ways.add("give up weight: " + Say.grams(aim.getAsDouble())
+            ways.add("give up weight: " + NumberText.grams(aim.getAsDouble())
                     + " in this mould would do, if it can be pressed so" + " loosely and still hold");
         }
         for (Advice.Forgone forgone : advice.forgone()) {

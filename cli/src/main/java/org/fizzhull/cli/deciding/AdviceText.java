@@ -13,7 +13,7 @@ import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.advise.Advice;
@@ -104,9 +104,9 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
         StringBuilder out = new StringBuilder("\n");
         for (Change change : advice.changes()) {
             Appraisal then = change.appraisal();
-            out.append(Table.paragraph(capital(steps(change)) + ": effort " + Say.tenths(change.effort())
-                    + ", chance that a piece floats to the end " + Say.tenths(100 * then.chance())
-                    + " %, that 9 of 10 of a batch do " + Say.tenths(100 * then.nineOfTen()) + " %."));
+            out.append(Table.paragraph(capital(steps(change)) + ": effort " + NumberText.tenths(change.effort())
+                    + ", chance that a piece floats to the end " + NumberText.tenths(100 * then.chance())
+                    + " %, that 9 of 10 of a batch do " + NumberText.tenths(100 * then.nineOfTen()) + " %."));
         }
         out.append(
                 Table.paragraph(
@@ -159,12 +159,12 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     private final class Words implements AdviceWords {
         @Override
         public Optional<String> answer(Advice said) {
-            return Optional.of(Say.plain(AdviceSentence.of(said)));
+            return Optional.of(NumberText.plain(AdviceSentence.of(said)));
         }
 
         @Override
         public Optional<String> note(Change change) {
-            return Optional.of(Say.plain(steps(change)));
+            return Optional.of(NumberText.plain(steps(change)));
         }
 
         @Override

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.floating.ExplainText;
-import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.FloatSentence;
+import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.compare.BathedPiece;
 import org.fizzhull.decide.compare.ComparedPiece;
@@ -32,7 +32,7 @@ final class CompareExplained {
         for (ComparedPiece row : comparison.rows()) {
             out.append(number++)
                     .append(". ")
-                    .append(Say.plain(CompareWords.name(comparison, row)))
+                    .append(NumberText.plain(CompareWords.name(comparison, row)))
                     .append('\n')
                     .append(row(row));
         }
@@ -61,8 +61,8 @@ final class CompareExplained {
         bathed.fizzTime()
                 .ifPresent(time -> table.row(
                         "fizzes",
-                        FateText.duration(time.median()) + " (" + FateText.duration(time.low()) + " to "
-                                + FateText.duration(time.high()) + ')'));
+                        OutcomeText.duration(time.median()) + " (" + OutcomeText.duration(time.low()) + " to "
+                                + OutcomeText.duration(time.high()) + ')'));
         row.made().ready().ifPresent(time -> table.row("dry after", Days.text(time, 0)));
         table.row("surface per volume", Decimals.text(row.surfaceToVolume() * PER_CENTIMETRE, 3) + " per cm");
         for (BathedPiece.InNamedBath bath : bathed.each()) {
@@ -99,7 +99,7 @@ final class CompareExplained {
 
     private static void aim(Table table, String label, OptionalDouble weight) {
         if (weight.isPresent()) {
-            table.row(label, Say.grams(weight.getAsDouble()) + ": then a piece floats to the end 9 times of 10");
+            table.row(label, NumberText.grams(weight.getAsDouble()) + ": then a piece floats to the end 9 times of 10");
         }
     }
 
@@ -107,11 +107,12 @@ final class CompareExplained {
         return "All rows are drawn in the same " + comparison.sampling().samples() + " states of the world (seed "
                 + comparison.sampling().seed()
                 + "), so that a difference is known better than a row. One is best where it is"
-                + " ahead of every other by more than " + Say.whole(100 * Comparison.SAME_SHARE)
-                + " pieces of 100 and two standard errors (times: by more than " + Say.percent(Comparison.SAME_TIME)
-                + ", cost: by more than " + Say.percent(Comparison.SAME_COST)
+                + " ahead of every other by more than " + NumberText.whole(100 * Comparison.SAME_SHARE)
+                + " pieces of 100 and two standard errors (times: by more than "
+                + NumberText.percent(Comparison.SAME_TIME)
+                + ", cost: by more than " + NumberText.percent(Comparison.SAME_COST)
                 + "); else it is too close to call. Sorted by anything but floating, only what floats with a chance of "
-                + Say.percent(Comparison.LIKELY) + " or more can be best.";
+                + NumberText.percent(Comparison.LIKELY) + " or more can be best.";
     }
 
     private static Table inputs(ComparedPiece row) {
@@ -127,11 +128,12 @@ final class CompareExplained {
     }
 
     private static String grams(Interval weight) {
-        return Say.grams(weight.median()) + " (" + Say.grams(weight.low()) + " to " + Say.grams(weight.high()) + ')';
+        return NumberText.grams(weight.median()) + " (" + NumberText.grams(weight.low()) + " to "
+                + NumberText.grams(weight.high()) + ')';
     }
 
     private static String percent(Interval share) {
-        return Say.percent(share.median()) + " (" + Say.percent(share.low()) + " to " + Say.percent(share.high())
-                + ") of its weight";
+        return NumberText.percent(share.median()) + " (" + NumberText.percent(share.low()) + " to "
+                + NumberText.percent(share.high()) + ") of its weight";
     }
 }

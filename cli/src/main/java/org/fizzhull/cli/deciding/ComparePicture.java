@@ -7,7 +7,7 @@ import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.LoadMarks;
 import org.fizzhull.cli.picture.Section;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Interval;
@@ -127,7 +127,7 @@ public final class ComparePicture {
         svg.line(LEFT, top + LINE, AXIS_RIGHT, top + LINE, RULE);
         svg.text(LEFT, middle - 4, WORDS, CompareWords.mould(row));
         List<String> facts = new ArrayList<>();
-        facts.add(Say.grams(row.made().mass().median()));
+        facts.add(NumberText.grams(row.made().mass().median()));
         if (CompareWords.severalRecipes(comparison)) {
             facts.add(CompareWords.recipe(row));
         }

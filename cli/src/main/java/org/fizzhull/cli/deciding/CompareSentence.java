@@ -9,8 +9,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.cli.drying.Days;
-import org.fizzhull.cli.floating.FateText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.floating.OutcomeText;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.Special;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
@@ -183,10 +183,10 @@ final class CompareSentence {
         double lighter = weightForSize(best) / weightForSize(next);
         double surface = best.surfaceToVolume() / next.surfaceToVolume();
         if (lighter < LIGHTER) {
-            return ", for it comes out " + Say.percent(1 - lighter) + " lighter for its size than the next";
+            return ", for it comes out " + NumberText.percent(1 - lighter) + " lighter for its size than the next";
         }
         return surface > MORE_SURFACE
-                ? ", for it has " + Say.percent(surface - 1)
+                ? ", for it has " + NumberText.percent(surface - 1)
                         + " more surface for its size than the next, so more gas clings"
                 : "";
     }
@@ -225,7 +225,7 @@ final class CompareSentence {
     }
 
     private static String fizz(ComparedPiece row) {
-        return FateText.duration(row.bathed().fizzTime().orElseThrow().median());
+        return OutcomeText.duration(row.bathed().fizzTime().orElseThrow().median());
     }
 
     private static String ready(ComparedPiece row) {

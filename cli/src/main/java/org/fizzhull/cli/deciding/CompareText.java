@@ -8,11 +8,11 @@ import java.util.stream.Stream;
 import org.fizzhull.answer.CompareAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.drying.Days;
-import org.fizzhull.cli.floating.FateText;
+import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.Columns;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.decide.Special;
@@ -152,13 +152,13 @@ public final class CompareText implements Answer {
                                     .worst()
                                     .map(bath -> bath.kind().words())
                                     .orElse(""),
-                            Say.grams(
+                            NumberText.grams(
                                     row.made().mass().median(),
                                     row.made().mass().median()),
                             aim(row),
                             row.bathed()
                                     .fizzTime()
-                                    .map(time -> FateText.duration(time.median()))
+                                    .map(time -> OutcomeText.duration(time.median()))
                                     .orElse("-"),
                             row.made()
                                     .ready()
@@ -182,7 +182,7 @@ public final class CompareText implements Answer {
     private static String aim(ComparedPiece row) {
         double weighs = row.made().mass().median();
         double aim = row.bathed().aim().orElse(0);
-        return aim < AdviceSentence.LOOSEST * weighs ? "-" : Say.grams(aim, weighs);
+        return aim < AdviceSentence.LOOSEST * weighs ? "-" : NumberText.grams(aim, weighs);
     }
 
     private String called(ComparedPiece row) {

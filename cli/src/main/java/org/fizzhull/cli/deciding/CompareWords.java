@@ -2,7 +2,7 @@ package org.fizzhull.cli.deciding;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.Special;
 import org.fizzhull.decide.compare.ComparedPiece;
@@ -21,7 +21,7 @@ public final class CompareWords {
     /** The mould by its name, or by its shape where it has none. */
     public static String mould(ComparedPiece row) {
         if (!row.mould().named() && row.shape().bare() instanceof Filled filled) {
-            return "mould of " + Say.grams(filled.water()) + " of water";
+            return "mould of " + NumberText.grams(filled.water()) + " of water";
         }
         String piece = ShapeWords.piece(row.shape());
         return row.mould().named() ? row.mould().name() : piece.substring(piece.indexOf(' ') + 1);

@@ -2,9 +2,9 @@ package org.fizzhull.cli.deciding;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.FloatSentence;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.floating.OutcomeText;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.advise.Effect;
 
 /** What a change does besides floating, in a maker's words. */
@@ -18,8 +18,8 @@ final class EffectWords {
         double gain = effect.gain();
         String sign = gain < 0 ? "-" : "+";
         return switch (effect.what()) {
-            case WEIGHT -> sign + Say.tenths(Math.abs(gain)) + Say.UNIT + "g";
-            case FIZZ -> "fizz " + sign + FateText.duration(Math.abs(gain));
+            case WEIGHT -> sign + NumberText.tenths(Math.abs(gain)) + NumberText.UNIT + "g";
+            case FIZZ -> "fizz " + sign + OutcomeText.duration(Math.abs(gain));
             case READY ->
                 before.isEmpty()
                         ? "dry after " + hours(after.getAsDouble()) + ", was not within 60 days"
@@ -33,6 +33,8 @@ final class EffectWords {
 
     /** Hours up to two days, then days. */
     private static String hours(double hours) {
-        return hours < 48 ? Say.whole(hours) + Say.UNIT + 'h' : Say.tenths(hours / 24) + Say.UNIT + "days";
+        return hours < 48
+                ? NumberText.whole(hours) + NumberText.UNIT + 'h'
+                : NumberText.tenths(hours / 24) + NumberText.UNIT + "days";
     }
 }

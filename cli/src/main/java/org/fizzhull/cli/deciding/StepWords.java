@@ -1,6 +1,6 @@
 package org.fizzhull.cli.deciding;
 
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.advise.Step;
 import org.fizzhull.shape.text.ShapeText;
@@ -36,14 +36,14 @@ final class StepWords {
     }
 
     private static String swap(Step step) {
-        return Say.grams(from(step) - to(step)) + " of " + step.replacement() + " in place of as much "
+        return NumberText.grams(from(step) - to(step)) + " of " + step.replacement() + " in place of as much "
                 + step.subject();
     }
 
     /** A setting in its unit. */
     static String setting(Step.Setting setting) {
         if (setting instanceof Step.Setting.Amount amount) {
-            return amount.number() + Say.UNIT + amount.unit().symbol();
+            return amount.number() + NumberText.UNIT + amount.unit().symbol();
         }
         String text = setting.text();
         return text.indexOf('(') > 0 ? ShapeWords.piece(ShapeText.read(text)) : text;

@@ -3,7 +3,7 @@ package org.fizzhull.cli.deciding;
 import java.util.List;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.why.Why;
 
 /** Causes as bars, likeliest first: dark how likely each is, beside it how often such a batch shows what was seen. */
@@ -31,7 +31,7 @@ public final class WhyPicture {
                 .toList();
         double bottom = TOP + LINE * causes.size();
         Axis axis = Axis.of(0, 100, 350, 790, 5);
-        Svg svg = new Svg(WIDTH, bottom + UNDER, "Why it went wrong", Say.plain(WhyText.sentence(why)));
+        Svg svg = new Svg(WIDTH, bottom + UNDER, "Why it went wrong", NumberText.plain(WhyText.sentence(why)));
         svg.rect(0, 0, WIDTH, bottom + UNDER, "fill=\"#fff\"");
         svg.text(
                 LEFT,
@@ -42,7 +42,7 @@ public final class WhyPicture {
         svg.text(axis.at(0), TOP - 34, SMALL, "chance, %");
         for (double tick : axis.ticks()) {
             svg.line(axis.at(tick), TOP - 10, axis.at(tick), bottom, RULE);
-            svg.text(axis.at(tick), TOP - 16, SMALL + " text-anchor=\"middle\"", Say.whole(tick));
+            svg.text(axis.at(tick), TOP - 16, SMALL + " text-anchor=\"middle\"", NumberText.whole(tick));
         }
         for (int i = 0; i < causes.size(); i++) {
             Why.Chance chance = causes.get(i);

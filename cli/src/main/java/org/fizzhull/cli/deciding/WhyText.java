@@ -6,7 +6,7 @@ import org.fizzhull.answer.WhyAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.text.Answer;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.why.Cause;
@@ -97,9 +97,9 @@ public final class WhyText implements Answer {
         StringBuilder out = new StringBuilder("\n");
         for (Why.Chance chance : why.causes()) {
             out.append(Table.paragraph(chance.cause().words() + ": chance "
-                    + Say.tenths(100 * chance.probability())
-                    + " %, prior weight " + Say.tenths(chance.cause().weight()) + " [assumed]"
-                    + (why.computed() ? ", shows this with " + Say.tenths(100 * chance.showsIt()) + " %" : "")
+                    + NumberText.tenths(100 * chance.probability())
+                    + " %, prior weight " + NumberText.tenths(chance.cause().weight()) + " [assumed]"
+                    + (why.computed() ? ", shows this with " + NumberText.tenths(100 * chance.showsIt()) + " %" : "")
                     + (way(chance).isEmpty() ? "" : "; a piece of " + way(chance)) + '.'));
         }
         return out.append(Table.paragraph(
@@ -156,19 +156,19 @@ public final class WhyText implements Answer {
         if (!over && way.water().isEmpty() && way.fizzLost().isEmpty()) {
             return "";
         }
-        StringBuilder text = new StringBuilder(Say.grams(mass));
+        StringBuilder text = new StringBuilder(NumberText.grams(mass));
         if (over) {
             boolean none = way.limit().median() < AdviceSentence.LOOSEST * mass;
             text.append(none ? ", where not even a loose one floats " : ", where ")
-                    .append(none ? "" : Say.grams(way.limit().median()) + " is the most that floats ")
+                    .append(none ? "" : NumberText.grams(way.limit().median()) + " is the most that floats ")
                     .append(why.symptom().ofTheDrop() ? "at once" : "to the end");
         }
         way.water()
-                .ifPresent(
-                        water -> text.append(", with ").append(Say.grams(water)).append(" of water left"));
+                .ifPresent(water ->
+                        text.append(", with ").append(NumberText.grams(water)).append(" of water left"));
         way.fizzLost()
                 .ifPresent(lost ->
-                        text.append(water(way)).append(Say.percent(lost)).append(" of its fizz lost"));
+                        text.append(water(way)).append(NumberText.percent(lost)).append(" of its fizz lost"));
         return text.toString();
     }
 
@@ -189,9 +189,9 @@ public final class WhyText implements Answer {
             return shows;
         }
         return (shows.isEmpty() ? "" : shows + ", ") + "pieces then weigh "
-                + Say.grams(chance.way().mass().low()) + " to "
-                + Say.grams(chance.way().mass().high()) + ", yours "
-                + Say.grams(why.seen().mass().getAsDouble());
+                + NumberText.grams(chance.way().mass().low()) + " to "
+                + NumberText.grams(chance.way().mass().high()) + ", yours "
+                + NumberText.grams(why.seen().mass().getAsDouble());
     }
 
     private String check(Why.BestCheck best) {
@@ -214,17 +214,17 @@ public final class WhyText implements Answer {
     private final class Words implements DiagnosisWords {
         @Override
         public Optional<String> answer(Why said) {
-            return Optional.of(Say.plain(sentence(said)));
+            return Optional.of(NumberText.plain(sentence(said)));
         }
 
         @Override
         public Optional<String> because(Why said, Why.Chance chance) {
-            return Optional.of(Say.plain(WhyText.this.because(chance)));
+            return Optional.of(NumberText.plain(WhyText.this.because(chance)));
         }
 
         @Override
         public Optional<String> reading(Check check, Interval value) {
-            return Optional.of(Say.plain(WhyWords.reading(check, value)));
+            return Optional.of(NumberText.plain(WhyWords.reading(check, value)));
         }
 
         @Override

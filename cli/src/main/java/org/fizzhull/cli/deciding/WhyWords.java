@@ -1,7 +1,7 @@
 package org.fizzhull.cli.deciding;
 
-import org.fizzhull.cli.floating.FateText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.floating.OutcomeText;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.why.Check;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
@@ -15,10 +15,10 @@ public final class WhyWords {
     static String reading(Check check, Interval value) {
         double low = Math.max(0, value.low());
         return switch (check) {
-            case WEIGH_A_PIECE, WEIGH_AFTER_TWO_DAYS -> Say.grams(low) + " to " + Say.grams(value.high());
-            case MEASURE_ACROSS -> Say.millimetres(low) + " to " + Say.millimetres(value.high());
-            case TIME_THE_FIZZ -> FateText.duration(low) + " to " + FateText.duration(value.high());
-            case READ_A_HYGROMETER -> Say.percent(low) + " to " + Say.percent(Math.min(1, value.high()));
+            case WEIGH_A_PIECE, WEIGH_AFTER_TWO_DAYS -> NumberText.grams(low) + " to " + NumberText.grams(value.high());
+            case MEASURE_ACROSS -> NumberText.millimetres(low) + " to " + NumberText.millimetres(value.high());
+            case TIME_THE_FIZZ -> OutcomeText.duration(low) + " to " + OutcomeText.duration(value.high());
+            case READ_A_HYGROMETER -> NumberText.percent(low) + " to " + NumberText.percent(Math.min(1, value.high()));
         };
     }
 
@@ -27,9 +27,9 @@ public final class WhyWords {
         return switch (check) {
             case WEIGH_A_PIECE -> tenths(Units.inGrams(si)) + " g";
             case MEASURE_ACROSS -> "across " + tenths(Units.inMillimetres(si)) + " mm";
-            case TIME_THE_FIZZ -> "fizzed " + Say.whole(si) + " s";
+            case TIME_THE_FIZZ -> "fizzed " + NumberText.whole(si) + " s";
             case WEIGH_AFTER_TWO_DAYS -> "lost " + tenths(Units.inGrams(Math.max(1e-4, si))) + " g";
-            case READ_A_HYGROMETER -> "room " + Say.whole(100 * si) + " %";
+            case READ_A_HYGROMETER -> "room " + NumberText.whole(100 * si) + " %";
         };
     }
 

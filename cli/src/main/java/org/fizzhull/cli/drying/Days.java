@@ -2,7 +2,7 @@ package org.fizzhull.cli.drying;
 
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
 
@@ -23,7 +23,7 @@ public final class Days {
         boolean hours = seconds < IN_HOURS;
         String number = number(seconds, hours);
         String unit = hours ? "hour" : "day";
-        return number + Say.UNIT + (number.equals("1") ? unit : unit + 's');
+        return number + NumberText.UNIT + (number.equals("1") ? unit : unit + 's');
     }
 
     /** An uncertain time: {@code 2.5 days (between 2 and 4)}; where a share never ends, the soonest instead. */
@@ -33,7 +33,7 @@ public final class Days {
             return text(time.median());
         }
         if (never > 0.025) {
-            return text(time.median()) + " (" + text(time.low()) + " at the soonest; in " + Say.ofHundred(never)
+            return text(time.median()) + " (" + text(time.low()) + " at the soonest; in " + NumberText.ofHundred(never)
                     + " of 100 cases not within 60 days)";
         }
         boolean mixed = hours && time.high() >= IN_HOURS;

@@ -1,7 +1,7 @@
 package org.fizzhull.cli.drying;
 
 import java.util.List;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
 
@@ -13,8 +13,8 @@ public final class DriedText {
 
     /** When it is dry and what it then weighs: a label and a text each. */
     public static List<String[]> rows(DryForecast dried) {
-        String room = " at " + Say.celsius(dried.open().air().temperature()) + " and "
-                + Say.percent(dried.open().air().humidity());
+        String room = " at " + NumberText.celsius(dried.open().air().temperature()) + " and "
+                + NumberText.percent(dried.open().air().humidity());
         String ready = dried.ready()
                 .map(time -> "after " + Days.text(time, 1 - dried.readyWithin(Double.MAX_VALUE)) + room)
                 .orElse("not within 60 days" + room + "; fizzhull dry says what air would do");
@@ -25,8 +25,8 @@ public final class DriedText {
 
     private static String weight(Interval mass) {
         return mass.low() == mass.high()
-                ? Say.grams(mass.median())
-                : Say.grams(mass.median()) + " (" + Say.whole(GRAMS * mass.low()) + " to "
-                        + Say.whole(GRAMS * mass.high()) + ')';
+                ? NumberText.grams(mass.median())
+                : NumberText.grams(mass.median()) + " (" + NumberText.whole(GRAMS * mass.low()) + " to "
+                        + NumberText.whole(GRAMS * mass.high()) + ')';
     }
 }

@@ -20,7 +20,7 @@ import org.fizzhull.cli.option.LoadOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
@@ -135,7 +135,7 @@ public final class DryCommand implements Command {
             throw new Refusal(
                     "conflict",
                     LOG,
-                    "a weighing after " + Say.tenths(weighedLast / DAY) + " days",
+                    "a weighing after " + NumberText.tenths(weighedLast / DAY) + " days",
                     "weighings within the time of --dry-for",
                     "Give a longer --dry-for, or leave it away.");
         }

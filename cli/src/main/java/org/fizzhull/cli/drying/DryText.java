@@ -10,7 +10,7 @@ import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
@@ -69,7 +69,7 @@ public record DryText(DryReport report) implements Answer {
 
     @Override
     public AnswerBody body() {
-        return new DryAnswer(report, Optional.of(Say.plain(sentence(report))));
+        return new DryAnswer(report, Optional.of(NumberText.plain(sentence(report))));
     }
 
     @Override
@@ -97,13 +97,13 @@ public record DryText(DryReport report) implements Answer {
         DryForecast f = report.forecast();
         RoomAir air = f.open().air();
         String shut = f.open().wrap().present() ? ", shut in its mould" : "";
-        String room =
-                "in this room (" + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity()) + ')' + shut;
+        String room = "in this room (" + NumberText.celsius(air.temperature()) + ", "
+                + NumberText.percent(air.humidity()) + ')' + shut;
         Optional<Interval> ready = report.ready();
         if (ready.isEmpty()) {
             String needs = f.needsHumidity().isPresent()
                     ? "; to be dry within " + Days.text(f.dryingTime()) + " it needs air below "
-                            + Say.percent(f.needsHumidity().getAsDouble())
+                            + NumberText.percent(f.needsHumidity().getAsDouble())
                     : "";
             return undried(f, room) + needs + '.';
         }
@@ -126,7 +126,7 @@ public record DryText(DryReport report) implements Answer {
                         : "Dry ")
                 + room + ' ' + when + "; "
                 + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
-                + (taken > NOTICED ? "; put away it takes up " + Say.grams(taken) + " of water" : "") + '.';
+                + (taken > NOTICED ? "; put away it takes up " + NumberText.grams(taken) + " of water" : "") + '.';
     }
 
     /** What the same draws say that give the chance of being ready by a day: never is said where none of them dries. */
@@ -135,7 +135,7 @@ public record DryText(DryReport report) implements Answer {
         if (soon > 0) {
             String likely = Likelihood.of(soon).words();
             return Character.toUpperCase(likely.charAt(0)) + likely.substring(1) + " to be dry within 60 days " + room
-                    + ": " + Say.ofHundred(soon) + " of 100 such batches are";
+                    + ": " + NumberText.ofHundred(soon) + " of 100 such batches are";
         }
         return (f.dries() == 0 && f.course().neverDries() ? "Never dries " : "Is not dry within 60 days ") + room;
     }
@@ -143,8 +143,8 @@ public record DryText(DryReport report) implements Answer {
     private static String byWeight(Interval toGo) {
         return toGo.median() < SHOWN
                 ? "Ready by its weight"
-                : "Not dry yet by its weight: " + Say.grams(toGo.median()) + " has still to go (from "
-                        + Say.grams(toGo.low()) + " to " + Say.grams(toGo.high()) + ')';
+                : "Not dry yet by its weight: " + NumberText.grams(toGo.median()) + " has still to go (from "
+                        + NumberText.grams(toGo.low()) + " to " + NumberText.grams(toGo.high()) + ')';
     }
 
     private static Table table(DryReport report) {
@@ -155,7 +155,8 @@ public record DryText(DryReport report) implements Answer {
         table.row(
                 "for the label",
                 weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
-        table.row("stays in by design", Say.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
+        table.row(
+                "stays in by design", NumberText.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
         f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
         f.store()
                 .ifPresent(store ->
@@ -164,7 +165,7 @@ public record DryText(DryReport report) implements Answer {
             table.row("by " + DryReport.minute(report.readyBy().get()), inTime(report));
         }
         if (f.blend().moles().gas() > 0) {
-            table.row("fizz lost", Say.fizzLost(f.fizzLost()));
+            table.row("fizz lost", NumberText.fizzLost(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
             table.row(
@@ -176,8 +177,8 @@ public record DryText(DryReport report) implements Answer {
         }
         if (report.ready().isPresent()) {
             f.needsHumidity()
-                    .ifPresent(below ->
-                            table.row("dry within " + Days.text(f.dryingTime()), "in air below " + Say.percent(below)));
+                    .ifPresent(below -> table.row(
+                            "dry within " + Days.text(f.dryingTime()), "in air below " + NumberText.percent(below)));
         }
         table.row("keep it", keep(f));
         return table;
@@ -185,8 +186,8 @@ public record DryText(DryReport report) implements Answer {
 
     /** The air that a closed room comes to with the pieces in it. */
     private static String room(DryForecast f) {
-        return "at most " + Say.percent(f.dampestRoom()) + " humidity with the pieces in it, "
-                + Say.percent(f.roomAfter()) + " after " + Days.text(f.dryingTime());
+        return "at most " + NumberText.percent(f.dampestRoom()) + " humidity with the pieces in it, "
+                + NumberText.percent(f.roomAfter()) + " after " + Days.text(f.dryingTime());
     }
 
     private static String store(DryForecast.Store store, boolean soaked) {
@@ -195,12 +196,12 @@ public record DryText(DryReport report) implements Answer {
         }
         List<String> parts = new ArrayList<>(2);
         if (store.gas() >= SHOWN) {
-            parts.add(Say.grams(store.gas()) + " of gas leaves");
+            parts.add(NumberText.grams(store.gas()) + " of gas leaves");
         }
         if (Math.abs(store.water()) >= SHOWN) {
             parts.add(moved(-store.water(), "of water"));
         }
-        return Say.grams(Math.abs(store.gain()))
+        return NumberText.grams(Math.abs(store.gain()))
                 + (store.gain() > 0 ? " heavier: " : " lighter: ")
                 + String.join(", ", parts)
                 + (soaked ? ", until its pores run wet" : "");
@@ -208,11 +209,11 @@ public record DryText(DryReport report) implements Answer {
 
     /** An amount that leaves, kg; below 0 it comes in. */
     private static String moved(double leaving, String what) {
-        return Say.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " comes in from the air" : " leaves");
+        return NumberText.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " comes in from the air" : " leaves");
     }
 
     private static String inTime(DryReport report) {
-        return Say.ofHundred(report.inTime().orElseThrow()) + " of 100 such batches are ready by then";
+        return NumberText.ofHundred(report.inTime().orElseThrow()) + " of 100 such batches are ready by then";
     }
 
     private static String keep(DryForecast f) {
@@ -221,17 +222,19 @@ public record DryText(DryReport report) implements Answer {
                     ? "no air suits it: wrap it as soon as it is ready"
                     : "no air suits it, and here it may never dry; less salt or sugar helps";
         }
-        String above =
-                f.safe().above() > 0 ? " and above " + Say.percent(f.safe().above()) : "";
-        return "in air below " + Say.percent(f.safe().below()) + above
+        String above = f.safe().above() > 0
+                ? " and above " + NumberText.percent(f.safe().above())
+                : "";
+        return "in air below " + NumberText.percent(f.safe().below()) + above
                 + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
     }
 
     private static String weight(Interval mass) {
         return mass.low() == mass.high()
-                ? Say.grams(mass.median(), mass.median())
-                : Say.grams(mass.median(), mass.median()) + " (from " + Say.grams(mass.low(), mass.median()) + " to "
-                        + Say.grams(mass.high(), mass.median()) + ')';
+                ? NumberText.grams(mass.median(), mass.median())
+                : NumberText.grams(mass.median(), mass.median()) + " (from "
+                        + NumberText.grams(mass.low(), mass.median()) + " to "
+                        + NumberText.grams(mass.high(), mass.median()) + ')';
     }
 
     /** Cautions in front where the answer might be acted on before they are read, else behind. */
@@ -266,7 +269,7 @@ public record DryText(DryReport report) implements Answer {
                         ? Decimals.text(number.getAsDouble(), 3) + ": "
                                 + f.course().reactionSentence()
                         : "none: by the central values it never dries, so the reaction goes on");
-        figures.row("films stay liquid above", Say.percent(f.course().filmActivity()));
+        figures.row("films stay liquid above", NumberText.percent(f.course().filmActivity()));
         figures.row("volume", Decimals.text(Units.inCubicCentimetres(f.shape().volume()), 6) + " cm3");
         figures.row("draws", f.sampling().samples() + ", seed " + f.sampling().seed());
         out.append(figures).append("\nUncertain inputs: prior, source\n");

@@ -7,7 +7,7 @@ import org.fizzhull.answer.DryReport;
 import org.fizzhull.cli.picture.Axes;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
@@ -89,8 +89,8 @@ public final class DryingPicture {
     }
 
     private String subtitle() {
-        String air = Say.celsius(forecast.open().air().temperature()) + ", "
-                + Say.percent(forecast.open().air().humidity()) + " humidity; ";
+        String air = NumberText.celsius(forecast.open().air().temperature()) + ", "
+                + NumberText.percent(forecast.open().air().humidity()) + " humidity; ";
         Optional<Interval> ready = report.ready();
         return air
                 + (ready.isPresent()
@@ -110,7 +110,7 @@ public final class DryingPicture {
     private String store() {
         List<DryingPhase> phases = forecast.plan().phases();
         RoomAir air = phases.get(phases.size() - 1).air();
-        return "put away at " + Say.celsius(air.temperature()) + ", " + Say.percent(air.humidity());
+        return "put away at " + NumberText.celsius(air.temperature()) + ", " + NumberText.percent(air.humidity());
     }
 
     private static Axes panel(List<Interval> values, double scale, double top, double bottom, double end, int ticks) {

@@ -1,6 +1,6 @@
 package org.fizzhull.cli.file;
 
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -87,7 +87,7 @@ final class CheckedEvents implements Parser {
                             "A recipe has sections and their lines, no more.")
                     .at(file, at);
         }
-        if (event instanceof ScalarEvent scalar && Echo.hiddenAt(scalar.getValue()) >= 0) {
+        if (event instanceof ScalarEvent scalar && PrintableText.hiddenAt(scalar.getValue()) >= 0) {
             throw new Refusal(
                             "unreadable",
                             file,

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -40,7 +40,7 @@ public final class TextFile {
 
     /** Refuses text that would not look as it is read: control characters and those that turn the direction of writing. */
     private static String seen(String option, String name, String text) {
-        int at = Echo.hiddenAt(text);
+        int at = PrintableText.hiddenAt(text);
         if (at < 0) {
             return text;
         }
@@ -53,7 +53,7 @@ public final class TextFile {
                         option,
                         (end < 0 ? rest : rest.substring(0, end)).strip(),
                         "text in which every character can be seen",
-                        "Type the line anew: " + Echo.of(text.substring(at, text.offsetByCodePoints(at, 1)))
+                        "Type the line anew: " + PrintableText.of(text.substring(at, text.offsetByCodePoints(at, 1)))
                                 + " in it shows nothing, or turns the text around.")
                 .at(name, line);
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.composer.Composer;
@@ -123,7 +123,7 @@ final class YamlMap {
 
     /** An escape in double quotes may hold what cannot be seen; the text of the file cannot. */
     private String seen(String text, String field, int line) {
-        if (Echo.hiddenAt(text) >= 0) {
+        if (PrintableText.hiddenAt(text) >= 0) {
             throw hidden(text, field).at(file, line);
         }
         return text;
@@ -182,7 +182,7 @@ final class YamlMap {
                         .at(file, at);
             }
             String name = key.getValue().strip();
-            if (Echo.hiddenAt(name) >= 0) {
+            if (PrintableText.hiddenAt(name) >= 0) {
                 throw hidden(name, field).at(file, at);
             }
             if (name.equals("<<")) {
@@ -230,6 +230,6 @@ final class YamlMap {
 
     private static String lineOf(String text, int line) {
         String[] lines = text.split("\n", -1);
-        return line <= lines.length ? Echo.of(lines[line - 1].strip(), REPEATED) : "the end of the file";
+        return line <= lines.length ? PrintableText.of(lines[line - 1].strip(), REPEATED) : "the end of the file";
     }
 }

@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.fizzhull.answer.FizzAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
-import org.fizzhull.cli.floating.FateText;
 import org.fizzhull.cli.floating.MeasuredText;
+import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
@@ -58,11 +58,11 @@ public record FizzText(FizzForecast forecast) implements Answer {
         if (forecast.gasYield().carbonDioxide() > 0) {
             table.row(
                     "most gas",
-                    Decimals.text(LITRES * forecast.gasYield().dryVolume(kelvin), 3) + Say.UNIT
+                    Decimals.text(LITRES * forecast.gasYield().dryVolume(kelvin), 3) + NumberText.UNIT
                             + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
         }
         if (forecast.drawn().fizzLost().high() > 0) {
-            table.row("fizz lost", Say.fizzLost(forecast.drawn().fizzLost()) + " before the bath");
+            table.row("fizz lost", NumberText.fizzLost(forecast.drawn().fizzLost()) + " before the bath");
         }
         table.row(
                 "the bath after",
@@ -73,7 +73,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
         bathful(forecast.bath().bathful(), table);
         if (forecast.effervescence().fizzes()) {
-            table.row("its way", WayText.of(forecast.voyage()) + " (middle case)");
+            table.row("its way", VoyageText.of(forecast.voyage()) + " (middle case)");
         }
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
                 .append('\n')
@@ -101,8 +101,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
         return "\nBehind it\n"
                 + table.row(
                                 "carbon dioxide",
-                                Decimals.text(forecast.gasYield().carbonDioxide(), 4) + Say.UNIT + "mol, "
-                                        + Say.grams(forecast.gasYield().gasMass()) + " at most")
+                                Decimals.text(forecast.gasYield().carbonDioxide(), 4) + NumberText.UNIT + "mol, "
+                                        + NumberText.grams(forecast.gasYield().gasMass()) + " at most")
                         .row(
                                 "pH",
                                 Decimals.text(forecast.bath().closed().ph(), 3) + " before any gas leaves, "
@@ -132,7 +132,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         Interval time = forecast.fizzTime();
         String piece = forecast.blend().recipe().name() + ", "
                 + ShapeWords.piece(forecast.question().shape().bare()) + " of "
-                + Say.grams(forecast.piece().mass(), forecast.piece().mass())
+                + NumberText.grams(forecast.piece().mass(), forecast.piece().mass())
                 + load(forecast.question().shape());
         Optional<Notice> first = forecast.effervescence().notice();
         if (first.isPresent()) {
@@ -143,7 +143,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     /** A line for a picture whose title names mix and shape. */
     public static String caption(FizzForecast forecast) {
-        String weight = Say.grams(forecast.piece().mass(), forecast.piece().mass());
+        String weight =
+                NumberText.grams(forecast.piece().mass(), forecast.piece().mass());
         return switch (forecast.effervescence().degree()) {
             case FIZZES -> weight + "; fizzes " + time(forecast.fizzTime());
             case HARDLY -> weight + "; hardly fizzes and dissolves slowly";
@@ -152,15 +153,15 @@ public record FizzText(FizzForecast forecast) implements Answer {
     }
 
     private static String time(Interval time) {
-        return "about " + FateText.duration(time.median())
+        return "about " + OutcomeText.duration(time.median())
                 + (time.low() < time.high()
-                        ? " (" + FateText.duration(time.low()) + " to " + FateText.duration(time.high()) + ")"
+                        ? " (" + OutcomeText.duration(time.low()) + " to " + OutcomeText.duration(time.high()) + ")"
                         : "");
     }
 
     private static String tap(Bath bath) {
         return bath.alkalinity() > 0
-                ? "of " + Decimals.text(bath.alkalinity(), 3) + Say.UNIT + "mmol/L total alkalinity"
+                ? "of " + Decimals.text(bath.alkalinity(), 3) + NumberText.UNIT + "mmol/L total alkalinity"
                 : "without alkalinity of its own";
     }
 
@@ -211,9 +212,10 @@ public record FizzText(FizzForecast forecast) implements Answer {
         for (BathLoad.OwnLimit limit : bath.limits()) {
             table.row(
                     "your limit",
-                    limit.ingredient() + ' ' + Decimals.text(100 * limit.share(), 2) + Say.UNIT + "% of the piece, "
+                    limit.ingredient() + ' ' + Decimals.text(100 * limit.share(), 2) + NumberText.UNIT
+                            + "% of the piece, "
                             + (limit.kept() ? "within" : "ABOVE") + " your " + Decimals.text(100 * limit.limit(), 3)
-                            + Say.UNIT + '%');
+                            + NumberText.UNIT + '%');
         }
     }
 
@@ -223,13 +225,13 @@ public record FizzText(FizzForecast forecast) implements Answer {
                     .append(what)
                     .append(' ')
                     .append(Decimals.text(inGrams(kilograms), inGrams(kilograms) < 1 ? 1 : 2))
-                    .append(Say.UNIT)
+                    .append(NumberText.UNIT)
                     .append('g');
         }
     }
 
     private static String interval(Interval x, String unit) {
-        return "about " + Decimals.text(x.median(), 2) + Say.UNIT + unit
+        return "about " + Decimals.text(x.median(), 2) + NumberText.UNIT + unit
                 + (x.low() < x.high()
                         ? " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
                         : "");

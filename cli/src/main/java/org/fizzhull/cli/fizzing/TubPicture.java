@@ -62,7 +62,7 @@ final class TubPicture {
         tub.axes.draw(
                 svg,
                 "minutes in the bath; depth under the water line in cm, the piece at the same scale",
-                "in the middle case it " + WayText.of(forecast.voyage()),
+                "in the middle case it " + VoyageText.of(forecast.voyage()),
                 tick -> tick > 0 ? "" : Decimals.text(Math.abs(tick), 5));
         svg.line(time.from(), height.at(0), time.to(), height.at(0), SURFACE);
         tub.path();

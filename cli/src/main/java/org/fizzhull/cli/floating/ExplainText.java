@@ -1,6 +1,6 @@
 package org.fizzhull.cli.floating;
 
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
@@ -40,7 +40,7 @@ public final class ExplainText {
                         "mix on the surface", surface(forecast.piece().makeup().additives()));
             }
         }
-        for (FloatingAttitude rest : forecast.rests()) {
+        for (FloatingAttitude rest : forecast.attitudes()) {
             figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
         }
         forecast.probability()
@@ -89,10 +89,11 @@ public final class ExplainText {
     public static String surface(Additives mix) {
         FizzParameters plain = FizzParameters.standard();
         FizzParameters mixed = plain.in(mix);
-        return "oil " + Say.percent(mix.oil()) + ", foaming stuff " + Say.percent(mix.surfactant()) + ", starch "
-                + Say.percent(mix.starch()) + " of the powder: fizzes at "
-                + Say.percent(mixed.recession38() / plain.recession38()) + " of the speed without them, bubbles "
-                + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + Say.UNIT + "mm, clinging gas "
+        return "oil " + NumberText.percent(mix.oil()) + ", foaming stuff " + NumberText.percent(mix.surfactant())
+                + ", starch "
+                + NumberText.percent(mix.starch()) + " of the powder: fizzes at "
+                + NumberText.percent(mixed.recession38() / plain.recession38()) + " of the speed without them, bubbles "
+                + Decimals.text(Units.inMillimetres(mixed.bubbleDiameter()), 2) + NumberText.UNIT + "mm, clinging gas "
                 + Decimals.text(mixed.layerRatio(), 2) + " times that [assumed]";
     }
 

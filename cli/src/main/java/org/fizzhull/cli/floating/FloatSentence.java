@@ -1,6 +1,6 @@
 package org.fizzhull.cli.floating;
 
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.FloatVerdict;
@@ -51,7 +51,7 @@ public final class FloatSentence {
 
     /** A weight in the digits of the piece. */
     static String grams(Forecast forecast, double kilograms) {
-        return Say.grams(kilograms, forecast.piece().mass());
+        return NumberText.grams(kilograms, forecast.piece().mass());
     }
 
     /** The likelihood word as a sentence begins. */
@@ -126,12 +126,12 @@ public final class FloatSentence {
     static String pieces(BatchShare share) {
         long low = Math.round(100 * share.share().low());
         long high = Math.round(100 * share.share().high());
-        String middle = Say.ofHundred(share.share().median());
+        String middle = NumberText.ofHundred(share.share().median());
         return low == high ? middle : middle + " (" + low + " to " + high + ')';
     }
 
     /** A chance in per cent; never 0 or 100, which draws cannot know. */
     public static String chance(double probability) {
-        return Say.chance(probability);
+        return NumberText.chance(probability);
     }
 }

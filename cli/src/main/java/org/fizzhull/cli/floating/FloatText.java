@@ -6,7 +6,7 @@ import org.fizzhull.answer.FloatAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -94,7 +94,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
     private static Table table(Forecast forecast) {
         Question question = forecast.question();
         Table table = new Table();
-        String water = Say.celsius(question.bath().temperature()) + " water";
+        String water = NumberText.celsius(question.bath().temperature()) + " water";
         table.row(
                 "float limit",
                 FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas"
@@ -130,12 +130,12 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
                     FloatSentence.grams(forecast, aim.neverAbove()) + where
                             + ": the same for one piece, the hand left out");
         }
-        RestText.rows(forecast, table);
-        FateText.rows(forecast, table);
+        AttitudeText.rows(forecast, table);
+        OutcomeText.rows(forecast, table);
         if (forecast.fizzLost().isPresent()
                 && question.making().isDried()
                 && forecast.fizzLost().get().high() > 0) {
-            table.row("fizz lost", Say.fizzLost(forecast.fizzLost().get()) + " before the bath");
+            table.row("fizz lost", NumberText.fizzLost(forecast.fizzLost().get()) + " before the bath");
         }
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
@@ -190,7 +190,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     /** What is to spare or over, in the digits of a piece of that weight, kg. */
     static String signed(double kilograms, double ofPiece) {
-        return Say.grams(Math.abs(kilograms), ofPiece) + (kilograms >= 0 ? " to spare" : " over");
+        return NumberText.grams(Math.abs(kilograms), ofPiece) + (kilograms >= 0 ? " to spare" : " over");
     }
 
     private static String drivers(List<Driver> drivers) {
@@ -203,7 +203,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             text.append(i > 0 ? ", " : "")
                     .append(driver.input().words())
                     .append(" (")
-                    .append(Say.percent(Math.max(0, Math.min(1, driver.share()))))
+                    .append(NumberText.percent(Math.max(0, Math.min(1, driver.share()))))
                     .append(')');
         }
         return text.toString();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
@@ -93,7 +93,7 @@ public final class MeasuredText {
                 .lift()
                 .forEach(piece -> table.row(
                         "reading under water",
-                        Say.grams(piece.reading()) + " +- " + Say.grams(piece.deviation())
+                        NumberText.grams(piece.reading()) + " +- " + NumberText.grams(piece.deviation())
                                 + " (one standard deviation; assumed unless you gave it), against the weight before;"
                                 + " one draw in ten takes it that the scale does not feel the rising bubbles; a proposal of"
                                 + " this program, checked by simulation only"));
@@ -130,9 +130,9 @@ public final class MeasuredText {
     private static String lifts(MeasurementEffect known) {
         return "under water "
                 + known.seen().lift().stream()
-                        .map(piece -> Say.grams(piece.reading()) + " after " + entered(piece.seconds())
+                        .map(piece -> NumberText.grams(piece.reading()) + " after " + entered(piece.seconds())
                                 + (piece.mass().isPresent()
-                                        ? " at " + Say.grams(piece.mass().getAsDouble())
+                                        ? " at " + NumberText.grams(piece.mass().getAsDouble())
                                         : ""))
                         .collect(Collectors.joining(" and "));
     }
@@ -144,15 +144,18 @@ public final class MeasuredText {
     }
 
     private static String piece(WeighedPiece piece) {
-        return Say.grams(piece.dampMass()) + " at " + Decimals.text(piece.pressure() / 1e3, 3) + Say.UNIT + "kPa"
+        return NumberText.grams(piece.dampMass()) + " at " + Decimals.text(piece.pressure() / 1e3, 3) + NumberText.UNIT
+                + "kPa"
                 + piece.shape().map(shape -> " in " + ShapeWords.piece(shape)).orElse("");
     }
 
     private static String time(TimedPiece piece) {
         return entered(piece.time())
-                + (piece.mass().isPresent() ? " at " + Say.grams(piece.mass().getAsDouble()) : "")
+                + (piece.mass().isPresent()
+                        ? " at " + NumberText.grams(piece.mass().getAsDouble())
+                        : "")
                 + (piece.left().isPresent()
-                        ? ", " + Say.millimetres(piece.left().getAsDouble()) + " left"
+                        ? ", " + NumberText.millimetres(piece.left().getAsDouble()) + " left"
                         : "");
     }
 
@@ -161,9 +164,9 @@ public final class MeasuredText {
         long whole = Math.round(seconds);
         long minutes = whole < 2 * MINUTE ? 0 : whole / MINUTE;
         long rest = whole - minutes * MINUTE;
-        return (minutes > 0 ? minutes + "" + Say.UNIT + "min" : "")
-                + (minutes > 0 && rest > 0 ? "" + Say.UNIT : "")
-                + (rest > 0 || minutes == 0 ? rest + "" + Say.UNIT + "s" : "");
+        return (minutes > 0 ? minutes + "" + NumberText.UNIT + "min" : "")
+                + (minutes > 0 && rest > 0 ? "" + NumberText.UNIT : "")
+                + (rest > 0 || minutes == 0 ? rest + "" + NumberText.UNIT + "s" : "");
     }
 
     private static String spread(TimedPiece piece) {
@@ -179,13 +182,13 @@ public final class MeasuredText {
 
     private static String durations(Interval time) {
         return time.low() < time.high()
-                ? FateText.duration(time.low()) + " to " + FateText.duration(time.high())
-                : FateText.duration(time.median());
+                ? OutcomeText.duration(time.low()) + " to " + OutcomeText.duration(time.high())
+                : OutcomeText.duration(time.median());
     }
 
     private static String grams(Interval mass) {
         return mass.low() < mass.high()
-                ? Say.grams(mass.low()) + " to " + Say.grams(mass.high())
-                : Say.grams(mass.median());
+                ? NumberText.grams(mass.low()) + " to " + NumberText.grams(mass.high())
+                : NumberText.grams(mass.median());
     }
 }

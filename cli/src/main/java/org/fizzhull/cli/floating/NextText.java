@@ -2,7 +2,7 @@ package org.fizzhull.cli.floating;
 
 import java.util.Optional;
 import org.fizzhull.answer.NextWords;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.forecast.FloatVerdict;
@@ -22,12 +22,12 @@ public final class NextText {
         return new NextWords() {
             @Override
             public Optional<String> what(MeasureNext next, Question question) {
-                return Optional.of(Say.plain(NextText.what(next, question)));
+                return Optional.of(NumberText.plain(NextText.what(next, question)));
             }
 
             @Override
             public Optional<String> type(MeasureNext next) {
-                String option = Say.plain(option(next));
+                String option = NumberText.plain(option(next));
                 return Optional.of(asked.isEmpty() ? option : asked + ' ' + option);
             }
         };
@@ -43,14 +43,14 @@ public final class NextText {
         return switch (next.kind()) {
             case WEIGH_PRESSED -> "weigh one pressed piece, damp, straight from the mould";
             case TIME_FIZZ ->
-                "time how long a piece of " + Say.grams(next.mass(), next.mass()) + " takes until it is gone";
+                "time how long a piece of " + NumberText.grams(next.mass(), next.mass()) + " takes until it is gone";
             case TIME_RISE ->
-                "press one heavy piece, about " + Say.grams(next.mass(), next.mass())
+                "press one heavy piece, about " + NumberText.grams(next.mass(), next.mass())
                         + ", that sinks first: time when it comes up and see how wide it is then";
             case HOLD_UNDER ->
-                "hold one piece of " + Say.grams(next.mass())
+                "hold one piece of " + NumberText.grams(next.mass())
                         + " wholly under with a wire hoop, in a bowl of water as warm as the bath on the tared scale, and read"
-                        + " it after 5" + Say.UNIT + "s";
+                        + " it after 5" + NumberText.UNIT + "s";
             case WEIGH_WATER ->
                 "fill the mould of "
                         + ShapeWords.piece(question.shape().bare())
@@ -76,33 +76,34 @@ public final class NextText {
     }
 
     private static String typed(MeasureNext next) {
-        String mass = Say.grams(next.mass(), next.mass());
+        String mass = NumberText.grams(next.mass(), next.mass());
         return switch (next.kind()) {
             case WEIGH_PRESSED ->
                 "--weighed \""
-                        + Say.grams(next.expected().median(), next.expected().median()) + "\"";
+                        + NumberText.grams(
+                                next.expected().median(), next.expected().median()) + "\"";
             case TIME_FIZZ -> "--measured-fizz \"" + seconds(next) + " at " + mass + "\"";
             case TIME_RISE -> "--measured-rise \"" + seconds(next) + " at " + mass + left(next) + "\"";
             case HOLD_UNDER ->
-                "--measured-lift \"" + Say.grams(next.expected().median()) + " after 5 s at " + mass + "\"";
+                "--measured-lift \"" + NumberText.grams(next.expected().median()) + " after 5 s at " + mass + "\"";
             case WEIGH_WATER -> "--measured water";
         };
     }
 
     private static String left(MeasureNext next) {
         return next.left().isPresent() && next.left().getAsDouble() > 0
-                ? ", " + Say.millimetres(next.left().getAsDouble()) + " left"
+                ? ", " + NumberText.millimetres(next.left().getAsDouble()) + " left"
                 : "";
     }
 
     private static String seconds(MeasureNext next) {
-        return Say.whole(Math.max(1, next.expected().median())) + " s";
+        return NumberText.whole(Math.max(1, next.expected().median())) + " s";
     }
 
     /** What it is good for: to settle the question, or else to make the forecast narrower. */
     public static String worth(MeasureNext next) {
         if (next.settles() >= MeasureNext.SETTLING) {
-            return "with a chance of " + Say.percent(next.settles())
+            return "with a chance of " + NumberText.percent(next.settles())
                     + " this settles it: 9 of 10 or more would float, or 1 of 10 or less";
         }
         return "how far it lies from its critical weight would then be known to " + half(next.widthAfter())
@@ -112,6 +113,6 @@ public final class NextText {
     private static String half(double width) {
         double g = Units.inGrams(width) / 2;
         double step = g < 1 ? 0.01 : 0.1;
-        return "+- " + Decimals.text(Math.rint(g / step) * step, 4) + Say.UNIT + 'g';
+        return "+- " + Decimals.text(Math.rint(g / step) * step, 4) + NumberText.UNIT + 'g';
     }
 }

@@ -7,7 +7,7 @@ import org.fizzhull.cli.picture.HundredPieces;
 import org.fizzhull.cli.picture.LoadMarks;
 import org.fizzhull.cli.picture.Section;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
@@ -66,7 +66,7 @@ public final class WaterlinePicture {
     }
 
     private static String title(Forecast forecast) {
-        return Say.grams(forecast.piece().mass(), forecast.piece().mass()) + " in "
+        return NumberText.grams(forecast.piece().mass(), forecast.piece().mass()) + " in "
                 + ShapeWords.piece(forecast.question().shape().bare());
     }
 
@@ -75,7 +75,7 @@ public final class WaterlinePicture {
         svg.text(TUB_LEFT, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title(forecast));
         svg.text(TUB_LEFT, 56, WORDS, subtitle());
         svg.text(TUB_LEFT, 76, WORDS, ShapeWords.load(forecast.question().shape()));
-        Optional<FloatingAttitude> rest = forecast.rests().stream().findFirst();
+        Optional<FloatingAttitude> rest = forecast.attitudes().stream().findFirst();
         Optional<Hull> hull = forecast.question().shape().hull();
         if (hull.isEmpty()) {
             svg.rect(TUB_LEFT, WATER_TOP, TUB_RIGHT - TUB_LEFT, TUB_BOTTOM - WATER_TOP, WATER);
@@ -96,8 +96,8 @@ public final class WaterlinePicture {
     private String subtitle() {
         GoverningLimit governing = forecast.limit();
         String limit = (governing.kind() == GoverningLimit.Kind.BOAT ? "rim limit " : "float limit ")
-                + Say.grams(governing.mass(), forecast.piece().mass()) + " in "
-                + Say.celsius(forecast.question().bath().temperature()) + " water";
+                + NumberText.grams(governing.mass(), forecast.piece().mass()) + " in "
+                + NumberText.celsius(forecast.question().bath().temperature()) + " water";
         if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
             return "Floats to the end: cannot tell yet; " + limit;
         }
@@ -126,8 +126,8 @@ public final class WaterlinePicture {
         span(left, top, WATER_TOP);
         double under = Math.max((WATER_TOP + bottom) / 2, WATER_TOP + CLEAR) + 5;
         double above = Math.min((WATER_TOP + top) / 2, WATER_TOP - CLEAR) + 5;
-        svg.text(left - 9, under, BESIDE, Say.millimetres(rest.draft()) + " under");
-        svg.text(left - 9, above, BESIDE, Say.millimetres(rest.freeboard()) + (dry ? " to the rim" : " above"));
+        svg.text(left - 9, under, BESIDE, NumberText.millimetres(rest.draft()) + " under");
+        svg.text(left - 9, above, BESIDE, NumberText.millimetres(rest.freeboard()) + (dry ? " to the rim" : " above"));
         svg.text(
                 middle,
                 TUB_BOTTOM + 22,
@@ -156,7 +156,7 @@ public final class WaterlinePicture {
             }
         }
         svg.line(TUB_LEFT, TUB_BOTTOM - 3, TUB_RIGHT, TUB_BOTTOM - 3, THIN);
-        svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", RestText.none(forecast));
+        svg.text(middle, TUB_BOTTOM + 22, WORDS + " text-anchor=\"middle\"", AttitudeText.none(forecast));
         scaleBar(section);
     }
 

@@ -9,7 +9,7 @@ import org.fizzhull.cli.file.TrialsFile;
 import org.fizzhull.cli.floating.NextText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -76,7 +76,7 @@ public final class LearnText implements Answer {
 
     private static String shown(Bench.Parameter parameter, double value) {
         String unit = parameter.input().unit();
-        return Decimals.text(value, 2) + (unit.isEmpty() ? "" : "" + Say.UNIT + unit);
+        return Decimals.text(value, 2) + (unit.isEmpty() ? "" : "" + NumberText.UNIT + unit);
     }
 
     @Override

@@ -9,7 +9,7 @@ import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.FloatText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Price;
@@ -36,7 +36,8 @@ public final class BatchNeeds {
             all.add(kilograms(line.mass() * batch.mixes()) + ' ' + name);
             Price price = plan.recipe().prices().get(name);
             if (price != null) {
-                buy.add(line.packs() + "" + Say.UNIT + 'x' + Say.UNIT + kilograms(price.pack()) + ' ' + name);
+                buy.add(line.packs() + "" + NumberText.UNIT + 'x' + NumberText.UNIT + kilograms(price.pack()) + ' '
+                        + name);
             }
         }
         String total = kilograms(batch.totalMass()) + " with what sticks to the bowl";
@@ -45,8 +46,8 @@ public final class BatchNeeds {
             row(
                     rows,
                     "besides",
-                    batch.allPieces() + "" + Say.UNIT + "x" + Say.UNIT + weighed(extra.mass()) + ' ' + extra.name()
-                            + ", " + kilograms(extra.mass() * batch.allPieces()) + " in all");
+                    batch.allPieces() + "" + NumberText.UNIT + "x" + NumberText.UNIT + weighed(extra.mass()) + ' '
+                            + extra.name() + ", " + kilograms(extra.mass() * batch.allPieces()) + " in all");
         }
         if (!buy.isEmpty()) {
             row(rows, "to buy", String.join(", ", buy));
@@ -69,8 +70,8 @@ public final class BatchNeeds {
     /** The rack in words: the one that the picture draws. */
     public static String rack(BatchPlan plan) {
         Rack rack = plan.rack();
-        return Say.whole(100 * rack.length()) + Say.UNIT + "cm x " + Say.whole(100 * rack.width()) + Say.UNIT + "cm, "
-                + rack.columns() + " in a row, two fingers between pieces";
+        return NumberText.whole(100 * rack.length()) + NumberText.UNIT + "cm x " + NumberText.whole(100 * rack.width())
+                + NumberText.UNIT + "cm, " + rack.columns() + " in a row, two fingers between pieces";
     }
 
     /** Whole sentences, in the order of the work. */
@@ -101,13 +102,13 @@ public final class BatchNeeds {
 
     /** Grams, from a kilogram on kilograms. */
     static String kilograms(double kilograms) {
-        return kilograms < 0.9995 ? weighed(kilograms) : Decimals.text(kilograms, 3) + Say.UNIT + "kg";
+        return kilograms < 0.9995 ? weighed(kilograms) : Decimals.text(kilograms, 3) + NumberText.UNIT + "kg";
     }
 
     /** What a person reads off a kitchen scale. */
     public static String weighed(double kilograms) {
         double g = inGrams(kilograms);
-        return (g < 50 ? Say.tenths(g) : Say.whole(g)) + Say.UNIT + "g";
+        return (g < 50 ? NumberText.tenths(g) : NumberText.whole(g)) + NumberText.UNIT + "g";
     }
 
     private static void row(List<String[]> rows, String label, String text) {

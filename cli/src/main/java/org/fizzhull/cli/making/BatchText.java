@@ -10,7 +10,7 @@ import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
@@ -64,20 +64,20 @@ public record BatchText(BatchPlan plan) implements Answer {
         Table table = new Table()
                 .row(
                         "spares",
-                        "for the " + Say.percent(plan.piece().feel().getOrDefault(Feel.CRUMBLES, 0.0))
-                                + " that may crumble; " + Say.percent(Batch.SPARE_SHARE)
+                        "for the " + NumberText.percent(plan.piece().feel().getOrDefault(Feel.CRUMBLES, 0.0))
+                                + " that may crumble; " + NumberText.percent(Batch.SPARE_SHARE)
                                 + " and one at least (common practice, no source)")
-                .row("what sticks to the bowl", Say.percent(Batch.LOST_SHARE) + " (assumed)")
-                .row("pressing one piece", Say.whole(Batch.SECONDS_A_PIECE) + Say.UNIT + "s (assumed)")
+                .row("what sticks to the bowl", NumberText.percent(Batch.LOST_SHARE) + " (assumed)")
+                .row("pressing one piece", NumberText.whole(Batch.SECONDS_A_PIECE) + NumberText.UNIT + "s (assumed)")
                 .row(
                         "working time",
                         Double.isInfinite(seconds)
                                 ? "without end: nothing reacts"
                                 : (seconds < 7200
-                                                ? Decimals.text(seconds / 60, 2) + Say.UNIT + "min"
-                                                : Decimals.text(seconds / 3600, 2) + Say.UNIT + "h")
+                                                ? Decimals.text(seconds / 60, 2) + NumberText.UNIT + "min"
+                                                : Decimals.text(seconds / 3600, 2) + NumberText.UNIT + "h")
                                         + " until 2 % of the fizz is gone, by the central values")
-                .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + Say.UNIT + "kPa")
+                .row("pressure at the top", Decimals.text(piece.topPressure() * 1e-3, 3) + NumberText.UNIT + "kPa")
                 .row("solid fraction", Decimals.text(piece.solidFraction(), 3))
                 .row("saturation", Decimals.text(piece.saturation(), 3));
         return "\nBehind it\n" + table;
@@ -165,7 +165,8 @@ public record BatchText(BatchPlan plan) implements Answer {
         } else if (seconds > PressText.HOURS) {
             return "; press " + it + " within the hour to be sure";
         }
-        return ": " + it + " must be pressed within about " + Decimals.text(seconds / 60, 1) + Say.UNIT + "minutes";
+        return ": " + it + " must be pressed within about " + Decimals.text(seconds / 60, 1) + NumberText.UNIT
+                + "minutes";
     }
 
     private static String ready(DryForecast dried) {
@@ -174,7 +175,7 @@ public record BatchText(BatchPlan plan) implements Answer {
                 .orElseGet(() -> {
                     double soon = dried.readyWithin(ReadyTimes.LONGEST);
                     return ". In this air "
-                            + (soon > 0 ? Say.ofHundred(soon) + " of 100 such batches" : "they do not")
+                            + (soon > 0 ? NumberText.ofHundred(soon) + " of 100 such batches" : "they do not")
                             + " dry within 60 days";
                 });
     }

@@ -3,7 +3,7 @@ package org.fizzhull.cli.making;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.answer.BatchPlan;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.pressing.Feel;
 
@@ -20,7 +20,7 @@ final class BatchWarnings {
         double dry = plan.pressed().press().blend().dryMass();
         Feel feel = plan.piece().likeliest();
         double holds = plan.piece().feel().getOrDefault(Feel.HOLDS, 0.0);
-        String liquid = " For " + Say.grams(dry) + " of powder: "
+        String liquid = " For " + NumberText.grams(dry) + " of powder: "
                 + PressText.liquid(plan.pressed().window(), dry, plan.dried().isPresent()) + '.';
         if (feel != Feel.HOLDS) {
             warnings.add(new Notice(
@@ -32,7 +32,7 @@ final class BatchWarnings {
         } else if (holds < SURE) {
             warnings.add(new Notice(
                     "trial-first",
-                    "Whether this mix holds is not sure: " + Say.ofHundred(holds)
+                    "Whether this mix holds is not sure: " + NumberText.ofHundred(holds)
                             + " of 100 such mixes do. Press one piece of a small mix before you weigh in the rest."
                             + liquid));
         }

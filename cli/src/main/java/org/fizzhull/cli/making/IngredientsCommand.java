@@ -14,7 +14,7 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.ReportFile;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
@@ -106,7 +106,7 @@ public final class IngredientsCommand implements Command {
         }
         notices.add(new Notice(
                 "found-by-part",
-                "No ingredient is called " + Echo.of(name)
+                "No ingredient is called " + PrintableText.of(name)
                         + ": what stands here has these letters in a name or a role, and may be another substance."));
         return hits;
     }

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
@@ -105,7 +105,8 @@ public final class IngredientsText {
     }
 
     private static String value(Property property, Datum datum) {
-        String unit = property.unit().isEmpty() || property.unit().equals("share") ? "" : Say.UNIT + property.unit();
+        String unit =
+                property.unit().isEmpty() || property.unit().equals("share") ? "" : NumberText.UNIT + property.unit();
         String spread = datum.sigma() == 0 ? "" : " +- " + Decimals.text(datum.sigma() / property.toSi(), 2);
         return Decimals.text(datum.value() / property.toSi(), 4) + spread + unit + "; "
                 + datum.source().citation() + " [" + datum.source().seen().words() + ']';

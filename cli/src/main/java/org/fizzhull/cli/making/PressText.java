@@ -12,7 +12,7 @@ import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
@@ -104,8 +104,8 @@ public final class PressText implements Answer {
         PieceOut piece = forecast.piece().get();
         String name = ShapeWords.round(forecast.shape());
         if (piece.making() instanceof FilledMould filled) {
-            return "For " + Say.grams(filled.dampMass()) + " of this mix in " + name + " you press " + leaning(piece)
-                    + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
+            return "For " + NumberText.grams(filled.dampMass()) + " of this mix in " + name + " you press "
+                    + leaning(piece) + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
         }
         return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
                 + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece)
@@ -168,14 +168,14 @@ public final class PressText implements Answer {
     private String liquid() {
         double dry = blend.dryMass();
         LiquidWindow window = forecast.window();
-        String now = Say.grams(blend.recipe().wetMass()) + " for " + Say.grams(dry) + " of powder; ";
+        String now = NumberText.grams(blend.recipe().wetMass()) + " for " + NumberText.grams(dry) + " of powder; ";
         return now + liquid(window, dry, report.dryingAsked());
     }
 
     /** The amounts that hold, for a mix with so much powder, kg. */
     static String liquid(LiquidWindow window, double dry, boolean inThisAir) {
         String best = "near " + amount(window.best() * dry) + " it holds most surely, with a chance of "
-                + Say.chance(window.share());
+                + NumberText.chance(window.share());
         return window.isEmpty()
                 ? "no amount of these liquids together is likelier to hold" + (inThisAir ? " and dry in this air" : "")
                         + " than to fail; " + best
@@ -184,7 +184,7 @@ public final class PressText implements Answer {
     }
 
     private static String amount(double kilograms) {
-        return Say.whole(inGrams(kilograms)) + Say.UNIT + "g";
+        return NumberText.whole(inGrams(kilograms)) + NumberText.UNIT + "g";
     }
 
     /** How soon the mix must be pressed; shared with the plan of a batch. */
@@ -241,7 +241,7 @@ public final class PressText implements Answer {
                 };
             }
         }
-        return "Pressed with " + Decimals.text(pressed.pressure() * 1e-3, 3) + Say.UNIT + "kPa";
+        return "Pressed with " + Decimals.text(pressed.pressure() * 1e-3, 3) + NumberText.UNIT + "kPa";
     }
 
     private static String hold(PieceOut piece) {
@@ -260,12 +260,12 @@ public final class PressText implements Answer {
     }
 
     private static String chance(PieceOut piece, Feel feel) {
-        return Say.chance(piece.feel().getOrDefault(feel, 0.0));
+        return NumberText.chance(piece.feel().getOrDefault(feel, 0.0));
     }
 
     /** Newtons as the weight that would lean on it. */
     private static String leaning(PieceOut piece) {
-        return "leaning about " + kilograms(piece.handForce().median()) + Say.UNIT + "kg on it";
+        return "leaning about " + kilograms(piece.handForce().median()) + NumberText.UNIT + "kg on it";
     }
 
     private static String interval(Interval x, double unit) {
@@ -276,7 +276,8 @@ public final class PressText implements Answer {
     private static String range(Interval kilograms) {
         return kilograms.low() == kilograms.high()
                 ? ""
-                : " (" + Say.whole(inGrams(kilograms.low())) + " to " + Say.whole(inGrams(kilograms.high())) + ')';
+                : " (" + NumberText.whole(inGrams(kilograms.low())) + " to "
+                        + NumberText.whole(inGrams(kilograms.high())) + ')';
     }
 
     private static String leaningRange(Interval newtons) {
@@ -296,22 +297,22 @@ public final class PressText implements Answer {
     /** The weight of a pressed piece: whole grams where its range says that more digits mean nothing. */
     public static String weight(Interval kilograms) {
         return inGrams(kilograms.high() - kilograms.low()) < 1
-                ? Say.grams(kilograms.median())
+                ? NumberText.grams(kilograms.median())
                 : round(kilograms.median());
     }
 
     private static String round(double kilograms) {
-        return Say.whole(inGrams(kilograms)) + Say.UNIT + "g";
+        return NumberText.whole(inGrams(kilograms)) + NumberText.UNIT + "g";
     }
 
     private static String density(PressForecast.Point point) {
-        return Decimals.text(inGramsPerCubicCentimetre(point.dampDensity()), 3) + Say.UNIT + "g/cm3";
+        return Decimals.text(inGramsPerCubicCentimetre(point.dampDensity()), 3) + NumberText.UNIT + "g/cm3";
     }
 
     private static String minutes(double seconds) {
         double minutes = seconds / 60;
         return minutes < 100
-                ? Decimals.text(minutes, 1) + Say.UNIT + "min"
-                : Decimals.text(minutes / 60, 1) + Say.UNIT + "h";
+                ? Decimals.text(minutes, 1) + NumberText.UNIT + "min"
+                : Decimals.text(minutes / 60, 1) + NumberText.UNIT + "h";
     }
 }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.RoomText;
 import org.fizzhull.drying.place.Standing;
@@ -248,7 +248,7 @@ public final class DryingOptions {
     }
 
     private static String days(double seconds) {
-        return Say.whole(seconds / 86400) + " days";
+        return NumberText.whole(seconds / 86400) + " days";
     }
 
     private static String wrapNames() {

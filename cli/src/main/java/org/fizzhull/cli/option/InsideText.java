@@ -24,7 +24,7 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
         ToppingText.decimalPoint(field, text, ALLOWED);
         double[] value = new double[4];
         boolean[] met = new boolean[4];
-        for (String words : Listed.parts(text)) {
+        for (String words : ListValue.parts(text)) {
             nameless(field, words);
             String way = words.endsWith(" up") ? " up" : words.endsWith(" aside") ? " aside" : "";
             int which;

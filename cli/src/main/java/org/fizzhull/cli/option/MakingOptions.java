@@ -11,7 +11,7 @@ import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
@@ -92,7 +92,7 @@ public final class MakingOptions {
         List<String> files = arguments.texts(RECIPE);
         List<String> changes = new ArrayList<>();
         for (String text : arguments.texts(CHANGE)) {
-            changes.addAll(Listed.parts(text));
+            changes.addAll(ListValue.parts(text));
         }
         if (files.isEmpty() && (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS))) {
             throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
@@ -156,8 +156,8 @@ public final class MakingOptions {
 
     private static PressedMould pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
         int comma = words.lastIndexOf(',');
-        Mould.Filling filling = comma < 0
-                ? Mould.Filling.usual(shape)
+        MouldDimensions.Filling filling = comma < 0
+                ? MouldDimensions.Filling.usual(shape)
                 : filling(words, words.substring(comma + 1).strip());
         String text = comma < 0 ? words : words.substring(0, comma).strip();
         if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
@@ -203,10 +203,10 @@ public final class MakingOptions {
         return Math.exp(Math.sqrt(Math.log1p(share * share)));
     }
 
-    private static Mould.Filling filling(String words, String how) {
+    private static MouldDimensions.Filling filling(String words, String how) {
         return switch (how) {
-            case "two halves", "2 halves" -> Mould.Filling.TWO_HALVES;
-            case "one plunger", "1 plunger" -> Mould.Filling.ONE_PLUNGER;
+            case "two halves", "2 halves" -> MouldDimensions.Filling.TWO_HALVES;
+            case "one plunger", "1 plunger" -> MouldDimensions.Filling.ONE_PLUNGER;
             default ->
                 throw new Refusal(
                         "unknown-word",

@@ -35,7 +35,7 @@ final class ToppingText {
     List<Topping> read(String text) {
         decimalPoint(field, text, ALLOWED);
         List<Topping> all = new ArrayList<>();
-        for (String part : Listed.parts(text)) {
+        for (String part : ListValue.parts(text)) {
             all.add(one(part, text));
         }
         return all;

@@ -5,7 +5,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.making.FilledMould;
@@ -14,7 +14,7 @@ import org.fizzhull.forecast.model.CriticalWeights;
 
 /**
  * The chance that a piece floats to the end against its weight as it goes into the bath, with this piece and the weights
- * that the answer advises. Where the mould is filled by weight the advice is one of damp mix, which the axis does not
+ * that the answer advises. PlaceWords the mould is filled by weight the advice is one of damp mix, which the axis does not
  * hold: then the weight is marked at which 9 of 10 float.
  */
 public final class ChanceCurve {
@@ -94,16 +94,16 @@ public final class ChanceCurve {
             marks.add(new Mark(
                     forecast.limit().mass(),
                     RIM,
-                    "the rim goes under at " + Say.grams(forecast.limit().mass())));
+                    "the rim goes under at " + NumberText.grams(forecast.limit().mass())));
         }
-        marks.add(new Mark(piece, PIECE, "this piece, " + Say.grams(piece)));
+        marks.add(new Mark(piece, PIECE, "this piece, " + NumberText.grams(piece)));
         if (forecast.aim().isPresent() && !(forecast.question().making() instanceof FilledMould)) {
             BatchAim aim = forecast.aim().get();
-            marks.add(new Mark(aim.neverAbove(), ADVICE, "never above " + Say.grams(aim.neverAbove())));
-            marks.add(new Mark(aim.aimFor(), ADVICE, "aim for at most " + Say.grams(aim.aimFor())));
+            marks.add(new Mark(aim.neverAbove(), ADVICE, "never above " + NumberText.grams(aim.neverAbove())));
+            marks.add(new Mark(aim.aimFor(), ADVICE, "aim for at most " + NumberText.grams(aim.aimFor())));
         } else {
             double nine = forecast.critical().heaviest(NINE_OF_TEN);
-            marks.add(new Mark(nine, ADVICE, "chance 90 % at " + Say.grams(nine)));
+            marks.add(new Mark(nine, ADVICE, "chance 90 % at " + NumberText.grams(nine)));
         }
         return marks;
     }

@@ -1,6 +1,6 @@
 package org.fizzhull.cli.picture;
 
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.forecast.model.Probability;
 
 /**
@@ -33,7 +33,7 @@ public final class HundredPieces {
             svg.circle(cx, cy, RADIUS, i < dark ? FLOATS : i < some ? PARTLY : SINKS);
         }
         double under = y + STEP * ACROSS + 14;
-        svg.text(x - RADIUS, under, WORDS, Say.ofHundred(p.floatsToTheEnd()) + ": floats to the end");
+        svg.text(x - RADIUS, under, WORDS, NumberText.ofHundred(p.floatsToTheEnd()) + ": floats to the end");
         if (some > dark) {
             svg.text(x - RADIUS, under + LINE, WORDS, "about " + (some - dark) + ": part of the way (pale)");
         }

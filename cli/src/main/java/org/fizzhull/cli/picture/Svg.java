@@ -1,9 +1,9 @@
 package org.fizzhull.cli.picture;
 
 import java.util.List;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 
 /** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
 public final class Svg {
@@ -116,7 +116,7 @@ public final class Svg {
 
     private StringBuilder escaped(String words) {
         // XML has no way to hold most control characters: names show them as text
-        String text = Echo.of(Say.plain(words), LONGEST);
+        String text = PrintableText.of(NumberText.plain(words), LONGEST);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             switch (c) {

@@ -10,7 +10,7 @@ import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.Surroundings;
 import org.fizzhull.cli.text.JsonSink;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -86,7 +86,7 @@ public final class Program {
         } else if (command.answersAtOnce()) {
             command.run(arguments, out, err);
         } else {
-            HeldAnswer answer = HeldAnswer.of(command, arguments);
+            BufferedAnswer answer = BufferedAnswer.of(command, arguments);
             out.writeBytes(answer.out());
             err.writeBytes(answer.err());
         }
@@ -99,7 +99,7 @@ public final class Program {
             err.println("fizzhull: " + other.getMessage());
         }
         if (Arguments.options(words).contains(CommonOptions.JSON)) {
-            JsonSink.write(out, new RefusalBody(Echo.of(command), refusal));
+            JsonSink.write(out, new RefusalBody(PrintableText.of(command), refusal));
         }
     }
 }

@@ -81,7 +81,7 @@ final class StreamCommand implements Command {
             }
             Command command = Commands.named(name);
             String[] words = words(request, command);
-            return HeldAnswer.of(command, Arguments.read(command, words, around))
+            return BufferedAnswer.of(command, Arguments.read(command, words, around))
                     .out();
         } catch (Refusal refusal) {
             throw refusal;

@@ -7,7 +7,7 @@ import static org.fizzhull.quantity.Units.inSquareCentimetres;
 import java.util.List;
 import org.fizzhull.answer.ShapeAnswer;
 import org.fizzhull.cli.text.NoticeText;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
@@ -33,7 +33,7 @@ public final class ShapesText {
         String text = ShapeWords.piece(shape);
         return Table.paragraph(Character.toUpperCase(text.charAt(0)) + text.substring(1) + " holds "
                 + Decimals.text(inCubicCentimetres(shape.volume()), DIGITS) + " cm3 and floats, without gas, up to "
-                + Say.grams(answer.floatLimit()) + '.');
+                + NumberText.grams(answer.floatLimit()) + '.');
     }
 
     /** Sentence and table. */
@@ -52,15 +52,19 @@ public final class ShapesText {
                                 + " per cm: more surface, more clinging gas, faster fizz and drying")
                 .row(
                         "float limit",
-                        Say.grams(answer.floatLimit()) + " in " + Say.celsius(Question.DEFAULT_TEMPERATURE)
-                                + " water, without clinging gas" + (shape.insetMass() > 0 ? INSET : ""))
-                .row("deepest point", Say.tenths(inMillimetres(profile.deepest())) + " mm from the nearest face");
+                        NumberText.grams(answer.floatLimit()) + " in "
+                                + NumberText.celsius(Question.DEFAULT_TEMPERATURE) + " water, without clinging gas"
+                                + (shape.insetMass() > 0 ? INSET : ""))
+                .row(
+                        "deepest point",
+                        NumberText.tenths(inMillimetres(profile.deepest())) + " mm from the nearest face");
         if (shape.hollow().isPresent()) {
             double closed = shape.hullVolume();
             table.row(
                     "closed by its rim",
                     Decimals.text(inCubicCentimetres(closed), DIGITS) + " cm3; placed dry it floats up to "
-                            + Say.grams(BoatLimit.displaced(shape, ShapeAnswer.density()) * ShapeAnswer.density()));
+                            + NumberText.grams(
+                                    BoatLimit.displaced(shape, ShapeAnswer.density()) * ShapeAnswer.density()));
         }
         StringBuilder out = new StringBuilder(sentence(shape)).append('\n').append(table);
         List<Notice> notices = answer.notices();

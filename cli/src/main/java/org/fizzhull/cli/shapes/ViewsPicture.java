@@ -6,7 +6,7 @@ import org.fizzhull.cli.picture.LoadMarks;
 import org.fizzhull.cli.picture.ShadedView;
 import org.fizzhull.cli.picture.Surface;
 import org.fizzhull.cli.picture.Svg;
-import org.fizzhull.cli.text.Say;
+import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
@@ -84,7 +84,7 @@ public final class ViewsPicture {
         }
         double bar = scale * 0.010;
         svg.line(WIDTH - 24 - bar, 80, WIDTH - 24, 80, "stroke=\"#444\" stroke-width=\"1\"");
-        svg.text(WIDTH - 24 - bar / 2, 74, CENTRED + " font-size=\"12\"", Say.millimetres(0.010));
+        svg.text(WIDTH - 24 - bar / 2, 74, CENTRED + " font-size=\"12\"", NumberText.millimetres(0.010));
         return svg.document();
     }
 

@@ -8,7 +8,7 @@ import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.text.JsonSink;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /** {@code start}: files for a first day, and what to type next. */
@@ -43,7 +43,7 @@ public final class StartCommand implements Command {
                         "",
                         "a new folder, such as fizzhull start workshop",
                         "Name the folder behind start."));
-        if (Echo.hiddenAt(name) >= 0 || name.indexOf('\n') >= 0) {
+        if (PrintableText.hiddenAt(name) >= 0 || name.indexOf('\n') >= 0) {
             throw new Refusal(
                     "unreadable", "folder", name, "letters, digits and signs that can be seen", "Type the name anew.");
         }

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -153,7 +153,7 @@ public record Request(String id, String command, List<Field> fields, Optional<Re
                     .codePoints()
                     .forEach(c -> {
                         String shown = Character.toString(c);
-                        if (Echo.hiddenAt(shown) == 0) {
+                        if (PrintableText.hiddenAt(shown) == 0) {
                             shown.chars().forEach(half -> json.append(String.format(Locale.ROOT, "\\u%04X", half)));
                         } else {
                             json.append(shown);

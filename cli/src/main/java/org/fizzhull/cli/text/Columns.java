@@ -37,7 +37,7 @@ public final class Columns {
                     line.append(" ".repeat(width(i) - row.get(i).length())).append(GAP);
                 }
             }
-            lines.add(Say.plain(line.toString()).stripTrailing());
+            lines.add(NumberText.plain(line.toString()).stripTrailing());
         }
         return lines;
     }

@@ -19,7 +19,7 @@ final class LoadWords {
         List<Topping> toppings = loaded.toppings();
         for (int i = 0; i < toppings.size(); i++) {
             text.append(i == 0 ? with : i == toppings.size() - 1 ? " and " : ", ")
-                    .append(Say.grams(toppings.get(i).mass()))
+                    .append(NumberText.grams(toppings.get(i).mass()))
                     .append(" of ")
                     .append(toppings.get(i).name());
         }
@@ -27,7 +27,7 @@ final class LoadWords {
         double inside = inside(loaded);
         if (inside > 0) {
             text.append(toppings.isEmpty() ? with : ", ")
-                    .append(Say.grams(inside))
+                    .append(NumberText.grams(inside))
                     .append(" pressed in");
         }
         return text.toString();
@@ -36,7 +36,8 @@ final class LoadWords {
     /** {@code  round a thing of 8 g}; empty where nothing is inside. */
     static String round(Shape shape) {
         return shape instanceof Loaded loaded && !loaded.held().isEmpty()
-                ? " round " + (loaded.held().size() == 1 ? "a thing of " : "things of ") + Say.grams(inside(loaded))
+                ? " round " + (loaded.held().size() == 1 ? "a thing of " : "things of ")
+                        + NumberText.grams(inside(loaded))
                 : "";
     }
 

@@ -35,19 +35,19 @@ public final class ShapeWords {
         if (shape instanceof Sphere ball) {
             return sized(ball.diameter(), "ball");
         } else if (shape instanceof Puck puck) {
-            return sized(puck.diameter(), "puck") + ", " + Say.size(puck.height()) + " thick";
+            return sized(puck.diameter(), "puck") + ", " + NumberText.size(puck.height()) + " thick";
         } else if (shape instanceof Cone cone) {
-            return sized(cone.diameter(), "cone") + ", " + Say.size(cone.height()) + " high";
+            return sized(cone.diameter(), "cone") + ", " + NumberText.size(cone.height()) + " high";
         } else if (shape instanceof Egg egg) {
-            return sized(egg.length(), "egg") + ", " + Say.size(egg.diameter()) + " across";
+            return sized(egg.length(), "egg") + ", " + NumberText.size(egg.diameter()) + " across";
         } else if (shape instanceof Capsule capsule) {
-            return sized(capsule.length(), "capsule") + ", " + Say.size(capsule.diameter()) + " across";
+            return sized(capsule.length(), "capsule") + ", " + NumberText.size(capsule.diameter()) + " across";
         } else if (shape instanceof Star star) {
             return sized(star.diameter(), "star");
         } else if (shape instanceof Heart heart) {
             return sized(heart.width(), "heart");
         } else if (shape instanceof Filled filled) {
-            return "a piece from a mould that holds " + Say.grams(filled.water()) + " of water";
+            return "a piece from a mould that holds " + NumberText.grams(filled.water()) + " of water";
         } else if (shape.kind().equals("block")) {
             return "a block of " + box(shape.extents());
         }
@@ -56,7 +56,7 @@ public final class ShapeWords {
 
     /** Length x width x height. */
     public static String box(Extents e) {
-        return Say.size(e.length()) + " x " + Say.size(e.width()) + " x " + Say.size(e.height());
+        return NumberText.size(e.length()) + " x " + NumberText.size(e.width()) + " x " + NumberText.size(e.height());
     }
 
     private static String noun(String kind) {
@@ -75,7 +75,7 @@ public final class ShapeWords {
     }
 
     private static String sized(double metres, String noun) {
-        String size = Say.size(metres);
+        String size = NumberText.size(metres);
         boolean vowel = size.startsWith("8") || size.startsWith("11 ") || size.startsWith("18 ");
         return (vowel ? "an " : "a ") + size + ' ' + noun;
     }

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The units in which a text shows masses, lengths and temperatures. The texts of the commands are written in metric units,
- * each number joined to its unit by {@link Say#UNIT}; here, in one place, such a pair becomes one of the other units. Of
+ * each number joined to its unit by {@link NumberText#UNIT}; here, in one place, such a pair becomes one of the other units. Of
  * all numbers that round to the one that is told, the shortest is taken: 141.7 g of a fill of 5 oz are 5 oz again, not
  * 4.998. What stands in quotes is to be typed and keeps its value to 1 in 10,000. A range such as {@code 130 to 142 g} is
  * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Lines that became too long are
@@ -74,11 +74,11 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     public String in(String text) {
         // not equals: that of a record is spun up at its first call, which costs a short command a tenth of its time
         if (mass == Unit.GRAM && length == Unit.MILLIMETRE && temperature == Unit.CELSIUS) {
-            return Say.plain(text);
+            return NumberText.plain(text);
         }
         StringBuilder out = new StringBuilder(text.length() + 64);
         int done = 0;
-        for (int at = text.indexOf(Say.UNIT); at >= 0; at = text.indexOf(Say.UNIT, at + 1)) {
+        for (int at = text.indexOf(NumberText.UNIT); at >= 0; at = text.indexOf(NumberText.UNIT, at + 1)) {
             int end = at + 1;
             while (end < text.length() && (Character.isLetterOrDigit(text.charAt(end)) || text.charAt(end) == '/')) {
                 end++;
@@ -102,7 +102,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             done = end;
         }
         return Table.broken(
-                articles(Say.plain(out.append(text, done, text.length()).toString())));
+                articles(NumberText.plain(out.append(text, done, text.length()).toString())));
     }
 
     /** Whether a place stands between quotes of its paragraph. */

@@ -108,7 +108,7 @@ public record TypedLine(List<Typed> options) {
         for (int i = 0; i < typed.length(); i++) {
             char c = typed.charAt(i);
             quoted ^= c == '"' && (i == 0 || typed.charAt(i - 1) != '\\');
-            out.append(quoted && c == ' ' ? Say.UNIT : c);
+            out.append(quoted && c == ' ' ? NumberText.UNIT : c);
         }
         return out.toString();
     }

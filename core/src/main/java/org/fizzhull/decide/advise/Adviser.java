@@ -17,10 +17,10 @@ import org.fizzhull.uncertainty.Workers;
  * <p>Method:
  *
  * <ol>
- * <li>Forecast the design as it is; where the goal is reached, nothing is searched. Where nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
- * <li>Follow every lever ({@link Levers}) alone to its smallest rung that reaches the goal, with few draws
+ * <li>Forecast the design as it is; where the goal is reached, nothing is searched. PlaceWords nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
+ * <li>Follow every adjustment ({@link Adjustments}) alone to its smallest level that reaches the goal, with few draws
  *     ({@link ChangeSearch}).
- * <li>Try the levers that help most by two.
+ * <li>Try the adjustments that help most by two.
  * <li>Ask each proposal anew with all draws. What breaks a limit ({@link Limits}) is no proposal, whatever it gains.
  * </ol>
  *
@@ -161,7 +161,7 @@ public final class Adviser {
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
         boolean ofItsMould =
                 forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
-        List<Change> changes = search.changes(Levers.of(design, table, locked, steps, ofItsMould));
+        List<Change> changes = search.changes(Adjustments.of(design, table, locked, steps, ofItsMould));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
         // nearly all may float as well as nearly none: no change helps as much as knowing
         boolean open = now.chance() > BatchShare.NEARLY_NONE

@@ -9,7 +9,7 @@ import org.fizzhull.decide.Design;
  *
  * @param steps what is done, one or two, in order
  * @param design the changed design
- * @param effort how much of a nuisance it is, on the scale of {@link Lever#effort}; only the order counts
+ * @param effort how much of a nuisance it is, on the scale of {@link Adjustment#effort}; only the order counts
  * @param appraisal how the changed design does, asked anew with all draws
  * @param reachesGoal whether its chance is that of the goal or more
  * @param caution the gravest thing to mind; empty for nothing beyond the usual

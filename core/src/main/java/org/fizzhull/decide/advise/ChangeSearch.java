@@ -16,16 +16,16 @@ import org.fizzhull.quantity.Refusal;
 /**
  * The search for the smallest changes of one design.
  *
- * <p>A lever helps the more the higher its rung, so that the smallest rung that reaches the goal is found by halving; where it
- * does not, the rung found is one that reaches the goal but perhaps not the smallest. The search asks with few draws; each
- * proposal is asked anew with all of them and goes a rung further where that falls short. Two levers are tried together along
- * the diagonal of their rungs, which finds a pair near the least effort and not the least of all. Used once, by one thread.
+ * <p>A adjustment helps the more the higher its level, so that the smallest level that reaches the goal is found by halving; where it
+ * does not, the level found is one that reaches the goal but perhaps not the smallest. The search asks with few draws; each
+ * proposal is asked anew with all of them and goes a level further where that falls short. Two adjustments are tried together along
+ * the diagonal of their levels, which finds a pair near the least effort and not the least of all. Used once, by one thread.
  */
 final class ChangeSearch {
     /** Draws of the search; a chance of 0.9 is known to some 0.02 from them. */
     private static final int SCREENING_DRAWS = 256;
 
-    /** A lever that adds less than this to the chance does not help. */
+    /** A adjustment that adds less than this to the chance does not help. */
     private static final double HELPS = 0.01;
 
     /** Rungs that a proposal may go beyond what the few draws said. */
@@ -41,13 +41,13 @@ final class ChangeSearch {
     private static final int MOST_FORGONE = 2;
 
     /**
-     * A lever and the rung it was followed to.
+     * A adjustment and the level it was followed to.
      *
-     * @param lever what is changed
-     * @param rung rung, from 1
+     * @param adjustment what is changed
+     * @param level level, from 1
      * @param chance chance there, from few draws; 0 where it was not asked
      */
-    private record Followed(Lever lever, int rung, double chance) {}
+    private record Followed(Adjustment adjustment, int level, double chance) {}
 
     private final Appraiser appraiser;
     private final Design design;
@@ -56,7 +56,7 @@ final class ChangeSearch {
     private final Appraisal now;
     /** Chance of the design as it is, from the draws of the search. */
     private final double before;
-    /** What was asked with all draws: a lever is met again where nothing reaches the goal. */
+    /** What was asked with all draws: a adjustment is met again where nothing reaches the goal. */
     private final Map<List<Followed>, Optional<Change>> asked = new HashMap<>();
 
     /** Changes that reach the goal but break a limit, as they were met. */
@@ -74,23 +74,23 @@ final class ChangeSearch {
     /**
      * {@return proposals, those that reach the goal first, each smallest first; at most six}
      *
-     * @param levers what may be changed
+     * @param adjustments what may be changed
      */
-    List<Change> changes(List<Lever> levers) {
+    List<Change> changes(List<Adjustment> adjustments) {
         List<Followed> followed = new ArrayList<>();
-        for (Lever lever : levers) {
-            follow(lever).ifPresent(followed::add);
+        for (Adjustment adjustment : adjustments) {
+            follow(adjustment).ifPresent(followed::add);
         }
-        // one lever alone, the least effort first, one proposal for each kind of step
+        // one adjustment alone, the least effort first, one proposal for each kind of step
         List<Change> found = new ArrayList<>();
         Set<Step.Kind> reached = EnumSet.noneOf(Step.Kind.class);
-        followed.sort(Comparator.comparingDouble(f -> f.lever.effort(f.rung)));
+        followed.sort(Comparator.comparingDouble(f -> f.adjustment.effort(f.level)));
         for (Followed one : followed) {
-            if (one.chance >= goal.chance() && !reached.contains(one.lever.kind())) {
+            if (one.chance >= goal.chance() && !reached.contains(one.adjustment.kind())) {
                 confirmed(List.of(one)).ifPresent(change -> {
                     found.add(change);
                     if (change.reachesGoal()) {
-                        reached.add(one.lever.kind());
+                        reached.add(one.adjustment.kind());
                     }
                 });
             }
@@ -114,26 +114,26 @@ final class ChangeSearch {
         return List.copyOf(forgone);
     }
 
-    /** The smallest rung of a lever that reaches the goal, else its largest; empty where it does not help. */
-    private Optional<Followed> follow(Lever lever) {
-        // the chance at the largest rung that can be taken
-        int top = lever.rungs();
-        OptionalDouble best = chance(lever, top);
-        // the largest rung that can be taken, by halving from the top
+    /** The smallest level of a adjustment that reaches the goal, else its largest; empty where it does not help. */
+    private Optional<Followed> follow(Adjustment adjustment) {
+        // the chance at the largest level that can be taken
+        int top = adjustment.levels();
+        OptionalDouble best = chance(adjustment, top);
+        // the largest level that can be taken, by halving from the top
         while (best.isEmpty() && top > 1) {
             top /= 2;
-            best = chance(lever, top);
+            best = chance(adjustment, top);
         }
         if (best.isEmpty() || best.getAsDouble() < before + HELPS) {
             return Optional.empty();
         }
-        // halving between a rung that falls short (0: none taken) and one that reaches the goal
+        // halving between a level that falls short (0: none taken) and one that reaches the goal
         int low = 0;
         int high = top;
         double reached = best.getAsDouble();
         while (reached >= goal.chance() && high - low > 1) {
             int middle = (low + high) / 2;
-            double chance = chance(lever, middle).orElse(0);
+            double chance = chance(adjustment, middle).orElse(0);
             if (chance >= goal.chance()) {
                 high = middle;
                 reached = chance;
@@ -141,12 +141,12 @@ final class ChangeSearch {
                 low = middle;
             }
         }
-        return Optional.of(new Followed(lever, high, reached));
+        return Optional.of(new Followed(adjustment, high, reached));
     }
 
-    /** Chance at a rung, from the draws of the search; empty where the rung cannot be taken. */
-    private OptionalDouble chance(Lever lever, int rung) {
-        Optional<Lever.Changed> changed = lever.at(design, rung);
+    /** Chance at a level, from the draws of the search; empty where the level cannot be taken. */
+    private OptionalDouble chance(Adjustment adjustment, int level) {
+        Optional<Adjustment.Changed> changed = adjustment.at(design, level);
         if (changed.isEmpty()) {
             return OptionalDouble.empty();
         }
@@ -158,7 +158,7 @@ final class ChangeSearch {
         }
     }
 
-    /** Two levers together that reach the goal with less effort than either alone, the best two of different kinds. */
+    /** Two adjustments together that reach the goal with less effort than either alone, the best two of different kinds. */
     private List<Change> pairs(List<Followed> followed, List<Change> singles) {
         // a pair must take less effort than the cheapest single change that reaches the goal
         double cheapest = singles.stream()
@@ -166,13 +166,13 @@ final class ChangeSearch {
                 .mapToDouble(Change::effort)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
-        // the levers that gain most for their effort, two by two
+        // the adjustments that gain most for their effort, two by two
         List<Followed> best = new ArrayList<>(followed);
-        best.sort(Comparator.comparingDouble((Followed f) -> -(f.chance - before) / f.lever.effort(f.rung)));
+        best.sort(Comparator.comparingDouble((Followed f) -> -(f.chance - before) / f.adjustment.effort(f.level)));
         List<List<Followed>> pairs = new ArrayList<>();
         for (int i = 0; i < Math.min(LEVERS_IN_PAIRS, best.size()); i++) {
             for (int j = i + 1; j < Math.min(LEVERS_IN_PAIRS, best.size()); j++) {
-                if (best.get(i).lever.kind() != best.get(j).lever.kind()) {
+                if (best.get(i).adjustment.kind() != best.get(j).adjustment.kind()) {
                     diagonal(best.get(i), best.get(j)).ifPresent(pairs::add);
                 }
             }
@@ -181,8 +181,8 @@ final class ChangeSearch {
         List<Change> changes = new ArrayList<>();
         Set<Set<Step.Kind>> kinds = new HashSet<>();
         for (List<Followed> pair : pairs) {
-            Set<Step.Kind> both =
-                    EnumSet.of(pair.get(0).lever.kind(), pair.get(1).lever.kind());
+            Set<Step.Kind> both = EnumSet.of(
+                    pair.get(0).adjustment.kind(), pair.get(1).adjustment.kind());
             if (changes.size() < 2 && effort(pair) < cheapest && kinds.add(both)) {
                 confirmed(pair).filter(Change::reachesGoal).ifPresent(changes::add);
             }
@@ -190,12 +190,12 @@ final class ChangeSearch {
         return changes;
     }
 
-    /** The first point of the diagonal at which two levers reach the goal; empty where none does. */
+    /** The first point of the diagonal at which two adjustments reach the goal; empty where none does. */
     private Optional<List<Followed>> diagonal(Followed one, Followed two) {
         for (int k = 1; k <= DIAGONAL; k++) {
-            Followed a = new Followed(one.lever, share(one.rung, k), 0);
-            Followed b = new Followed(two.lever, share(two.rung, k), 0);
-            Optional<Lever.Changed> both = both(a, b);
+            Followed a = new Followed(one.adjustment, share(one.level, k), 0);
+            Followed b = new Followed(two.adjustment, share(two.level, k), 0);
+            Optional<Adjustment.Changed> both = both(a, b);
             if (both.isPresent() && appraiser.chance(both.get().design(), SCREENING_DRAWS) >= goal.chance()) {
                 return Optional.of(List.of(a, b));
             }
@@ -204,18 +204,18 @@ final class ChangeSearch {
     }
 
     /** Rung at k eighths of the way, 1 at least. */
-    private static int share(int rungs, int k) {
-        return Math.max(1, (int) Math.round(rungs * k / (double) DIAGONAL));
+    private static int share(int levels, int k) {
+        return Math.max(1, (int) Math.round(levels * k / (double) DIAGONAL));
     }
 
-    /** The design with two rungs taken, one after the other. */
-    private Optional<Lever.Changed> both(Followed a, Followed b) {
-        return a.lever.at(design, a.rung).flatMap(first -> b.lever.at(first.design(), b.rung));
+    /** The design with two levels taken, one after the other. */
+    private Optional<Adjustment.Changed> both(Followed a, Followed b) {
+        return a.adjustment.at(design, a.level).flatMap(first -> b.adjustment.at(first.design(), b.level));
     }
 
     /** Effort of all steps together. */
     private static double effort(List<Followed> steps) {
-        return steps.stream().mapToDouble(f -> f.lever.effort(f.rung)).sum();
+        return steps.stream().mapToDouble(f -> f.adjustment.effort(f.level)).sum();
     }
 
     /** The change asked anew with all draws, once; empty where it breaks a limit. */
@@ -232,13 +232,13 @@ final class ChangeSearch {
     private Optional<Change> confirm(List<Followed> wanted) {
         List<Followed> steps = new ArrayList<>(wanted);
         Optional<Change> change = asked(steps);
-        // the few draws of the search may have been too hopeful: go on by the first lever
+        // the few draws of the search may have been too hopeful: go on by the first adjustment
         for (int k = 0; k < FURTHER && change.isPresent() && !change.get().reachesGoal(); k++) {
             Followed first = steps.get(0);
-            if (first.rung == first.lever.rungs()) {
+            if (first.level == first.adjustment.levels()) {
                 break;
             }
-            steps.set(0, new Followed(first.lever, first.rung + 1, 0));
+            steps.set(0, new Followed(first.adjustment, first.level + 1, 0));
             Optional<Change> further = asked(steps);
             change = further.isPresent() ? further : change;
         }
@@ -250,12 +250,12 @@ final class ChangeSearch {
         return broken.isPresent() ? Optional.empty() : change;
     }
 
-    /** The change with its appraisal from all draws; empty where a rung cannot be taken. */
+    /** The change with its appraisal from all draws; empty where a level cannot be taken. */
     private Optional<Change> asked(List<Followed> followed) {
         Design changed = design;
         List<Step> steps = new ArrayList<>();
         for (Followed one : followed) {
-            Optional<Lever.Changed> next = one.lever.at(changed, one.rung);
+            Optional<Adjustment.Changed> next = one.adjustment.at(changed, one.level);
             if (next.isEmpty()) {
                 return Optional.empty();
             }

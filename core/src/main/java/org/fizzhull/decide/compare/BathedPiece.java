@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
+import org.fizzhull.forecast.joint.OutcomeByDraw;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.CriticalWeights;
@@ -70,7 +70,7 @@ public record BathedPiece(
 
     /** {@return the index of the bath in which the fewest float to the end; the first of equals} */
     static int worst(JointForecast answer) {
-        List<InBath> baths = answer.baths();
+        List<OutcomeByDraw> baths = answer.baths();
         int worst = 0;
         for (int i = 1; i < baths.size(); i++) {
             if (floats(baths.get(i)) < floats(baths.get(worst))) {
@@ -89,7 +89,7 @@ public record BathedPiece(
      */
     static BathedPiece of(JointForecast answer, List<NamedBath> panel, boolean fizzes) {
         int worst = worst(answer);
-        InBath bath = answer.baths().get(worst);
+        OutcomeByDraw bath = answer.baths().get(worst);
         List<InNamedBath> each = new ArrayList<>();
         for (int i = 0; i < panel.size(); i++) {
             each.add(new InNamedBath(panel.get(i), floats(answer.baths().get(i))));
@@ -108,7 +108,7 @@ public record BathedPiece(
     }
 
     /** Chance to float to the end in one bath. */
-    private static double floats(InBath bath) {
+    private static double floats(OutcomeByDraw bath) {
         return bath.probability().floatsToTheEnd();
     }
 

@@ -20,7 +20,7 @@ import org.fizzhull.shape.Shape;
  * @param notices what the reader must know of this row and not of all
  */
 public record ComparedPiece(
-        Candidate candidate, MadePiece made, BathedPiece bathed, Standing standing, List<Notice> notices) {
+        Candidate candidate, MadePiece made, BathedPiece bathed, RowRank standing, List<Notice> notices) {
 
     /**
      * Copies the list.

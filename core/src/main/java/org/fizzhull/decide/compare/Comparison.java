@@ -157,7 +157,7 @@ public record Comparison(
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Ranking.chanceAbove(
                             row.merits(sort), drawn.get(i + 1).merits(sort)));
-            Standing standing = new Standing(better, chances[i], Ranking.opportunityLoss(best, row.shares()));
+            RowRank standing = new RowRank(better, chances[i], Ranking.opportunityLoss(best, row.shares()));
             List<Notice> own = new ArrayList<>(row.notices());
             own.removeAll(common);
             rows.add(row.row(standing, own));

@@ -5,8 +5,8 @@ import java.util.List;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
-import org.fizzhull.forecast.joint.InBath;
 import org.fizzhull.forecast.joint.JointForecast;
+import org.fizzhull.forecast.joint.OutcomeByDraw;
 
 /**
  * What a comparison keeps of the forecast of one candidate: its numbers, and the draws by which rows are compared. The draws of
@@ -35,7 +35,7 @@ final class RowDraws {
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();
         // rows are compared in the bath that each does worst in
-        InBath worst = answer.baths().get(BathedPiece.worst(answer));
+        OutcomeByDraw worst = answer.baths().get(BathedPiece.worst(answer));
         shares = worst.shares();
         headroom = worst.headroom();
         fizzTimes = worst.fizzTimes();
@@ -93,7 +93,7 @@ final class RowDraws {
     }
 
     /** The row of the table, with the rank that was found and the notices that are its own. */
-    ComparedPiece row(Standing standing, List<Notice> own) {
+    ComparedPiece row(RowRank standing, List<Notice> own) {
         return new ComparedPiece(candidate, made, bathed, standing, own);
     }
 }

@@ -103,14 +103,14 @@ public final class Diagnoser {
      */
     public Why diagnose(Design design, Symptom symptom, Seen seen) {
         // the plan first: the weights of its pieces are needed for the faults
-        Suspect plan =
-                Suspect.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
-        List<Suspect> faults = new ArrayList<>();
+        Hypothesis plan = Hypothesis.of(
+                Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
+        List<Hypothesis> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
             Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
                     ? Optional.empty()
                     : Faults.of(cause, design, factors, plan.pieces(), plan.makeup());
-            faulty.ifPresent(f -> faults.add(Suspect.of(cause, f, symptom, seen, sampling, workers)));
+            faulty.ifPresent(f -> faults.add(Hypothesis.of(cause, f, symptom, seen, sampling, workers)));
         }
         boolean computed = symptom.computed(design);
         List<Ranked> ranked = ranked(plan, faults, computed, seen.mass());
@@ -122,13 +122,13 @@ public final class Diagnoser {
             Optional<Check> check = one.probability < WORTH_A_CHECK || alone
                     ? Optional.empty()
                     : best(one, other, seen).map(Why.BestCheck::check);
-            Suspect suspect = one.suspect;
+            Hypothesis hypothesis = one.hypothesis;
             chances.add(new Why.Chance(
-                    suspect.cause(),
+                    hypothesis.cause(),
                     one.probability,
-                    suspect.symptoms().chance(seen.mass()),
-                    suspect.way(),
-                    suspect.made(),
+                    hypothesis.symptoms().chance(seen.mass()),
+                    hypothesis.way(),
+                    hypothesis.made(),
                     check));
         }
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
@@ -138,14 +138,15 @@ public final class Diagnoser {
     }
 
     /** A cause and its chance; before the chances are scaled, its share of their sum. */
-    private record Ranked(Suspect suspect, double probability) {}
+    private record Ranked(Hypothesis hypothesis, double probability) {}
 
     /** Chances of all causes, the plan among them, likeliest first: the equations of the class. */
-    private static List<Ranked> ranked(Suspect plan, List<Suspect> faults, boolean computed, OptionalDouble read) {
+    private static List<Ranked> ranked(
+            Hypothesis plan, List<Hypothesis> faults, boolean computed, OptionalDouble read) {
         double ofPlan = plan.presence() * plan.symptoms().chance(read);
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
-        for (Suspect fault : faults) {
+        for (Hypothesis fault : faults) {
             // what the fault adds to what would have happened anyway; the rest is the plan's
             double anyway = computed ? asPlanned(plan, fault, read) : 0;
             double shown = fault.symptoms().chance(read);
@@ -160,15 +161,15 @@ public final class Diagnoser {
         for (int i = 0; i < weighed.size(); i++) {
             Ranked one = weighed.get(i);
             double plain = i == weighed.size() - 1 ? 1 : 0; // the plan, where nothing shows it
-            ranked.add(new Ranked(one.suspect, sum > 0 ? one.probability / sum : plain));
+            ranked.add(new Ranked(one.hypothesis, sum > 0 ? one.probability / sum : plain));
         }
-        ranked.sort(
-                Comparator.comparingDouble((Ranked one) -> -one.probability).thenComparing(one -> one.suspect.cause()));
+        ranked.sort(Comparator.comparingDouble((Ranked one) -> -one.probability)
+                .thenComparing(one -> one.hypothesis.cause()));
         return ranked;
     }
 
     /** Chance that a piece which weighs what was read with a fault at work would have shown the symptom without the fault. */
-    private static double asPlanned(Suspect plan, Suspect fault, OptionalDouble read) {
+    private static double asPlanned(Hypothesis plan, Hypothesis fault, OptionalDouble read) {
         double ratio = plan.pieces().median() / fault.pieces().median();
         OptionalDouble planned = read.isPresent() ? OptionalDouble.of(read.getAsDouble() * ratio) : read;
         return plan.symptoms().chance(planned);
@@ -181,9 +182,9 @@ public final class Diagnoser {
         if (!(both > 0)) {
             return Optional.empty();
         }
-        for (Map.Entry<Check, Interval> entry : one.suspect.readings().entrySet()) {
+        for (Map.Entry<Check, Interval> entry : one.hypothesis.readings().entrySet()) {
             Check check = entry.getKey();
-            Interval other = two.suspect.readings().get(check);
+            Interval other = two.hypothesis.readings().get(check);
             if (other == null || seen.reading(check).isPresent()) {
                 continue;
             }

@@ -147,7 +147,7 @@ final class Symptoms {
         if (question.into() != faulty.bathed().into()) {
             return 1;
         }
-        var attitudes = FloatPredictor.standard().rests(question);
+        var attitudes = FloatPredictor.standard().attitudes(question);
         if (attitudes.isEmpty()) {
             return 0;
         }

@@ -26,7 +26,7 @@ import org.fizzhull.shape.Shape;
  * </ol>
  *
  * <p>The centre of mass counts what lies on the piece and in it. A shape without a hull has no attitudes. Cost: some
- * hundredths of a second, of a mesh of 100,000 facets seconds. Used for {@link org.fizzhull.forecast.Forecast#rests}.
+ * hundredths of a second, of a mesh of 100,000 facets seconds. Used for {@link org.fizzhull.forecast.Forecast#attitudes}.
  */
 public final class FloatingAttitudes {
     /** The piece, with the weight of the central values. */
@@ -54,15 +54,15 @@ public final class FloatingAttitudes {
      * @param piece the central piece
      */
     public static List<FloatingAttitude> of(Question question, Piece piece) {
-        FloatingAttitudes rests = new FloatingAttitudes(question, piece);
+        FloatingAttitudes found = new FloatingAttitudes(question, piece);
         List<FloatingAttitude> all = new ArrayList<>();
-        Optional<Hollow> hollow = rests.shape.hollow();
-        if (hollow.isPresent() && rests.placed) {
-            rests.boat(hollow.get(), all);
+        Optional<Hollow> hollow = found.shape.hollow();
+        if (hollow.isPresent() && found.placed) {
+            found.boat(hollow.get(), all);
         }
-        Optional<Hull> hull = rests.shape.hull();
+        Optional<Hull> hull = found.shape.hull();
         if (hull.isPresent()) {
-            rests.flooded(hull.get(), all);
+            found.flooded(hull.get(), all);
         }
         return all;
     }

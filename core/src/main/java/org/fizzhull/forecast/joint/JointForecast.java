@@ -15,7 +15,7 @@ import org.fizzhull.uncertainty.Statistics;
  * One of several answers of a {@link JointPredictor}. Masses in kg, times in s. Immutable.
  *
  * <p>What depends on the making alone (piece, weight, when it is dry) stands here, what depends on the water in one
- * {@link InBath} for each bath. Draw i is the same state of the world in all answers of one run.
+ * {@link OutcomeByDraw} for each bath. Draw i is the same state of the world in all answers of one run.
  */
 public final class JointForecast {
     /** What was asked, in the first bath, as it was judged. */
@@ -23,7 +23,7 @@ public final class JointForecast {
     /** The piece by the central values, a made one with the weight of the middle draw. */
     private final Piece piece;
     /** Ways it floats as it is, in the first bath. */
-    private final List<FloatingAttitude> rests;
+    private final List<FloatingAttitude> attitudes;
     /** Weight as it goes into the bath, kg. */
     private final Interval mass;
     /** Weight out of the mould, kg, draw by draw; NaN for a piece on the scale. */
@@ -34,7 +34,7 @@ public final class JointForecast {
      */
     private final double[] ready;
     /** Answers in each bath, in their order. */
-    private final List<InBath> baths;
+    private final List<OutcomeByDraw> baths;
     /** What the reader must know. */
     private final List<Notice> notices;
 
@@ -42,14 +42,14 @@ public final class JointForecast {
     JointForecast(
             Question question,
             Piece piece,
-            List<FloatingAttitude> rests,
+            List<FloatingAttitude> attitudes,
             double[] mass,
             double[][] making,
-            List<InBath> baths,
+            List<OutcomeByDraw> baths,
             List<Notice> notices) {
         this.question = question;
         this.piece = piece;
-        this.rests = List.copyOf(rests);
+        this.attitudes = List.copyOf(attitudes);
         this.mass = OutcomeStatistics.interval95(Statistics.sorted(mass));
         damp = making[JointModel.DAMP];
         ready = making[JointModel.READY];
@@ -68,8 +68,8 @@ public final class JointForecast {
     }
 
     /** {@return the ways it floats as it is, in the first bath} */
-    public List<FloatingAttitude> rests() {
-        return rests;
+    public List<FloatingAttitude> attitudes() {
+        return attitudes;
     }
 
     /** {@return the weight as it goes into the bath} */
@@ -106,7 +106,7 @@ public final class JointForecast {
     }
 
     /** {@return what becomes of it in each bath, in their order} */
-    public List<InBath> baths() {
+    public List<OutcomeByDraw> baths() {
         return baths;
     }
 

@@ -45,22 +45,22 @@ final class JointModel implements Model {
     private final double[][] making;
 
     /**
-     * @param posed the question in each bath, all of the same rows
+     * @param prepared the question in each bath, all of the same rows
      * @param places of the question's columns among the common ones
      * @param columns for each bath
      * @param making columns of what is the same for all baths
      */
-    JointModel(List<PreparedQuestion> posed, int[] places, double[][][] columns, double[][] making) {
-        maker = new TimedMaker(posed.get(0).question());
+    JointModel(List<PreparedQuestion> prepared, int[] places, double[][][] columns, double[][] making) {
+        maker = new TimedMaker(prepared.get(0).question());
         for (int i = 0; i < columns.length; i++) {
-            PreparedQuestion in = posed.get(i);
+            PreparedQuestion in = prepared.get(i);
             DropModel drop = new DropModel(in, maker);
             baths.add(
                     in.question().stillWater()
                             ? new StillModel(in, drop, columns[i])
                             : new VoyageModel(in, drop, columns[i]));
         }
-        priors = posed.get(0).factors().priors();
+        priors = prepared.get(0).factors().priors();
         values = new double[places.length];
         own = new double[places.length];
         this.places = places;

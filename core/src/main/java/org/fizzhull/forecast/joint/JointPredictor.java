@@ -167,12 +167,12 @@ public final class JointPredictor {
 
     /** The answer to question {@code number}, from 0, in each bath. */
     private CommonPosterior known(CommonColumns common, int first) {
-        List<PreparedQuestion> posed = new ArrayList<>();
+        List<PreparedQuestion> prepared = new ArrayList<>();
         for (MeasuredPieces pieces : measured) {
-            posed.add(PreparedQuestion.of(TippingBoat.judged(pieces.like(), factors), factors));
+            prepared.add(PreparedQuestion.of(TippingBoat.judged(pieces.like(), factors), factors));
         }
         List<Observations> seen = measured.stream().map(MeasuredPieces::seen).toList();
-        return CommonPosterior.of(common, first, posed, seen, sampling, workers);
+        return CommonPosterior.of(common, first, prepared, seen, sampling, workers);
     }
 
     private JointForecast answer(
@@ -180,24 +180,24 @@ public final class JointPredictor {
         if (put.making() instanceof FilledMould filled) {
             PieceLimits.checkFill(put.shape(), filled);
         }
-        List<PreparedQuestion> posed = new ArrayList<>();
+        List<PreparedQuestion> prepared = new ArrayList<>();
         for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
-            posed.add(posed(put.in(bath), posed));
+            prepared.add(prepared(put.in(bath), prepared));
         }
         // one run of draws for all baths: each piece is made once
-        double[][][] columns = new double[posed.size()][VoyageModel.CRITICAL_WIDTH][sampling.samples()];
+        double[][][] columns = new double[prepared.size()][VoyageModel.CRITICAL_WIDTH][sampling.samples()];
         double[][] making = new double[JointModel.MAKING_WIDTH][sampling.samples()];
-        run.draws(() -> new JointModel(posed, places, columns, making));
+        run.draws(() -> new JointModel(prepared, places, columns, making));
         // the answer: what belongs to the making by the first bath, then each bath
-        PreparedQuestion first = posed.get(0);
+        PreparedQuestion first = prepared.get(0);
         double[] centre = known.isPresent()
                 ? known.get().centre(first, places)
                 : first.factors().medians();
         Piece piece = piece(first, centre, columns[0][VoyageModel.MASS]);
-        List<InBath> each = new ArrayList<>();
+        List<OutcomeByDraw> each = new ArrayList<>();
         List<Notice> notices = new ArrayList<>(Notices.of(first.question(), piece));
         for (int i = 0; i < columns.length; i++) {
-            each.add(InBath.of(posed.get(i), columns[i]));
+            each.add(OutcomeByDraw.of(prepared.get(i), columns[i]));
         }
         if (first.question().into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
@@ -215,9 +215,9 @@ public final class JointPredictor {
     }
 
     /** By the central values; of a made piece with the weight of the middle draw, as a forecast of it alone has it. */
-    private static Piece piece(PreparedQuestion posed, double[] centre, double[] masses) {
-        DropModel drop = new DropModel(posed);
-        return posed.question().making() instanceof Weighed
+    private static Piece piece(PreparedQuestion prepared, double[] centre, double[] masses) {
+        DropModel drop = new DropModel(prepared);
+        return prepared.question().making() instanceof Weighed
                 ? drop.piece(centre)
                 : drop.piece(
                         centre,
@@ -225,7 +225,7 @@ public final class JointPredictor {
     }
 
     /** A question in a bath; the form of an earlier bath serves again where the piece goes in the same way. */
-    private PreparedQuestion posed(Question put, List<PreparedQuestion> earlier) {
+    private PreparedQuestion prepared(Question put, List<PreparedQuestion> earlier) {
         Question question = TippingBoat.judged(put, factors);
         for (PreparedQuestion other : earlier) {
             if (other.question().into() == question.into()) {

@@ -1,11 +1,11 @@
 package org.fizzhull.forecast.joint;
 
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.forecast.making.DryOff;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
@@ -50,7 +50,7 @@ final class TimedMaker implements Maker {
             step = null;
         } else {
             DryModel.Made made = DryModel.Made.of(making);
-            step = new Step(made.plan(), made.packing(shape), new DryOff(shape, made.plan()));
+            step = new Step(made.plan(), made.packing(shape), new PlannedDrying(shape, made.plan()));
         }
     }
 
@@ -105,5 +105,5 @@ final class TimedMaker implements Maker {
      * @param packing presses or fills the mould of a draw
      * @param off takes the damp piece through the plan
      */
-    private record Step(DryingPlan plan, Packing packing, DryOff off) {}
+    private record Step(DryingPlan plan, Packing packing, PlannedDrying off) {}
 }

@@ -52,7 +52,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     @Override
     public Maker maker(Shape shape) {
-        return new DryOff(shape, plan).maker(packing(shape));
+        return new PlannedDrying(shape, plan).maker(packing(shape));
     }
 
     /**

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -25,7 +25,8 @@ import org.fizzhull.uncertainty.Prior;
  * @param filling two halves, each pressed on its open face, or one plunger
  * @param plan what happens between press and bath
  */
-public record PressedMould(Blend blend, double pressure, double pressSpread, Mould.Filling filling, DryingPlan plan)
+public record PressedMould(
+        Blend blend, double pressure, double pressSpread, MouldDimensions.Filling filling, DryingPlan plan)
         implements Making, Serializable {
     @Override
     public List<Factor> factors() {
@@ -49,7 +50,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
 
     @Override
     public Maker maker(Shape shape) {
-        return new DryOff(shape, plan).maker(packing(shape));
+        return new PlannedDrying(shape, plan).maker(packing(shape));
     }
 
     /**
@@ -59,7 +60,7 @@ public record PressedMould(Blend blend, double pressure, double pressSpread, Mou
      */
     public Packing packing(Shape shape) {
         MixedDraw mixed = new MixedDraw(blend);
-        Mould mould = Mould.of(shape, filling);
+        MouldDimensions mould = MouldDimensions.of(shape, filling);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
             MixedDraw.Mix mix = mixed.of(made);

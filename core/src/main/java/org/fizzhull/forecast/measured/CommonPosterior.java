@@ -6,7 +6,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.CommonColumns;
 import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.uncertainty.Pinning;
+import org.fizzhull.uncertainty.ExactConditioning;
 import org.fizzhull.uncertainty.Posterior;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Workers;
@@ -34,7 +34,7 @@ public final class CommonPosterior {
      *
      * @param common columns of all questions, those that were measured last
      * @param first number of the first of these among them
-     * @param posed the questions whose pieces were measured, in their order; at least one
+     * @param prepared the questions whose pieces were measured, in their order; at least one
      * @param seen what was measured on the pieces of each
      * @param sampling number of draws, at least one, and seed
      * @param workers workers that compute the draws
@@ -42,21 +42,21 @@ public final class CommonPosterior {
     public static CommonPosterior of(
             CommonColumns common,
             int first,
-            List<PreparedQuestion> posed,
+            List<PreparedQuestion> prepared,
             List<Observations> seen,
             Sampling sampling,
             Workers workers) {
         List<Notice> notices = new ArrayList<>();
-        for (int i = 0; i < posed.size(); i++) {
-            notices.addAll(Conditioned.checked(posed.get(i), seen.get(i), sampling, workers));
+        for (int i = 0; i < prepared.size(); i++) {
+            notices.addAll(Conditioned.checked(prepared.get(i), seen.get(i), sampling, workers));
         }
         Posterior draws = Posterior.of(
                 common.uniforms(),
                 sampling.samples(),
                 sampling.seed(),
                 workers,
-                Conditioned.proposals(posed.get(0)),
-                () -> new Together(common, first, posed, seen));
+                Conditioned.proposals(prepared.get(0)),
+                () -> new Together(common, first, prepared, seen));
         Conditioned.believed(draws, notices, Conditioned.check(seen.get(0)));
         return new CommonPosterior(draws, notices.stream().distinct().toList());
     }
@@ -74,13 +74,13 @@ public final class CommonPosterior {
     /**
      * {@return the central values of a question that agree with the measurements}
      *
-     * @param posed one of the questions
+     * @param prepared one of the questions
      * @param places where its columns stand among the common ones
      */
-    public double[] centre(PreparedQuestion posed, int[] places) {
-        Own own = new Own(posed, places);
+    public double[] centre(PreparedQuestion prepared, int[] places) {
+        Own own = new Own(prepared, places);
         own.read(medians);
-        return Conditioned.agreed(posed.factors(), own.values);
+        return Conditioned.agreed(prepared.factors(), own.values);
     }
 
     /** The columns of one question among the common ones. Serves one thread. */
@@ -90,9 +90,9 @@ public final class CommonPosterior {
         private final double[] uniforms;
         private final double[] values;
 
-        Own(PreparedQuestion posed, int[] places) {
+        Own(PreparedQuestion prepared, int[] places) {
             this.places = places;
-            priors = posed.factors().priors();
+            priors = prepared.factors().priors();
             uniforms = new double[places.length];
             values = new double[places.length];
         }
@@ -109,12 +109,12 @@ public final class CommonPosterior {
     }
 
     /** One question and what was measured on its pieces. */
-    private record Part(Own own, Pins pins) {
+    private record Part(Own own, MeasurementSolvers solvers) {
         /** Weighs a row, and puts what is solved for back into it. */
-        double pin(double[] common, double[] extra) {
+        double solve(double[] common, double[] extra) {
             own.read(common);
-            double weight = pins.pin(own.values, extra);
-            for (int column : pins.pinned()) {
+            double weight = solvers.solve(own.values, extra);
+            for (int column : solvers.solved()) {
                 double solved = own.priors.get(column).cumulative(own.values[column]);
                 if (!(solved > 0 && solved < 1)) {
                     return Double.NEGATIVE_INFINITY;
@@ -126,37 +126,39 @@ public final class CommonPosterior {
     }
 
     /** All parts: the first is solved, the others weigh. */
-    private static final class Together implements Pinning {
+    private static final class Together implements ExactConditioning {
         private final List<Part> parts = new ArrayList<>();
-        private final int[] pinned;
+        private final int[] solved;
 
-        Together(CommonColumns common, int first, List<PreparedQuestion> posed, List<Observations> seen) {
-            for (int i = 0; i < posed.size(); i++) {
-                Pins pins = i == 0 ? Pins.of(posed.get(i), seen.get(i)) : Pins.weighing(posed.get(i), seen.get(i));
-                parts.add(new Part(new Own(posed.get(i), common.places(first + i)), pins));
+        Together(CommonColumns common, int from, List<PreparedQuestion> prepared, List<Observations> seen) {
+            for (int i = 0; i < prepared.size(); i++) {
+                MeasurementSolvers solvers = i == 0
+                        ? MeasurementSolvers.of(prepared.get(i), seen.get(i))
+                        : MeasurementSolvers.weighing(prepared.get(i), seen.get(i));
+                parts.add(new Part(new Own(prepared.get(i), common.places(from + i)), solvers));
             }
-            Part solved = parts.get(0);
-            pinned = solved.pins.pinned();
-            for (int k = 0; k < pinned.length; k++) {
-                pinned[k] = solved.own.places[pinned[k]];
+            Part first = parts.get(0);
+            solved = first.solvers.solved();
+            for (int k = 0; k < solved.length; k++) {
+                solved[k] = first.own.places[solved[k]];
             }
         }
 
         @Override
-        public int[] pinned() {
-            return pinned.clone();
+        public int[] solved() {
+            return solved.clone();
         }
 
         @Override
         public int uniforms() {
-            return parts.get(0).pins.uniforms();
+            return parts.get(0).solvers.uniforms();
         }
 
         @Override
-        public double pin(double[] inputs, double[] uniforms) {
+        public double solve(double[] inputs, double[] uniforms) {
             double weight = 0;
             for (int i = 0; i < parts.size() && weight > Double.NEGATIVE_INFINITY; i++) {
-                weight += parts.get(i).pin(inputs, uniforms);
+                weight += parts.get(i).solve(inputs, uniforms);
             }
             return weight;
         }

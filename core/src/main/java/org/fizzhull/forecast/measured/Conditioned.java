@@ -31,15 +31,15 @@ import org.fizzhull.uncertainty.Workers;
  * <ol>
  *   <li>Measurements that the question cannot have are refused: fizz in still water, a weighed press piece beside a
  *       known weight, a timed piece without its weight.
- *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link Expected}).
- *   <li>Each proposal of the priors is solved for what was measured and weighted ({@link Pins}); systematic resampling
+ *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link ExpectedReadings}).
+ *   <li>Each proposal of the priors is solved for what was measured and weighted ({@link MeasurementSolvers}); systematic resampling
  *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
  *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
  *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their
  *       middle, and the solved inputs are solved once more there.
  * </ol>
  *
- * <p>Exact for any spread of the measurement (change of variables, {@link org.fizzhull.uncertainty.Pinning}); see
+ * <p>Exact for any spread of the measurement (change of variables, {@link org.fizzhull.uncertainty.ExactConditioning}); see
  * docs/physics/uncertainty.md, 4. Cost: 20 voyages a draw with a fizz time, some hundred where each draw dries too.
  * Immutable.
  */
@@ -92,31 +92,31 @@ public final class Conditioned {
     /**
      * {@return what was measured, for a question about a piece in a bath; empty where nothing was measured}
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param seen what was measured on pieces of the same mix
      * @param sampling number of draws and seed
      * @param workers workers that compute the draws
      * @throws Refusal for a measurement that the question cannot have, or that nothing of the priors agrees with
      */
     public static Optional<Conditioned> on(
-            PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
-        return seen.isEmpty() ? Optional.empty() : Optional.of(of(posed, seen, sampling, workers));
+            PreparedQuestion prepared, Observations seen, Sampling sampling, Workers workers) {
+        return seen.isEmpty() ? Optional.empty() : Optional.of(of(prepared, seen, sampling, workers));
     }
 
-    private static Conditioned of(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
+    private static Conditioned of(PreparedQuestion prepared, Observations seen, Sampling sampling, Workers workers) {
         return of(
-                posed.factors(),
-                () -> Pins.of(posed, seen),
+                prepared.factors(),
+                () -> MeasurementSolvers.of(prepared, seen),
                 sampling,
                 workers,
-                proposals(posed),
-                checked(posed, seen, sampling, workers),
+                proposals(prepared),
+                checked(prepared, seen, sampling, workers),
                 check(seen));
     }
 
     /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */
-    static int proposals(PreparedQuestion posed) {
-        return posed.question().making() instanceof Weighed ? MOST_PROPOSALS : MOST_DRIED;
+    static int proposals(PreparedQuestion prepared) {
+        return prepared.question().making() instanceof Weighed ? MOST_PROPOSALS : MOST_DRIED;
     }
 
     /** {@return what to check where nothing agrees with what was measured} */
@@ -125,8 +125,8 @@ public final class Conditioned {
     }
 
     /** {@return what is to be said of measurements; refuses what cannot have been measured on a piece of the question} */
-    static List<Notice> checked(PreparedQuestion posed, Observations seen, Sampling sampling, Workers workers) {
-        Question question = posed.question();
+    static List<Notice> checked(PreparedQuestion prepared, Observations seen, Sampling sampling, Workers workers) {
+        Question question = prepared.question();
         seen.fizz().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.FIZZ));
         seen.rise().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RISE));
         seen.lift().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.LIFT));
@@ -138,7 +138,8 @@ public final class Conditioned {
         }
         List<Notice> notices = MeasuredNotices.assumptions(question, seen);
         if (sampling.samples() > 0) {
-            notices.addAll(Expected.of(posed, seen, sampling, workers).surprises());
+            notices.addAll(
+                    ExpectedReadings.of(prepared, seen, sampling, workers).surprises());
         }
         return notices;
     }
@@ -158,12 +159,12 @@ public final class Conditioned {
             Making making, Shape shape, Factors factors, WeighedPiece piece, Sampling sampling, Workers workers) {
         List<Notice> notices = new ArrayList<>(List.of(MeasuredNotices.weighed(piece, shape)));
         if (sampling.samples() > 0) {
-            notices.addAll(Expected.weighed(making, shape, factors, piece, sampling, workers)
+            notices.addAll(ExpectedReadings.weighed(making, shape, factors, piece, sampling, workers)
                     .surprises());
         }
         return of(
                 factors,
-                () -> Pins.pressed(new PressPin(piece, making, shape, factors), factors),
+                () -> MeasurementSolvers.pressed(new PressedWeightSolver(piece, making, shape, factors), factors),
                 sampling,
                 workers,
                 MOST_PROPOSALS,
@@ -173,27 +174,27 @@ public final class Conditioned {
 
     private static Conditioned of(
             Factors factors,
-            Supplier<Pins> pins,
+            Supplier<MeasurementSolvers> solvers,
             Sampling sampling,
             Workers workers,
             int most,
             List<Notice> notices,
             String check) {
         // without draws only the solved inputs move, and the others keep their medians
-        Pins central = pins.get();
+        MeasurementSolvers central = solvers.get();
         if (sampling.samples() == 0) {
             double[] centre = factors.medians();
-            if (central.pin(centre, middle(central.uniforms())) == Double.NEGATIVE_INFINITY) {
+            if (central.solve(centre, middle(central.uniforms())) == Double.NEGATIVE_INFINITY) {
                 throw contradiction(
                         "none of the central values", "Ask for draws, so that the other inputs may differ.");
             }
             return new Conditioned(Optional.empty(), centre, notices);
         }
         Posterior posterior =
-                Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, pins::get);
+                Posterior.of(factors.priors(), sampling.samples(), sampling.seed(), workers, most, solvers::get);
         believed(posterior, notices, check);
         double[] agreed = agreed(factors, posterior.medians());
-        central.pin(agreed, middle(central.uniforms()));
+        central.solve(agreed, middle(central.uniforms()));
         return new Conditioned(Optional.of(posterior), agreed, notices);
     }
 

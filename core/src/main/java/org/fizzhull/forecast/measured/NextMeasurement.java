@@ -65,7 +65,7 @@ public final class NextMeasurement {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     /** The question. */
-    private final PreparedQuestion posed;
+    private final PreparedQuestion prepared;
     /** What was measured already. */
     private final Observations seen;
     /** Columns of {@link VoyageModel}, one place for each draw. */
@@ -78,8 +78,8 @@ public final class NextMeasurement {
     private Optional<MeasureNext> best = Optional.empty();
 
     /** Margins and their width, from the columns of the question's model. */
-    private NextMeasurement(PreparedQuestion posed, Observations seen, double[][] columns) {
-        this.posed = posed;
+    private NextMeasurement(PreparedQuestion prepared, Observations seen, double[][] columns) {
+        this.prepared = prepared;
         this.seen = seen;
         y = columns;
         margin = new double[y[0].length];
@@ -93,24 +93,24 @@ public final class NextMeasurement {
     /**
      * {@return the best measurement; empty where the chance is near 0 or 1 already, or none tells much}
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param seen what was measured already
      * @param columns of the model of the question
      * @param chance to float to the end
      */
     public static Optional<MeasureNext> of(
-            PreparedQuestion posed, Observations seen, double[][] columns, double chance) {
-        if (posed.question().stillWater() || chance < SETTLED || chance > 1 - SETTLED) {
+            PreparedQuestion prepared, Observations seen, double[][] columns, double chance) {
+        if (prepared.question().stillWater() || chance < SETTLED || chance > 1 - SETTLED) {
             return Optional.empty();
         }
-        NextMeasurement next = new NextMeasurement(posed, seen, columns);
+        NextMeasurement next = new NextMeasurement(prepared, seen, columns);
         next.look();
         return next.best;
     }
 
     /** Looks at each measurement that can be made and was not yet. */
     private void look() {
-        Question question = posed.question();
+        Question question = prepared.question();
         double piece = question.making() instanceof Weighed weighed
                 ? weighed.mass()
                 : Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
@@ -124,7 +124,7 @@ public final class NextMeasurement {
         if (seen.rise().isEmpty()) {
             consider(
                     MeasureNext.Kind.TIME_RISE,
-                    posed.heavier(),
+                    prepared.heavier(),
                     read(y[VoyageModel.HEAVIER_RISE], RISE_THUMB, RISE_SHARE));
         }
         if (seen.lift().isEmpty()) {

@@ -16,7 +16,7 @@ import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 
 /**
- * The quick voyage of a piece that was measured, for any values of the inputs: what the pins solve. The piece is of the
+ * The quick voyage of a piece that was measured, for any values of the inputs: what the solvers work with. The piece is of the
  * same mix as the one asked about, made and dried in the same way, and may have another weight; its porosity follows.
  * One instance serves one thread.
  */
@@ -34,27 +34,27 @@ public final class TimedVoyage {
      * The asked piece, or one of another mass, kg: of the same mix, made and dried in the same way. The spread of a
      * batch is not that of one piece on the scale.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param mass kg
      */
-    public TimedVoyage(PreparedQuestion posed, OptionalDouble mass) {
-        Question question = posed.question();
-        Factors factors = posed.factors();
+    public TimedVoyage(PreparedQuestion prepared, OptionalDouble mass) {
+        Question question = prepared.question();
+        Factors factors = prepared.factors();
         if (question.making() instanceof Weighed) {
             Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
-            drop = new DropModel(posed.ask(timed));
+            drop = new DropModel(prepared.ask(timed));
         } else {
             Maker asked = question.making().maker(question.shape());
             double kilograms = mass.orElseThrow();
             double least = question.shape().insetMass() + Weighed.LEAST_BODY;
             drop = new DropModel(
-                    posed,
+                    prepared,
                     (draw, ratio) -> new Piece(
                             question.shape(),
                             Math.max(least, kilograms + draw.massError()),
                             asked.make(draw, ratio).makeup()));
         }
-        voyage = new QuickVoyage(posed.form(), question.bath());
+        voyage = new QuickVoyage(prepared.form(), question.bath());
         hand = factors.column(Input.HAND);
         displaced = question.bath().density() * question.shape().volume();
     }

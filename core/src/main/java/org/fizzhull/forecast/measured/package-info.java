@@ -5,11 +5,11 @@
  * draw and the draws are weighted by how likely that is, which is exact for any spread ({@code Conditioned}):
  *
  * <ul>
- *   <li>a weighed pressed piece for the press scale ({@code PressPin}),
- *   <li>a fizz time for the speed of recession ({@code FizzPin}),
- *   <li>a rise time for the bubble size ({@code RisePin}),
- *   <li>a reading under water for the bubble size or the size of the mould ({@code LiftPin}, {@code Bowls}),
- *   <li>any further measurement solves nothing: it weights the draws by its likelihood ({@code Further}).
+ *   <li>a weighed pressed piece for the press scale ({@code PressedWeightSolver}),
+ *   <li>a fizz time for the speed of recession ({@code FizzTimeSolver}),
+ *   <li>a rise time for the bubble size ({@code RiseTimeSolver}),
+ *   <li>a reading under water for the bubble size or the size of the mould ({@code LiftReadingSolver}, {@code DunkReadings}),
+ *   <li>any further measurement solves nothing: it weights the draws by its likelihood ({@code FurtherMeasurements}).
  * </ul>
  *
  * <p>{@link org.fizzhull.forecast.measured.MeasureNext} tells which measurement would tell most. Left out: fitting many

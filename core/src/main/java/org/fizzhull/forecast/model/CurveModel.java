@@ -3,7 +3,7 @@ package org.fizzhull.forecast.model;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Model;
@@ -15,7 +15,7 @@ import org.fizzhull.uncertainty.Model;
  */
 public final class CurveModel implements Model {
     /** The mould that is filled. */
-    private final Mould mould;
+    private final MouldDimensions mould;
     /** Uncertain inputs of a press. */
     private final Factors factors;
     /** Pressures at the top of the mould, Pa. */
@@ -36,7 +36,7 @@ public final class CurveModel implements Model {
      * @param pressures pressures at the top of the mould, Pa
      * @param columns filled: damp mass, kg, one column per pressure, one place per draw
      */
-    public CurveModel(Blend blend, Mould mould, Factors factors, double[] pressures, double[][] columns) {
+    public CurveModel(Blend blend, MouldDimensions mould, Factors factors, double[] pressures, double[][] columns) {
         this.mould = mould;
         this.factors = factors;
         this.pressures = pressures;

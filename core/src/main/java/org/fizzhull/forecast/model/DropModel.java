@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * then asked ({@link #sail}, {@link #launch}).
  *
  * <p>A made piece is kept for the two last sets of values that made one, so that an input of the bath alone does not
- * press and dry it anew: the mixed rows of the indices, and every step of a pin, change one input at a time. That is
+ * press and dry it anew: the mixed rows of the indices, and every step of a solver change one input at a time. That is
  * why the inputs of making stand first among the columns. One instance serves one thread.
  */
 public final class DropModel implements Model {
@@ -67,23 +67,23 @@ public final class DropModel implements Model {
     /**
      * Makes the pieces as the question says.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      */
-    public DropModel(PreparedQuestion posed) {
-        this(posed, posed.question().making().maker(posed.question().shape()));
+    public DropModel(PreparedQuestion prepared) {
+        this(prepared, prepared.question().making().maker(prepared.question().shape()));
     }
 
     /**
      * With pieces made otherwise than the question says.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param maker what makes the piece of a draw
      */
-    public DropModel(PreparedQuestion posed, Maker maker) {
-        question = posed.question();
-        factors = posed.factors();
+    public DropModel(PreparedQuestion prepared, Maker maker) {
+        question = prepared.question();
+        factors = prepared.factors();
         Shape shape = question.shape();
-        balance = new DropBalance(shape, posed.rest(), question.bath());
+        balance = new DropBalance(shape, prepared.rest(), question.bath());
         this.maker = maker;
         costly = !(question.making() instanceof Weighed);
         makingColumns = factors.makingColumns();

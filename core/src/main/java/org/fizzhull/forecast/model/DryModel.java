@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.forecast.making.DryOff;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
@@ -32,7 +32,7 @@ public final class DryModel implements Model {
     /** For the volume ratio of a mould alone. */
     private final DropBalance balance;
     /** Takes the damp piece through the plan. */
-    private final DryOff off;
+    private final PlannedDrying off;
     /** What happens between press and bath. */
     private final DryingPlan plan;
     /** Where each draw is written. */
@@ -53,7 +53,7 @@ public final class DryModel implements Model {
         this.columns = columns;
         packing = made.packing(shape);
         plan = made.plan();
-        off = new DryOff(shape, plan);
+        off = new PlannedDrying(shape, plan);
         balance = new DropBalance(shape, Bath.at(Question.DEFAULT_TEMPERATURE));
         row = columns.row();
     }

@@ -29,12 +29,12 @@ public final class FizzModel implements Model {
     /**
      * Writes into the columns, one row per draw.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param columns columns to be filled, each with one place per draw
      */
-    public FizzModel(PreparedQuestion posed, double[][] columns) {
-        drop = new DropModel(posed);
-        voyage = new QuickVoyage(posed.form(), posed.question().bath());
+    public FizzModel(PreparedQuestion prepared, double[][] columns) {
+        drop = new DropModel(prepared);
+        voyage = new QuickVoyage(prepared.form(), prepared.question().bath());
         this.columns = columns;
     }
 

@@ -28,7 +28,7 @@ public final class FloatCheck {
     /** Table of priors: a weight that tips a boat prepares the question anew. */
     private final Factors priors;
     /** The question as it is judged, prepared. */
-    private final PreparedQuestion posed;
+    private final PreparedQuestion prepared;
     /** Central value of each of its uncertain inputs, SI. */
     private final double[] centre;
 
@@ -37,24 +37,24 @@ public final class FloatCheck {
      *
      * @param put what was asked
      * @param priors table of priors
-     * @param posed the same question as it is judged, prepared to those priors
+     * @param prepared the same question as it is judged, prepared to those priors
      * @param centre central value of each of its uncertain inputs, SI
      */
-    public FloatCheck(Question put, Factors priors, PreparedQuestion posed, double[] centre) {
+    public FloatCheck(Question put, Factors priors, PreparedQuestion prepared, double[] centre) {
         this.put = put;
         this.priors = priors;
-        this.posed = posed;
+        this.prepared = prepared;
         this.centre = centre.clone();
     }
 
     /** {@return what was asked; an open shape that tips is judged as dropped} */
     public Question question() {
-        return posed.question();
+        return prepared.question();
     }
 
     /** {@return whether the piece of the question floats} */
     public Floats floats() {
-        return floats(posed);
+        return floats(prepared);
     }
 
     /**
@@ -71,7 +71,7 @@ public final class FloatCheck {
         }
         Question judged = TippingBoat.judged(other, priors);
         boolean sameWay = judged.into() == question().into();
-        return floats(sameWay ? posed.ask(judged) : PreparedQuestion.of(judged, priors));
+        return floats(sameWay ? prepared.ask(judged) : PreparedQuestion.of(judged, priors));
     }
 
     /** By one voyage of the central values; in still water by the balance alone. */
@@ -92,7 +92,7 @@ public final class FloatCheck {
      * bath, that floats to the end, kg} To 0.03 % of the weight. Costs about ten voyages.
      */
     public double heaviest() {
-        DropModel drop = new DropModel(posed);
+        DropModel drop = new DropModel(prepared);
         double spare = drop.at(centre);
         if (question().stillWater()) {
             return drop.mass() + spare;
@@ -106,6 +106,6 @@ public final class FloatCheck {
 
     /** Scratch space of one question: a check is shared by threads, a voyage is not. */
     private QuickVoyage voyage() {
-        return new QuickVoyage(posed.form(), question().bath());
+        return new QuickVoyage(prepared.form(), question().bath());
     }
 }

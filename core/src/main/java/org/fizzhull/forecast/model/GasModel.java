@@ -23,13 +23,13 @@ public final class GasModel implements Model {
     /**
      * Writes into the columns, one row per draw.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param times times asked, s
      * @param columns columns to be filled, each with one place per draw
      */
-    public GasModel(PreparedQuestion posed, double[] times, double[][] columns) {
-        drop = new DropModel(posed);
-        voyage = FullVoyage.of(posed.form(), posed.question().bath());
+    public GasModel(PreparedQuestion prepared, double[] times, double[][] columns) {
+        drop = new DropModel(prepared);
+        voyage = FullVoyage.of(prepared.form(), prepared.question().bath());
         this.times = times;
         this.columns = columns;
     }

@@ -33,17 +33,17 @@ public record OutcomeStatistics(
      * {@return the outcomes of every draw of a question, as the columns of {@link VoyageModel}, and their critical
      * weights}
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param y columns that a {@link VoyageModel} has filled
      * @param critical critical weights of the same draws
      */
-    public static OutcomeStatistics of(PreparedQuestion posed, double[][] y, CriticalWeights critical) {
+    public static OutcomeStatistics of(PreparedQuestion prepared, double[][] y, CriticalWeights critical) {
         // chances to float, from the share of the batch in each draw
         double[] once = critical.sharesAtOnce();
         double floats = Statistics.mean(once);
         double error = Statistics.meanError(once, MonteCarlo.BLOCKS);
         double end = Math.min(floats, Statistics.mean(critical.shares()));
-        if (posed.question().stillWater()) {
+        if (prepared.question().stillWater()) {
             OptionalDouble down = OptionalDouble.of(1 - floats);
             Probability probability =
                     new Probability(end, floats, error, OptionalDouble.of(0), down, OptionalDouble.empty());

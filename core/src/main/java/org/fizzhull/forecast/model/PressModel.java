@@ -15,7 +15,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.MixingRoom;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
@@ -57,7 +57,7 @@ public final class PressModel implements Model {
     /** Mixes the draws of the recipe. */
     private final MixedDraw mixed;
     /** The mould, filled as the making says. */
-    private final Mould mould;
+    private final MouldDimensions mould;
     /** Reaction before the bath by the recipe's middle amounts. */
     private final EarlyReaction reaction;
     /** Air in which the piece will dry. */
@@ -135,8 +135,8 @@ public final class PressModel implements Model {
      * @param making a fill or a pressed piece
      * @param shape form of the piece
      */
-    public static Mould mould(Making making, Shape shape) {
-        return Mould.of(shape, filling(making, shape));
+    public static MouldDimensions mould(Making making, Shape shape) {
+        return MouldDimensions.of(shape, filling(making, shape));
     }
 
     /**
@@ -145,8 +145,8 @@ public final class PressModel implements Model {
      * @param making how the piece is made
      * @param shape form of the piece
      */
-    public static Mould.Filling filling(Making making, Shape shape) {
-        return making instanceof PressedMould pressed ? pressed.filling() : Mould.Filling.usual(shape);
+    public static MouldDimensions.Filling filling(Making making, Shape shape) {
+        return making instanceof PressedMould pressed ? pressed.filling() : MouldDimensions.Filling.usual(shape);
     }
 
     /**

@@ -20,23 +20,23 @@ public final class StillModel implements Model {
     /**
      * Writes into columns of {@link VoyageModel#CRITICAL_WIDTH}, one row per draw.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param columns columns to be filled, each with one place per draw
      */
-    public StillModel(PreparedQuestion posed, double[][] columns) {
-        this(posed, new DropModel(posed), columns);
+    public StillModel(PreparedQuestion prepared, double[][] columns) {
+        this(prepared, new DropModel(prepared), columns);
     }
 
     /**
      * With pieces made otherwise than the question says.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param pieces model that makes the pieces of the draws
      * @param columns columns to be filled, each with one place per draw
      */
-    public StillModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
+    public StillModel(PreparedQuestion prepared, DropModel pieces, double[][] columns) {
         drop = pieces;
-        scatter = Scatter.of(posed);
+        scatter = Scatter.of(prepared);
         this.columns = columns;
     }
 

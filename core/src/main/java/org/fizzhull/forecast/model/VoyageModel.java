@@ -103,41 +103,41 @@ public final class VoyageModel implements Model {
     /**
      * Writes into the columns, one row per draw; the critical weights too where there are columns for them.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param columns columns to be filled, each with one place per draw
      */
-    public VoyageModel(PreparedQuestion posed, double[][] columns) {
-        this(posed, new DropModel(posed), columns);
+    public VoyageModel(PreparedQuestion prepared, double[][] columns) {
+        this(prepared, new DropModel(prepared), columns);
     }
 
     /**
      * With pieces made otherwise than the question says.
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param pieces model that makes the pieces of the draws
      * @param columns columns to be filled, each with one place per draw
      */
-    public VoyageModel(PreparedQuestion posed, DropModel pieces, double[][] columns) {
+    public VoyageModel(PreparedQuestion prepared, DropModel pieces, double[][] columns) {
         drop = pieces;
-        voyage = new QuickVoyage(posed.form(), posed.question().bath());
-        search = new CriticalSearch(posed.question(), drop, voyage);
-        scatter = Scatter.of(posed);
-        heavier = posed.heavier();
-        bowl = new HeldUnder(posed.form(), posed.question().bath());
+        voyage = new QuickVoyage(prepared.form(), prepared.question().bath());
+        search = new CriticalSearch(prepared.question(), drop, voyage);
+        scatter = Scatter.of(prepared);
+        heavier = prepared.heavier();
+        bowl = new HeldUnder(prepared.form(), prepared.question().bath());
         this.columns = columns;
     }
 
     /**
      * {@return a new model for each caller, all with the same columns}
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      * @param columns columns to be filled, each with one place per draw
      */
-    public static Supplier<Model> each(PreparedQuestion posed, double[][] columns) {
+    public static Supplier<Model> each(PreparedQuestion prepared, double[][] columns) {
         return new Supplier<>() {
             @Override
             public Model get() {
-                return new VoyageModel(posed, columns);
+                return new VoyageModel(prepared, columns);
             }
         };
     }

@@ -1,7 +1,7 @@
 package org.fizzhull.forecast.question;
 
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
@@ -105,7 +105,8 @@ public final class PieceLimits {
      * @throws Refusal {@code out-of-range}
      */
     public static void checkFill(Shape shape, FilledMould filled) {
-        Press.of(filled.blend()).fill(filled.dampMass(), Mould.of(shape, Mould.Filling.usual(shape)));
+        Press.of(filled.blend())
+                .fill(filled.dampMass(), MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape)));
         double from = LIGHTEST * shape.volume();
         if (!(filled.dampMass() > from)) {
             throw new Refusal(

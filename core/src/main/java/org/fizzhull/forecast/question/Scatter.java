@@ -77,17 +77,17 @@ public final class Scatter implements Serializable {
     /**
      * {@return the scatter of a question with its rows}
      *
-     * @param posed the prepared question
+     * @param prepared the prepared question
      */
-    public static Scatter of(PreparedQuestion posed) {
-        Making making = posed.question().making();
-        Shape shape = posed.question().shape();
+    public static Scatter of(PreparedQuestion prepared) {
+        Making making = prepared.question().making();
+        Shape shape = prepared.question().shape();
         double[] none = {0};
         if (making instanceof PressedMould) {
-            return new Scatter(making, shape, prior(posed, Input.PRESS_REPEAT), none, 0);
+            return new Scatter(making, shape, prior(prepared, Input.PRESS_REPEAT), none, 0);
         }
-        Optional<Prior> hand = prior(posed, Input.HAND);
-        Optional<Prior> reading = prior(posed, Input.SCALE);
+        Optional<Prior> hand = prior(prepared, Input.HAND);
+        Optional<Prior> reading = prior(prepared, Input.SCALE);
         double reach = reach(hand) + reach(reading);
         return hand.isPresent()
                 ? new Scatter(making, shape, hand, reading.map(Scatter::nodes).orElse(none), reach)
@@ -117,8 +117,8 @@ public final class Scatter implements Serializable {
     }
 
     /** Prior of an input of the question, where it has a row. */
-    private static Optional<Prior> prior(PreparedQuestion posed, Input input) {
-        return posed.factors().row(input).map(Factor::prior);
+    private static Optional<Prior> prior(PreparedQuestion prepared, Input input) {
+        return prepared.factors().row(input).map(Factor::prior);
     }
 
     /** Equally likely values that stand for a prior. */

@@ -1,6 +1,6 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.repair.Where;
+import org.fizzhull.mesh.repair.PlaceWords;
 
 /** The units in which the numbers of a file would make a piece of 10 to 300 mm [assumed: what is made by hand]. */
 public final class LikelyUnits {
@@ -42,6 +42,6 @@ public final class LikelyUnits {
      */
     public static String rounded(double metres) {
         double digits = Math.pow(10, 3 - Math.floor(Math.log10(Math.abs(metres))));
-        return Where.millimetres(metres > 0 ? Math.rint(metres * digits) / digits : metres);
+        return PlaceWords.millimetres(metres > 0 ? Math.rint(metres * digits) / digits : metres);
     }
 }

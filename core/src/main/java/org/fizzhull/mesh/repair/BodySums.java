@@ -132,7 +132,7 @@ final class BodySums {
     /** Middle of the box, in words. */
     String middle(int body) {
         int at = 6 * body;
-        return Where.point(
+        return PlaceWords.point(
                 (box[at] + box[at + 3]) / 2, (box[at + 1] + box[at + 4]) / 2, (box[at + 2] + box[at + 5]) / 2);
     }
 

@@ -138,7 +138,7 @@ final class MeshBodies {
         notices.add(new Notice(
                 "mesh-united",
                 united.bodies() + " bodies that overlap or touch were united; "
-                        + Where.cubicCentimetres(Math.max(0, sum - left))
+                        + PlaceWords.cubicCentimetres(Math.max(0, sum - left))
                         + " cm3 that several of them fill count once."));
     }
 
@@ -343,7 +343,7 @@ final class MeshBodies {
             notices.add(new Notice(
                     "mesh-cavity",
                     (hollow == 1 ? "1 closed hollow" : hollow + " closed hollows") + " of "
-                            + Where.cubicCentimetres(hollowVolume)
+                            + PlaceWords.cubicCentimetres(hollowVolume)
                             + " cm3 inside. If this is the mould and not the piece, export the piece."));
         }
     }

@@ -54,7 +54,7 @@ public final class MeshCheck {
         }
         if (pairing.joined().contradictions() > 0) {
             int facet = pairing.joined().firstContradiction();
-            throw refusals.oneSided(Where.vertex(xyz, corners[3 * facet]));
+            throw refusals.oneSided(PlaceWords.vertex(xyz, corners[3 * facet]));
         }
         MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
         arranged.arrange(pairing);
@@ -73,9 +73,9 @@ public final class MeshCheck {
         }
         Refusal refusal = null;
         if (pairing.open() > 0) {
-            refusal = refusals.open(pairing.open(), Where.edge(xyz, corners, pairing.openEdges()[0]));
+            refusal = refusals.open(pairing.open(), PlaceWords.edge(xyz, corners, pairing.openEdges()[0]));
         } else if (pairing.crowded() > 0) {
-            refusal = refusals.crowded(pairing.crowded(), Where.edge(xyz, corners, pairing.firstCrowded()));
+            refusal = refusals.crowded(pairing.crowded(), PlaceWords.edge(xyz, corners, pairing.firstCrowded()));
         }
         if (refusal != null) {
             throw refusal;

@@ -197,9 +197,9 @@ final class MeshMending {
         }
         tell(
                 "mesh-near",
-                near.joined() + " corners within " + Where.micrometres(tolerance)
+                near.joined() + " corners within " + PlaceWords.micrometres(tolerance)
                         + " micrometres of another were joined to it, the first at "
-                        + Where.vertex(xyz, near.first()) + ".");
+                        + PlaceWords.vertex(xyz, near.first()) + ".");
     }
 
     private void divide() {
@@ -218,7 +218,7 @@ final class MeshMending {
             tell(
                     "mesh-t-junction",
                     divided + " corners stand in the middle of a neighbour's edge, the first at "
-                            + Where.vertex(xyz, first) + "; the neighbours were divided there.");
+                            + PlaceWords.vertex(xyz, first) + "; the neighbours were divided there.");
         }
     }
 

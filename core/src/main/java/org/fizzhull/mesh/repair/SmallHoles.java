@@ -115,7 +115,7 @@ final class SmallHoles {
         notices.add(new Notice(
                 "mesh-hole",
                 (holes == 1 ? "1 hole was" : holes + " holes were") + " closed, with a rim of at most "
-                        + Where.millimetres(longest) + " mm and an area of "
-                        + Where.squareMillimetres(area) + " mm2 in all."));
+                        + PlaceWords.millimetres(longest) + " mm and an area of "
+                        + PlaceWords.squareMillimetres(area) + " mm2 in all."));
     }
 }

@@ -69,7 +69,7 @@ final class WindingProbe {
             }
         }
         if (winding == 0 && wrong > 0) {
-            where = where.isEmpty() ? "at " + Where.point(x, y, place) : where;
+            where = where.isEmpty() ? "at " + PlaceWords.point(x, y, place) : where;
             length += wrong;
         }
     }

@@ -11,7 +11,7 @@ import org.fizzhull.mesh.TriangleMesh;
  * <p>The union of two bodies is the part of each surface that lies outside the other. Each edge of one is cut where it
  * passes through a facet of the other; the winding number around its ends, carried along the edges, tells the pieces
  * outside from those inside; in a facet these and the segments along which facets cross bound what is left. Which cross
- * is told by signs of determinants of grown and shaken corners ({@link Growth}), each always worked out from the same
+ * is told by signs of determinants of grown and shaken corners ({@link GrownShells}), each always worked out from the same
  * numbers, so that the parts fit together whatever the rounding. More than two bodies are taken one after another.
  */
 public final class CrossedShells {
@@ -47,7 +47,7 @@ public final class CrossedShells {
      */
     public static CrossedShells of(double[] xyz, int[] corners, int[] shell, int count) {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
-        Corners at = Growth.of(apart.xyz(), apart.corners(), shell, 0);
+        Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, 0);
         boolean[] crossed = new boolean[count * count];
         int[] near = ShellBoxes.of(at, apart.corners(), shell, count).meeting();
         if (near.length > 0) {
@@ -144,7 +144,7 @@ public final class CrossedShells {
     }
 
     private Optional<United> attempt(int[] body, int[] turn, int attempt) {
-        Corners at = Growth.of(xyz, corners, shell, attempt);
+        Corners at = GrownShells.of(xyz, corners, shell, attempt);
         int[] all = facets(body, turn, 1);
         try {
             for (int k = 2; k <= count; k++) {

@@ -83,7 +83,7 @@ public final class MeshShape implements Shape {
         this.file = file;
         this.unit = unit;
         this.fills = fills;
-        Measured found = new Measured(mesh, workers);
+        MeshMeasurements found = new MeshMeasurements(mesh, workers);
         this.chords = found.chords();
         this.hull = new PolyhedronHull(found.tree(), found.chords());
         this.extents = extents;

@@ -3,7 +3,7 @@ package org.fizzhull.shape.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.quantity.Echo;
+import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.SizeCheck;
 
@@ -54,7 +54,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
 
     /** What was read, on one line and of bounded length. */
     static String shown(String text) {
-        return Echo.of(text, LONGEST_SHOWN);
+        return PrintableText.of(text, LONGEST_SHOWN);
     }
 
     /** Reads items up to the closing parenthesis and returns the index after it. */

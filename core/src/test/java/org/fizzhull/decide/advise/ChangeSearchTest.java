@@ -14,31 +14,31 @@ import org.fizzhull.recipe.RecipeChange;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
-/** The search with one made-up lever of one rung: what it tells is told once. */
+/** The search with one made-up adjustment of one level: what it tells is told once. */
 class ChangeSearchTest {
     private static final Sampling DRAWS = new Sampling(1, 1024);
     private final Appraiser appraiser = new Appraiser(
             piece(165).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
 
-    /** A lever whose one rung leads to a design that is given. */
-    private record To(Design changed) implements Lever {
+    /** A adjustment whose one level leads to a design that is given. */
+    private record To(Design changed) implements Adjustment {
         @Override
         public Step.Kind kind() {
             return Step.Kind.WEIGHT;
         }
 
         @Override
-        public int rungs() {
+        public int levels() {
             return 1;
         }
 
         @Override
-        public double effort(int rung) {
+        public double effort(int level) {
             return 1;
         }
 
         @Override
-        public Optional<Changed> at(Design design, int rung) {
+        public Optional<Changed> at(Design design, int level) {
             Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
             return Optional.of(new Changed(changed, new Step(kind(), "", setting, setting)));
         }

@@ -21,7 +21,7 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.Mould.Filling;
+import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;

@@ -1,7 +1,7 @@
 package org.fizzhull.validation.bench;
 
 import org.fizzhull.learn.Laplace;
-import org.fizzhull.learn.Likeliest;
+import org.fizzhull.learn.LeastSquaresFit;
 
 /** Data sets of NIST's Statistical Reference Datasets, nonlinear regression, fitted on the path that learns a bench. */
 enum CertifiedFits {
@@ -65,7 +65,7 @@ enum CertifiedFits {
         for (int k = 0; k < steps.length; k++) {
             steps[k] = STEP * start[k];
         }
-        Laplace law = Likeliest.find(this::residuals, start, steps);
+        Laplace law = LeastSquaresFit.find(this::residuals, start, steps);
         double squares = 0;
         for (double off : residuals(law.mean())) {
             squares += off * off;

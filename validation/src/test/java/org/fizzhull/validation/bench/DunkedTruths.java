@@ -33,7 +33,7 @@ public final class DunkedTruths {
     private static final double SECONDS = 5;
 
     private final Question asked;
-    private final PreparedQuestion posed;
+    private final PreparedQuestion prepared;
     private final Factors factors;
     private final DropModel drop;
     private final double own;
@@ -48,11 +48,11 @@ public final class DunkedTruths {
      */
     public DunkedTruths(Measured size, double error, int dunks) {
         asked = Question.weighed(Sphere.ofDiameter(0.065), 0.142).measured(size);
-        posed = PreparedQuestion.of(asked, Factors.standard());
-        factors = posed.factors();
-        drop = new DropModel(posed);
+        prepared = PreparedQuestion.of(asked, Factors.standard());
+        factors = prepared.factors();
+        drop = new DropModel(prepared);
         own = HeldPiece.ownLift(asked.shape(), asked.bath());
-        HeldUnder bowl = new HeldUnder(posed.form(), asked.bath());
+        HeldUnder bowl = new HeldUnder(prepared.form(), asked.bath());
         double[] before = interval(
                 new MonteCarlo(factors.priors(), factors.columns(), DRAWS.samples(), DRAWS.seed(), Workers.CALLER));
         double[] widths = new double[TRUTHS];
@@ -67,7 +67,7 @@ public final class DunkedTruths {
             }
             double spare = another(bench) + own * score();
             try {
-                double[] after = interval(Conditioned.on(posed, seen, DRAWS, Workers.CALLER)
+                double[] after = interval(Conditioned.on(prepared, seen, DRAWS, Workers.CALLER)
                         .orElseThrow()
                         .posterior()
                         .orElseThrow());
@@ -91,7 +91,7 @@ public final class DunkedTruths {
     }
 
     private double[] interval(Draws draws) {
-        double[] sorted = Statistics.sorted(draws.draws(() -> new DropModel(posed)));
+        double[] sorted = Statistics.sorted(draws.draws(() -> new DropModel(prepared)));
         return new double[] {Statistics.quantile(sorted, 0.025), Statistics.quantile(sorted, 0.975)};
     }
 

@@ -103,19 +103,19 @@ public final class LearnedTruths {
         List<Trial> trials = new ArrayList<>();
         for (int i = 0; i < MASSES.length; i++) {
             Question question = Question.weighed(BALL, MASSES[i]).in(BATH);
-            PreparedQuestion posed = PreparedQuestion.of(question, Factors.standard());
-            double[] values = values(posed.factors(), scores, random);
-            DropModel drop = new DropModel(posed);
+            PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
+            double[] values = values(prepared.factors(), scores, random);
+            DropModel drop = new DropModel(prepared);
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
             Trial trial =
                     Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? Trial.Result.FLOATED : Trial.Result.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
-                double reading = drop.held(new HeldUnder(posed.form(), BATH), SECONDS, felt);
+                double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);
                 trials.add(trial.lifting(reading + own * score(random) + HeldPiece.DEVIATION * score(random), SECONDS));
             } else {
-                double time = new TimedVoyage(posed, OptionalDouble.empty()).fizz(values);
+                double time = new TimedVoyage(prepared, OptionalDouble.empty()).fizz(values);
                 double read = time + TimedPiece.fizzed(time).deviation() * score(random);
                 trials.add(trial.fizzing(Math.max(20, read)));
             }

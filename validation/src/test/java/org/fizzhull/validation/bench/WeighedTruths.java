@@ -8,13 +8,13 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.Conditioned;
-import org.fizzhull.forecast.measured.PressPin;
+import org.fizzhull.forecast.measured.PressedWeightSolver;
 import org.fizzhull.forecast.model.PressModel;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.pressing.MixingRoom;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -52,9 +52,10 @@ public final class WeighedTruths {
     /** @param weighed how many pieces of each bench are weighed */
     public WeighedTruths(int weighed) {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
-        making = new PressedMould(blend, PRESSURE, WeighedPiece.HAND, Mould.Filling.usual(BALL), DryingPlan.none());
+        making = new PressedMould(
+                blend, PRESSURE, WeighedPiece.HAND, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
         factors = PressModel.factors(Factors.standard(), making);
-        PressPin scale = new PressPin(WeighedPiece.byHand(0.15, PRESSURE), making, BALL, factors);
+        PressedWeightSolver scale = new PressedWeightSolver(WeighedPiece.byHand(0.15, PRESSURE), making, BALL, factors);
         PressModel model = model(1);
         int repeat = factors.column(Input.PRESS_REPEAT);
         double[] spreads = new double[TRUTHS];
@@ -88,7 +89,7 @@ public final class WeighedTruths {
     }
 
     /**
-     * Sorted draws of the next weight, kg. Rare readings leave too few of few draws: these are drawn as a command does. Where
+     * Sorted draws of the next weight, kg. Rare readings leave too few of few draws: these are drawn as a command does. PlaceWords
      * even those are too few the bench counts as not narrowed and its next piece as not inside.
      */
     private double[] said(List<WeighedPiece> seen) {

@@ -91,7 +91,9 @@ final class FailedBatches {
                         "bowl(diameter=90 mm, wall=12 mm)",
                         clay,
                         new Design.Filling.Press(
-                                PressWord.FIRM.pressure(), 1.6, org.fizzhull.pressing.Mould.Filling.ONE_PLUNGER),
+                                PressWord.FIRM.pressure(),
+                                1.6,
+                                org.fizzhull.pressing.MouldDimensions.Filling.ONE_PLUNGER),
                         5));
     }
 

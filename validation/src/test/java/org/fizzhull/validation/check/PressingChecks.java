@@ -6,7 +6,7 @@ import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Janssen1895;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressingParameters;
@@ -26,7 +26,7 @@ import org.fizzhull.validation.table.Bindings;
 public final class PressingChecks extends Bindings {
     private static final IngredientTable TABLE = IngredientTable.standard();
     /** A litre: grams of a fill are its density in kg/m3. */
-    private static final Mould LITRE = new Mould(1e-3, 1e-2, 0.1, 0.1, 0.06);
+    private static final MouldDimensions LITRE = new MouldDimensions(1e-3, 1e-2, 0.1, 0.1, 0.06);
 
     private final DeLarrard1999 compressible = new DeLarrard1999();
     private final YuStandish1991 linear = new YuStandish1991();
@@ -55,7 +55,8 @@ public final class PressingChecks extends Bindings {
         bind("trade-direction", in -> direction(in.word("rule")));
         bind("damp-ball", in -> {
             Press press = Press.of(Blend.of(defaultMix()));
-            Mould ball = Mould.of(Sphere.ofDiameter(Units.millimetres(65)), Mould.Filling.TWO_HALVES);
+            MouldDimensions ball =
+                    MouldDimensions.of(Sphere.ofDiameter(Units.millimetres(65)), MouldDimensions.Filling.TWO_HALVES);
             return Units.inGrams(press.press(in.number("P_kPa") * 1e3, ball).dampMass());
         });
     }
@@ -112,7 +113,8 @@ public final class PressingChecks extends Bindings {
 
     /** What makers say as directions: 1 where the model goes that way, 0 where not. */
     private static double direction(String rule) {
-        Mould ball = Mould.of(Sphere.ofDiameter(Units.millimetres(65)), Mould.Filling.TWO_HALVES);
+        MouldDimensions ball =
+                MouldDimensions.of(Sphere.ofDiameter(Units.millimetres(65)), MouldDimensions.Filling.TWO_HALVES);
         Recipe mix = defaultMix();
         Recipe clay = changed(changed(mix, "corn starch = 0 g"), "kaolin = 60 g");
         Press press = Press.of(Blend.of(mix));
@@ -141,7 +143,7 @@ public final class PressingChecks extends Bindings {
     }
 
     /** A common mix, 5:2.5:1, of that much powder, g, with that much oil and water, mL. */
-    private static boolean holds(double powder, double oil, double water, Mould ball) {
+    private static boolean holds(double powder, double oil, double water, MouldDimensions ball) {
         Recipe mix = new RecipeBuilder(TABLE, Measures.US_LEGAL)
                 .dry("sodium bicarbonate", powder * 10 / 17 + " g")
                 .dry("citric acid", powder * 5 / 17 + " g")
@@ -172,7 +174,7 @@ public final class PressingChecks extends Bindings {
         return press.fill(fraction * solid * (1 + liquid), LITRE).saturation();
     }
 
-    private static double thirst(Recipe recipe, Mould mould) {
+    private static double thirst(Recipe recipe, MouldDimensions mould) {
         return LiquidWindow.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
     }
 

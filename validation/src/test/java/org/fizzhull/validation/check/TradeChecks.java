@@ -22,7 +22,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -190,7 +190,8 @@ public final class TradeChecks extends Bindings {
 
     private static Question pressed(String... changes) {
         return Question.of(
-                BALL, new PressedMould(blend(changes), FIRM, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none()));
+                BALL,
+                new PressedMould(blend(changes), FIRM, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
     }
 
     private static Question filled(String... changes) {

@@ -15,7 +15,7 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.Mould.Filling;
+import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.ExampleRecipes;

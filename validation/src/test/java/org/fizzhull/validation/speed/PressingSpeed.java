@@ -8,7 +8,7 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.DensityScores;
-import org.fizzhull.pressing.Mould;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
@@ -49,7 +49,7 @@ public class PressingSpeed {
     private static final PressPredictor FORECAST = PressPredictor.standard().with(new Sampling(1, DRAWS));
 
     private final Sphere ball = Sphere.ofDiameter(0.065);
-    private final Mould mould = Mould.of(ball, Mould.Filling.TWO_HALVES);
+    private final MouldDimensions mould = MouldDimensions.of(ball, MouldDimensions.Filling.TWO_HALVES);
     private final Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
     private final Powders powders = Powders.of(blend);
 
@@ -69,7 +69,7 @@ public class PressingSpeed {
     @Benchmark
     public PressForecast.PieceOut tenThousandPieces() {
         return FORECAST.piece(
-                ball, new PressedMould(blend, PRESSURE, 1.6, Mould.Filling.TWO_HALVES, DryingPlan.none()));
+                ball, new PressedMould(blend, PRESSURE, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
     }
 
     private double dampDensity(double[] x) {

@@ -47,12 +47,12 @@ public final class VoyagePrecision {
 
     private record Work(List<Answer> answers, double microseconds) {}
 
-    private interface Course {
+    private interface EquationOfMotion {
         Answer run(Piece piece);
     }
 
     private interface Maker {
-        Course of(Shape shape);
+        EquationOfMotion of(Shape shape);
     }
 
     /** Prints both tables. */
@@ -77,7 +77,7 @@ public final class VoyagePrecision {
         }
     }
 
-    private static Course full(Shape shape, double accuracy) {
+    private static EquationOfMotion full(Shape shape, double accuracy) {
         FullVoyage voyages =
                 FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), BATH).accurateTo(accuracy);
         return piece -> {
@@ -87,7 +87,7 @@ public final class VoyagePrecision {
         };
     }
 
-    private static Course quick(Shape shape, int depths) {
+    private static EquationOfMotion quick(Shape shape, int depths) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, Release.DROPPED, depths), BATH);
         return piece -> {
             voyage.run(Launch.of(piece, BATH, FIZZ, WATER));
@@ -100,7 +100,7 @@ public final class VoyagePrecision {
         long spent = 0;
         for (String text : SHAPES) {
             Shape shape = ShapeText.read(text);
-            Course course = maker.of(shape);
+            EquationOfMotion course = maker.of(shape);
             for (double density = 850; density < 1160; density += 15) {
                 Piece piece = new Piece(shape, density * shape.volume(), Makeup.usual());
                 long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();

@@ -1,0 +1,60 @@
+package org.fizzhull.decide.advise;
+
+import static org.fizzhull.quantity.Units.grams;
+import static org.fizzhull.quantity.Units.inGrams;
+
+import java.util.Optional;
+import org.fizzhull.decide.Design;
+import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+
+/** Less damp mix in the mould, or a lighter finished piece, step by step, down to four fifths of what it was. */
+record WeightAdjustment(double mass, double step) implements Adjustment {
+    /** Less than this share of the fill is another piece, not a change. */
+    private static final double MOST_LESS = 0.2;
+
+    /** Parts of a gram to which a proposal is told. */
+    private static final double PARTS = 1e6;
+
+    @Override
+    public Step.Kind kind() {
+        return Step.Kind.WEIGHT;
+    }
+
+    @Override
+    public int levels() {
+        return Math.max(1, (int) (MOST_LESS * mass / step));
+    }
+
+    @Override
+    public double effort(int level) {
+        // the unit of the scale: a gram in a hundred counts 1
+        return 100 * level * step / mass;
+    }
+
+    @Override
+    public Optional<Changed> at(Design design, int level) {
+        // what can be typed: the last bits of a difference are not part of a proposal
+        double less = grams(Math.rint(inGrams(mass - level * step) * PARTS) / PARTS);
+        try {
+            Design.Filling lighter = lighter(design.filling(), less);
+            Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+            Design changed = design.filled(lighter);
+            // refuses a weight that no piece of this shape has
+            changed.question();
+            return Optional.of(new Changed(changed, told));
+        } catch (Refusal refusal) {
+            return Optional.empty();
+        }
+    }
+
+    /** The same kind of filling with another mass, kg. */
+    private static Design.Filling lighter(Design.Filling filling, double mass) {
+        if (filling instanceof Design.Filling.Finished finished) {
+            return new Design.Filling.Finished(mass, finished.hand(), finished.dried());
+        }
+        Design.Filling.Fill fill = (Design.Filling.Fill) filling;
+        return new Design.Filling.Fill(mass, fill.hand());
+    }
+}

@@ -1,0 +1,86 @@
+package org.fizzhull.mesh.uniting;
+
+/**
+ * Shells grown along the mean normals of their corners, each by another amount, and shaken a little: what lay in one plane
+ * or on one line lies so no more. A face on another of the same direction ends up on one side of it, two faces against
+ * each other overlap.
+ */
+final class GrownShells {
+    /** Growth of a shell, as a share of the diagonal of the box around all. */
+    private static final double SHARE = 2e-6;
+
+    /** How far a corner is shaken along each axis, as a share of the growth. */
+    private static final double SHAKE = 1.0 / 16;
+
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    private GrownShells() {}
+
+    /**
+     * The corners of some shells, which share none.
+     *
+     * @param attempt 0 at first; other numbers grow and shake otherwise
+     */
+    static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
+        double growth = (1 + attempt / 3.0) * SHARE * diagonal(xyz);
+        double[] normal = new double[xyz.length];
+        int[] shellOf = new int[xyz.length / 3];
+        for (int f = 0; f < shell.length; f++) {
+            addNormal(xyz, corners, f, normal);
+            for (int h = 3 * f; h < 3 * f + 3; h++) {
+                shellOf[corners[h]] = shell[f];
+            }
+        }
+        double[] grown = xyz.clone();
+        for (int v = 0; v < shellOf.length; v++) {
+            double length = 0;
+            for (int k = 0; k < 3; k++) {
+                length += normal[3 * v + k] * normal[3 * v + k];
+            }
+            double part = (shellOf[v] + 1) * GOLDEN;
+            double by = growth * (1 + (part - Math.floor(part)) / 2);
+            for (int k = 0; k < 3; k++) {
+                double along = length > 0 ? normal[3 * v + k] / Math.sqrt(length) : 0;
+                grown[3 * v + k] += by * along + SHAKE * growth * (2 * scatter(3 * v + k, attempt) - 1);
+            }
+        }
+        return new Corners(xyz.clone(), grown, 1.6 * growth);
+    }
+
+    private static void addNormal(double[] xyz, int[] corners, int f, double[] normal) {
+        int a = 3 * corners[3 * f];
+        int b = 3 * corners[3 * f + 1];
+        int c = 3 * corners[3 * f + 2];
+        for (int k = 0; k < 3; k++) {
+            int l = (k + 1) % 3;
+            int m = (k + 2) % 3;
+            double n = (xyz[b + l] - xyz[a + l]) * (xyz[c + m] - xyz[a + m])
+                    - (xyz[b + m] - xyz[a + m]) * (xyz[c + l] - xyz[a + l]);
+            normal[a + k] += n;
+            normal[b + k] += n;
+            normal[c + k] += n;
+        }
+    }
+
+    private static double diagonal(double[] xyz) {
+        double sum = 0;
+        for (int k = 0; k < 3; k++) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int i = k; i < xyz.length; i += 3) {
+                low = Math.min(low, xyz[i]);
+                high = Math.max(high, xyz[i]);
+            }
+            sum += (high - low) * (high - low);
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** A number from 0 to 1 that looks like chance: the mixing of SplitMix64 (Steele, Lea and Flood 2014; from memory). */
+    private static double scatter(int i, int attempt) {
+        long z = (i + ((long) attempt << 32) + 1) * 0x9e3779b97f4a7c15L;
+        z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
+        z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
+        return ((z ^ z >>> 31) >>> 11) * 0x1p-53;
+    }
+}
