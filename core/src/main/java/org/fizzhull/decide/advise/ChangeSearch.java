@@ -56,7 +56,7 @@ final class ChangeSearch {
     private final Appraisal now;
     /** Chance of the design as it is, from the draws of the search. */
     private final double before;
-    /** What was asked with all draws: a adjustment is met again where nothing reaches the goal. */
+    /** What was asked with all draws: an adjustment is met again where nothing reaches the goal. */
     private final Map<List<Followed>, Optional<Change>> asked = new HashMap<>();
 
     /** Changes that reach the goal but break a limit, as they were met. */
@@ -114,7 +114,7 @@ final class ChangeSearch {
         return List.copyOf(forgone);
     }
 
-    /** The smallest level of a adjustment that reaches the goal, else its largest; empty where it does not help. */
+    /** The smallest level of an adjustment that reaches the goal, else its largest; empty where it does not help. */
     private Optional<Followed> follow(Adjustment adjustment) {
         // the chance at the largest level that can be taken
         int top = adjustment.levels();
