@@ -188,7 +188,7 @@ public final class PressPredictor {
 
     /** The piece of a making; {@code scan} gathers how other amounts of liquid would feel, null for none. */
     private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
-        Factors factors = PressModel.factors(base, making);
+        Factors factors = PressModel.factors(base, shape, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
         Pressed central = central(shape, making, factors, known);
         if (sampling.samples() == 0) {
@@ -232,7 +232,7 @@ public final class PressPredictor {
                 making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
-        Factors factors = PressModel.factors(base, firm);
+        Factors factors = PressModel.factors(base, shape, firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
         // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, factors, known);
@@ -368,8 +368,9 @@ public final class PressPredictor {
                 known.map(measured -> MeasurementEffect.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
-                        Interval.certain(central(shape, making, PressModel.factors(base, making), Optional.empty())
-                                .dampMass()))));
+                        Interval.certain(
+                                central(shape, making, PressModel.factors(base, shape, making), Optional.empty())
+                                        .dampMass()))));
     }
 
     /** So many draws of the priors, or of those that the weighed piece leaves. */

@@ -20,7 +20,7 @@ final class LearnedInputs {
 
     /**
      * {@return the inputs of the bath and, where pressed pieces were weighed, of pressing; not the repeat of a press, which is each
-     * piece's own}
+     * piece's own, nor the friction of the mould, which weighings hardly tell from the pressure}
      *
      * @param pressed whether a trial tells of pressing
      */
@@ -28,7 +28,7 @@ final class LearnedInputs {
         List<Factor> rows = new ArrayList<>(StandardPriors.rows());
         if (pressed) {
             for (Factor row : MakingPriors.pressing(WeighedPiece.HAND)) {
-                if (row.input() != Input.PRESS_REPEAT) {
+                if (row.input() != Input.PRESS_REPEAT && row.input() != Input.WALL_FRICTION) {
                     rows.add(row);
                 }
             }

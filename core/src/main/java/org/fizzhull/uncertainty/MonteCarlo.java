@@ -7,8 +7,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Propagates priors through a model by eight independently scrambled blocks of Sobol points ({@link SobolBlock}). Each
- * block has 2w columns, w the number of priors: the first w of a point make a row of A, the others a row of B. All rows
- * are draws of the output; the rows A with single inputs taken from B give the Sobol indices (pick-and-freeze), so that
+ * block has 2w dimensions, w the number of priors: the even ones of a point make a row of A, the odd ones a row of B, so
+ * that further priors at the end of the list leave the draws of those before them as they are. All rows are draws of the
+ * output; the rows A with single inputs taken from B give the Sobol indices (pick-and-freeze), so that
  * these cost only the mixed rows.
  * <pre>{@code
  * List<Prior> priors = List.of(Priors.normal(142e-3, 1e-3), Priors.lognormal(0.0650, 1.01));
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * double low = Statistics.quantile(sorted, 0.025);
  * }</pre>
  *
- * <p>A draw depends on (seed, block, row) only. Of inputs that are drawn together ({@link WholeDraws}) the first
+ * <p>A draw of an input depends on (seed, block, row) and its place in the list only. Of inputs that are drawn together ({@link WholeDraws}) the first
  * carries the index of all. Error of a mean: about 1/N for smooth outputs, 1/sqrt N at worst; the standard error is
  * taken from the scatter of the blocks. Source: docs/physics/uncertainty.md, 1 and 3. Immutable; draws are the same
  * whatever the workers. After measurements: {@link Posterior}.
@@ -171,8 +172,10 @@ public final class MonteCarlo implements Draws {
             for (int row = 0; row < rows; row++) {
                 Workers.begin(workers, 2);
                 points.next(u);
-                System.arraycopy(u, 0, ua, 0, width);
-                System.arraycopy(u, width, ub, 0, width);
+                for (int i = 0; i < width; i++) {
+                    ua[i] = u[2 * i];
+                    ub[i] = u[2 * i + 1];
+                }
                 values(ua, a);
                 values(ub, b);
                 int at = number * 2 * rows + row;

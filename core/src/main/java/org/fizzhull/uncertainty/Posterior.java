@@ -131,13 +131,14 @@ public final class Posterior implements Draws {
             ExactConditioning solve = pinning.get();
             double[] extra = new double[sample.uniforms()];
             double[] inputs = new double[priors.size()];
-            double[] u = new double[inputs.length + extra.length];
+            double[] u = new double[extra.length + inputs.length];
+            double[] own = new double[inputs.length];
             SobolBlock points = new SobolBlock(u.length, seed, block);
             for (int row = 0; row < rows; row++) {
                 Workers.begin(workers, 1);
                 points.next(u);
-                quantiles(priors, u, inputs);
-                System.arraycopy(u, inputs.length, extra, 0, extra.length);
+                System.arraycopy(u, 0, extra, 0, extra.length);
+                quantiles(priors, ofInputs(u, own), inputs);
                 weights[block][row] = solve.solve(inputs, extra);
                 for (int k = 0; k < solved.length; k++) {
                     values[block][k][row] = inputs[solved[k]];
@@ -162,6 +163,12 @@ public final class Posterior implements Draws {
         for (int i = 0; i < logWeights.length && sum > 0; i++) {
             logWeights[i] /= sum;
         }
+    }
+
+    /** The part of a point that makes the inputs, the last; so further inputs leave the draws of those before as they are. */
+    private static double[] ofInputs(double[] point, double[] into) {
+        System.arraycopy(point, point.length - into.length, into, 0, into.length);
+        return into;
     }
 
     /** The inputs of a point. */
@@ -257,9 +264,10 @@ public final class Posterior implements Draws {
         int length = samples / MonteCarlo.BLOCKS;
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();
-            int[] copies = copies(weights[block], length);
+            int[] copies = SystematicResampling.copies(weights[block], length, seed * MonteCarlo.BLOCKS + block);
             double[] inputs = new double[priors.size()];
-            double[] u = new double[inputs.length + uniforms];
+            double[] u = new double[uniforms + inputs.length];
+            double[] own = new double[inputs.length];
             SobolBlock points = new SobolBlock(u.length, seed, block);
             int from = block * length;
             for (int row = 0; row < copies.length; row++) {
@@ -268,7 +276,7 @@ public final class Posterior implements Draws {
                 if (copies[row] == 0) {
                     continue;
                 }
-                quantiles(priors, u, inputs);
+                quantiles(priors, ofInputs(u, own), inputs);
                 for (int k = 0; k < solved.length; k++) {
                     inputs[solved[k]] = values[block][k][row];
                 }
@@ -276,30 +284,6 @@ public final class Posterior implements Draws {
                 from += copies[row];
             }
         });
-    }
-
-    /**
-     * How often each proposal is taken: at the middles of so many equal steps of the summed shares.
-     *
-     * @param shares weights of a block, which sum to 1 but for rounding
-     * @param draws number of draws of the block
-     */
-    private static int[] copies(double[] shares, int draws) {
-        int[] copies = new int[shares.length];
-        // the last proposal of any weight takes what rounding left over
-        int last = 0;
-        for (int row = 0; row < shares.length; row++) {
-            last = shares[row] > 0 ? row : last;
-        }
-        double sum = 0;
-        int taken = 0;
-        for (int row = 0; row <= last; row++) {
-            sum += shares[row];
-            int until = row == last ? draws : (int) Math.min(draws, Math.max(taken, Math.floor(sum * draws + 0.5)));
-            copies[row] = until - taken;
-            taken = until;
-        }
-        return copies;
     }
 
     /** What is done at each proposal that is taken. */

@@ -156,14 +156,6 @@ class DryLogTest {
         assertThat(forecast.ready()).isEqualTo(PREDICTOR.forecast(BALL, MAKING).ready());
     }
 
-    /** ANALYTIC: equal shares leave every draw in its place; all the weight on one draw takes it everywhere. */
-    @Test
-    void resamplingKeepsShares() {
-        assertThat(DryLogFit.resampled(new double[] {0.25, 0.25, 0.25, 0.25})).containsExactly(0, 1, 2, 3);
-        assertThat(DryLogFit.resampled(new double[] {0, 1, 0})).containsExactly(1, 1, 1);
-        assertThat(DryLogFit.resampled(new double[] {0.5, 0, 0.5, 0})).containsExactly(0, 0, 2, 2);
-    }
-
     /** ANALYTIC: the weighted variance of 1, 2, 3 around their mean is 2 over the squared uncertainty. */
     @Test
     void deviationIsTheSumOfSquaresAroundTheMean() {

@@ -107,7 +107,7 @@ class HonestIntervalsTest {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         Shape dome = Dome.ofDiameter(millimetres(80));
         Making hard = new PressedMould(blend, 60e3, 1, MouldDimensions.Filling.usual(dome), DryingPlan.none());
-        Factors factors = PressModel.factors(Factors.standard(), hard);
+        Factors factors = PressModel.factors(Factors.standard(), dome, hard);
         SplittableRandom random = new SplittableRandom(13);
         int[] inside = new int[2];
         WeighedPiece any = WeighedPiece.byGauge(grams(140), 30e3, 1).within(grams(0.5));

@@ -148,21 +148,25 @@ class MeasuredForecastTest {
         Forecast after = knowing(Observations.none().fizzed(TimedPiece.fizzed(250)));
         assertThat(after.drivers())
                 .allSatisfy(driver -> assertThat(driver.total()).isNaN());
-        assertThat(after.drivers().get(0).input()).isEqualTo(Input.BUBBLE_SIZE);
-        assertThat(after.drivers().get(0).firstOrder()).isBetween(0.25, 0.6);
+        // the gas that clings and the gas around it carry what a fizz time leaves open; neither alone does
+        assertThat(after.drivers().subList(0, 2))
+                .extracting(Driver::input)
+                .containsExactlyInAnyOrder(Input.BUBBLE_SIZE, Input.PLUME);
+        assertThat(after.drivers().get(0).firstOrder()).isBetween(0.2, 0.6);
     }
 
     /**
-     * Of the pieces of the mass never to be passed, nine of ten float: by the narrowed draws as by the plain ones, to two
-     * standard errors of two times some 850 effective draws.
+     * Of the pieces of the mass never to be passed, nine of ten float: by the narrowed draws as by the plain ones; with 2,048
+     * draws six seeds scatter by 0.017, so with 8,192 by half of it.
      */
     @Test
     void theBatchAimIsThatOfTheNarrowedDraws() {
+        FloatPredictor many = PLAIN.with(new Sampling(1, 8192));
         Observations seen = Observations.none().rose(TimedPiece.rose(95).weighing(grams(150)));
         Question batch = ASKED.spread(Priors.normal(0, grams(3)));
-        BatchAim aim = PLAIN.with(seen).forecast(batch).aim().orElseThrow();
+        BatchAim aim = many.with(seen).forecast(batch).aim().orElseThrow();
         assertThat(aim.aimFor()).isLessThan(aim.neverAbove());
-        Forecast limit = PLAIN.with(seen).forecast(Question.weighed(BALL, aim.neverAbove()));
+        Forecast limit = many.with(seen).forecast(Question.weighed(BALL, aim.neverAbove()));
         assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.03));
     }
 

@@ -132,15 +132,14 @@ final class Siblings {
                 }));
     }
 
-    /** Two commands draw a stated spread of the fill each in its own way: a tenth of that spread is allowed between them. */
     private static void damp(Replies replies, Consumer<String> breach) {
         replies.answer("press").ifPresent(p -> {
-            double press = p.number("/damp_mass_g/median") + carried(replies.asked());
-            double band = p.number("/damp_mass_g/high") - p.number("/damp_mass_g/low");
-            double allowed = 0.03 * band + 0.05;
-            replies.answer("dry").ifPresent(d -> near("dry", press, d.number("/damp_mass_g/median"), allowed, breach));
-            replies.answer("compare")
-                    .ifPresent(c -> near("compare", press, c.number("/rows/0/damp_mass_g/median"), allowed, breach));
+            for (String end : List.of("median", "low", "high")) {
+                double press = p.number("/damp_mass_g/" + end) + carried(replies.asked());
+                replies.answer("dry").ifPresent(d -> equal("dry", press, d.number("/damp_mass_g/" + end), breach));
+                replies.answer("compare")
+                        .ifPresent(c -> equal("compare", press, c.number("/rows/0/damp_mass_g/" + end), breach));
+            }
         });
     }
 
@@ -148,12 +147,6 @@ final class Siblings {
     private static double carried(Asked asked) {
         double crystals = asked.shape().contains("crystals=") ? Told.after(asked.shape(), "crystals=") : 0;
         return crystals + (asked.load().isEmpty() ? 0 : Told.grams(asked.load().get(1)));
-    }
-
-    private static void near(String who, double one, double other, double allowed, Consumer<String> breach) {
-        if (Math.abs(one - other) > allowed) {
-            breach.accept("press " + one + ", " + who + ' ' + other);
-        }
     }
 
     private static void limits(Replies replies, Consumer<String> breach) {

@@ -199,7 +199,8 @@ public final class MakingPriors {
                 new Factor(Input.PACKING_MODEL, normal(p.packingError(), 0.015), MODEL),
                 new Factor(Input.PRESS_SCALE, lognormal(p.pressScale(), 3), PRESSING),
                 new Factor(Input.BULKING, cutNormal(p.bulking(), 0.08, 0, 0.9), DAMP),
-                new Factor(Input.BULKING_PRESSURE, lognormal(p.bulkingPressure(), 2), DAMP)));
+                new Factor(Input.BULKING_PRESSURE, lognormal(p.bulkingPressure(), 2), DAMP),
+                new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET)));
         if (pressSpread > 1) {
             rows.add(new Factor(Input.PRESS, lognormal(1, pressSpread), HAND));
         }
@@ -215,7 +216,6 @@ public final class MakingPriors {
         return List.of(
                 new Factor(Input.BRIDGE_EFFICIENCY, lognormal(p.bridgeEfficiency(), 1.8), BRIDGES),
                 new Factor(Input.PENDULAR_LIMIT, cutNormal(p.pendularLimit(), 0.05, 0.05, 0.6), WET),
-                new Factor(Input.WALL_FRICTION, cutNormal(p.wallFriction(), 0.12, 0, 1), WET),
                 new Factor(Input.FILM_RATE, lognormal(d.filmRate(), 4), REACTION),
                 new Factor(Input.PROMPT_YIELD, lognormal(d.promptYield(), 2), REACTION));
     }

@@ -47,7 +47,7 @@ public final class PressedWeightSolver {
     private static final double PRESSURE_STEP = 1.05;
 
     /** Pieces behind the first. */
-    private final List<FurtherMeasurements> further = new ArrayList<>();
+    private final List<FurtherPiece> further = new ArrayList<>();
 
     /** The piece that is solved for. */
     private final WeighedPiece piece;
@@ -89,7 +89,7 @@ public final class PressedWeightSolver {
         mould = mould(piece, making, asked);
         mouldDeviation = mouldDeviation(piece);
         for (WeighedPiece other : piece.others()) {
-            further.add(new FurtherMeasurements(other, mould(other, making, asked), mouldDeviation(other)));
+            further.add(new FurtherPiece(other, mould(other, making, asked), mouldDeviation(other)));
         }
         sameHand =
                 piece.byHand() && making instanceof PressedMould pressed && pressed.pressSpread() >= WeighedPiece.HAND;
@@ -144,7 +144,7 @@ public final class PressedWeightSolver {
                 lighter > 0 && heavier > 0 ? (lighter - heavier) / 2 : lighter > 0 ? lighter - here : here - heavier;
         inputs[column] = here;
         double others = 0;
-        for (FurtherMeasurements other : further) {
+        for (FurtherPiece other : further) {
             others += logLikelihood(other, inputs, hand);
         }
         return slope > 0
@@ -154,8 +154,8 @@ public final class PressedWeightSolver {
 
     /** Logarithm of the likelihood of all weighed pieces where nothing is solved for, less a constant. */
     double logLikelihood(double[] inputs) {
-        double sum = logLikelihood(new FurtherMeasurements(piece, mould, mouldDeviation), inputs, 0.5);
-        for (FurtherMeasurements other : further) {
+        double sum = logLikelihood(new FurtherPiece(piece, mould, mouldDeviation), inputs, 0.5);
+        for (FurtherPiece other : further) {
             sum += logLikelihood(other, inputs, 0.5);
         }
         return sum;
@@ -183,7 +183,7 @@ public final class PressedWeightSolver {
      *
      * @param hand quantile of the factor of a hand that is not the one asked about
      */
-    private double logLikelihood(FurtherMeasurements other, double[] inputs, double hand) {
+    private double logLikelihood(FurtherPiece other, double[] inputs, double hand) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
@@ -214,7 +214,7 @@ public final class PressedWeightSolver {
      * @param mould it came from
      * @param mouldDeviation one standard deviation of that mould's volume, a share
      */
-    private record FurtherMeasurements(WeighedPiece piece, MouldDimensions mould, double mouldDeviation) {}
+    private record FurtherPiece(WeighedPiece piece, MouldDimensions mould, double mouldDeviation) {}
 
     /** True volume of the mould over the entered one, where it is the mould asked about and its size is drawn. */
     private double volumeRatio(Draw draw) {

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
@@ -7,6 +8,7 @@ import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.DropBalance;
 
 /**
  * The damp mass of one draw at each of several pressures: the band of the curve of a
@@ -47,12 +49,14 @@ public final class CurveModel implements Model {
 
     @Override
     public double at(double[] inputs) {
-        MakingDraw made = factors.at(inputs).making();
+        Draw draw = factors.at(inputs);
+        MakingDraw made = draw.making();
+        double volume = mould.volume() * DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         MixedDraw.Mix mix = mixed.of(made);
         Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
         double ratio = press.meanOverTop(mould);
         for (int i = 0; i < pressures.length; i++) {
-            masses[i] = press.dampDensity(press.solidFraction(pressures[i] * ratio)) * mould.volume();
+            masses[i] = press.dampDensity(press.solidFraction(pressures[i] * ratio)) * volume;
         }
         return masses[0];
     }

@@ -13,6 +13,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.SystematicResampling;
 
 /**
  * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of
@@ -215,7 +216,7 @@ public final class DryColumns {
         if (!unweighted.fits()) {
             return unweighted;
         }
-        choose(DryLogFit.resampled(shares));
+        choose(SystematicResampling.places(shares, draws, 1));
         return new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
     }
 

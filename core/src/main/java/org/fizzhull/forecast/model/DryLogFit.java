@@ -55,25 +55,4 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
         }
         return squares;
     }
-
-    /**
-     * {@return the draws drawn again by their weights: which draw stands in each place} Systematic resampling, so that
-     * equal weights leave every draw in its place and the same weights always give the same draws.
-     *
-     * @param shares weight of each draw; they sum to 1
-     */
-    public static int[] resampled(double[] shares) {
-        int n = shares.length;
-        int[] drawn = new int[n];
-        double passed = shares[0];
-        int at = 0;
-        for (int k = 0; k < n; k++) {
-            double place = (k + 0.5) / n;
-            while (passed < place && at < n - 1) {
-                passed += shares[++at];
-            }
-            drawn[k] = at;
-        }
-        return drawn;
-    }
 }

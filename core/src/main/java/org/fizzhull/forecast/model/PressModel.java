@@ -1,17 +1,14 @@
 package org.fizzhull.forecast.model;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.MixingRoom;
@@ -21,13 +18,14 @@ import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
+import org.fizzhull.voyage.DropBalance;
 import org.jspecify.annotations.Nullable;
 
 /**
  * One pressed piece per draw: its damp mass as the output, everything else of it in columns. A {@link PressedMould}
  * takes the draw's pressure, a {@link FilledMould} the draw's mass and asks for the pressure behind it. Used by
- * {@link org.fizzhull.forecast.PressPredictor}. The true size of the mould is left out: what is asked is the piece of
- * this mould. One instance serves one thread. Equations: docs/physics/packing.md.
+ * {@link org.fizzhull.forecast.PressPredictor}. Pressure and wall are those of the mould as it is entered, the mass is
+ * that of the mould as it truly is. One instance serves one thread. Equations: docs/physics/packing.md.
  */
 public final class PressModel implements Model {
     /** Column of the pressure at the top of the mould, Pa. */
@@ -66,6 +64,8 @@ public final class PressModel implements Model {
     private final double[][] columns;
     /** Collects how other amounts of liquid would feel; null for none. */
     private final @Nullable LiquidScan scan;
+    /** True volume of the mould over the entered one, of the last values. */
+    private double ratio;
     /** The mix of the last values. */
     private Press press;
     /** The piece of the last values. */
@@ -150,35 +150,28 @@ public final class PressModel implements Model {
     }
 
     /**
-     * {@return the rows of a press: powders, press and feel, and of a fill the scale and the hand}
+     * {@return the rows of a press: all that the piece asks in the bath, then what decides how it feels} So draw i weighs
+     * what it weighs in every other answer about the piece.
      *
      * @param base the table whose rows take the place of the usual ones
+     * @param shape form of the piece
      * @param making how the piece is made
      */
-    public static Factors factors(Factors base, Making making) {
-        List<Factor> rows = new ArrayList<>();
-        rows.addAll(MakingPriors.powders(blend(making)));
-        rows.addAll(MakingPriors.amounts(blend(making)));
-        rows.addAll(MakingPriors.pressing(making instanceof PressedMould p ? p.pressSpread() : 1));
-        rows.addAll(MakingPriors.feel());
-        if (making instanceof FilledMould filled) {
-            rows.addAll(MakingPriors.scale(filled.dampMass()));
-            filled.hand().ifPresent(hand -> rows.add(MakingPriors.hand(hand)));
-        }
-        return base.over(rows);
+    public static Factors factors(Factors base, Shape shape, Making making) {
+        return base.askedOfPress(Question.of(shape, making));
     }
 
     @Override
     public double at(double[] inputs) {
         piece = made(inputs);
-        return piece.dampMass();
+        return ratio * piece.dampMass();
     }
 
     @Override
     public void keep(int row) {
         columns[PRESSURE][row] = piece.topPressure();
         columns[SOLID_FRACTION][row] = piece.solidFraction();
-        columns[MASS][row] = piece.dampMass();
+        columns[MASS][row] = ratio * piece.dampMass();
         columns[FORCE][row] = piece.handForce();
         columns[SATURATION][row] = piece.saturation();
         columns[STRENGTH][row] = piece.strength();
@@ -196,6 +189,7 @@ public final class PressModel implements Model {
     private Pressed made(double[] inputs) {
         Draw draw = factors.at(inputs);
         MakingDraw made = draw.making();
+        ratio = DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         DryingParameters usual = DryingParameters.standard();
         double rate = made.drying().filmRate() / usual.filmRate();
         double yield = made.drying().promptYield() / usual.promptYield();
@@ -206,6 +200,6 @@ public final class PressModel implements Model {
             return press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
         }
         FilledMould filled = (FilledMould) making;
-        return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()), mould);
+        return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()) / ratio, mould);
     }
 }

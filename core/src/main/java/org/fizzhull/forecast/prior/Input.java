@@ -132,6 +132,11 @@ public enum Input {
         return compareTo(MOULD_SIZE) < 0 || (compareTo(GRAIN_SCORE) >= 0 && compareTo(GAS_CAPACITY) <= 0);
     }
 
+    /** {@return whether it bears on what happens between press and bath alone} */
+    public boolean isOfDrying() {
+        return compareTo(ROOM_HUMIDITY) >= 0 && compareTo(FILM_RATE) <= 0;
+    }
+
     /** {@return whether it makes pieces of one batch differ, or is common to them} */
     public Kind kind() {
         return this == SCALE || this == HAND || this == PRESS_REPEAT ? Kind.PIECE : Kind.BATCH;

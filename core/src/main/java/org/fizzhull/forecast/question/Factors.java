@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.DrawValues;
@@ -169,36 +170,78 @@ public final class Factors implements Serializable {
     }
 
     /**
-     * {@return the rows that matter for a question, in the order in which they are drawn} Its own rows come first
-     * (scale, hand, mould, bath, what was made), then those of this table, last those that oil, foaming powder or
-     * starch in the mix and a measured depth profile add. In still water only its own rows bear on the answer; what is
-     * known of making matters only for a piece that is made.
+     * {@return the rows that matter for a question, in the order in which they are drawn}
+     *
+     * <ol>
+     *   <li>its own rows of one column: scale, hand, press, mould, bath;
+     *   <li>those of this table: fizzing, gas, wet skin;
+     *   <li>its own rows of many columns, each of which counts for little: the powders' own densities, the recipe's lines;
+     *   <li>drying;
+     *   <li>what oil, foaming powder or starch in the mix and a measured depth profile add.
+     * </ol>
+     *
+     * <p>The first coordinates of a Sobol point are its most even ones, so what counts most stands first; and what is
+     * asked only of some answers about a piece stands last, so that all of them draw the same piece. In still water only
+     * the question's own rows bear on the answer; what is known of making matters only for a piece that is made.
      *
      * @param question what is asked
      */
     public Factors asked(Question question) {
-        Factors own = over(StandardPriors.ofQuestion(question));
-        if (question.stillWater()) {
-            return own;
+        List<Factor> own = over(StandardPriors.ofQuestion(question)).rows;
+        List<Factor> asked = new ArrayList<>();
+        List<Factor> many = new ArrayList<>();
+        List<Factor> drying = new ArrayList<>();
+        for (Factor row : own) {
+            List<Factor> stage = row.input().isOfDrying() ? drying : row.columns() > 1 ? many : asked;
+            stage.add(row);
         }
-        List<Factor> asked = new ArrayList<>(own.rows);
-        for (Factor row : rows) {
-            // what is known of making is asked only of a piece that is made
-            boolean finished = question.making() instanceof Weighed;
-            boolean idle = row.input().isOfMaking() && (finished || dependence.holds(row.input()));
-            if (own.row(row.input()).isEmpty() && !idle) {
-                asked.add(row);
-            }
+        if (!question.stillWater()) {
+            asked.addAll(ofTable(own, question.making() instanceof Weighed));
+        }
+        asked.addAll(many);
+        asked.addAll(drying);
+        Factors rows = new Factors(asked, removed, dependence);
+        if (question.stillWater()) {
+            return rows;
         }
         List<Factor> last =
                 new ArrayList<>(StandardPriors.ofMix(question.making().mix()));
         last.addAll(StandardPriors.ofForm(question.shape()));
-        for (Factor row : over(last).rows) {
-            if (row(row.input()).isEmpty()) {
-                asked.add(row);
+        return rows.followedBy(last, this);
+    }
+
+    /** The rows of this table that a question does not bring; what is known of making only for a piece that is made. */
+    private List<Factor> ofTable(List<Factor> own, boolean finished) {
+        List<Factor> left = new ArrayList<>();
+        for (Factor row : rows) {
+            boolean idle = row.input().isOfMaking() && (finished || dependence.holds(row.input()));
+            boolean brought = own.stream().anyMatch(other -> other.input() == row.input());
+            if (!brought && !idle) {
+                left.add(row);
             }
         }
-        return new Factors(asked, removed, dependence);
+        return left;
+    }
+
+    /**
+     * {@return the rows of a question and behind them those that only a press asks: how a piece feels} Since they stand
+     * last, what was asked before is drawn as without them, and a piece weighs the same in every answer.
+     *
+     * @param question what is asked, of a piece that is made
+     */
+    public Factors askedOfPress(Question question) {
+        return asked(question).followedBy(MakingPriors.feel(), this);
+    }
+
+    /** These rows, then those of others that are not among them, with the rows of a table in the place of theirs. */
+    private Factors followedBy(List<Factor> others, Factors table) {
+        List<Factor> all = new ArrayList<>(rows);
+        for (Factor row : table.over(others).rows) {
+            if (row(row.input()).isEmpty()) {
+                all.add(row);
+            }
+        }
+        return new Factors(all, removed, dependence);
     }
 
     /**

@@ -120,8 +120,8 @@ public final class StandardPriors {
     }
 
     /**
-     * The rows that a question brings itself, in the order in which they are drawn: what was made, the mould, the bath.
-     * A scale of the question takes the place of the usual one.
+     * The rows that a question brings itself: what was made, the mould, the bath. A scale of the question takes the place
+     * of the usual one.
      */
     static List<Factor> ofQuestion(Question question) {
         List<Factor> own = new ArrayList<>();

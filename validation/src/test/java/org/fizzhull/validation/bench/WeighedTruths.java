@@ -54,7 +54,7 @@ public final class WeighedTruths {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         making = new PressedMould(
                 blend, PRESSURE, WeighedPiece.HAND, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
-        factors = PressModel.factors(Factors.standard(), making);
+        factors = PressModel.factors(Factors.standard(), BALL, making);
         PressedWeightSolver scale = new PressedWeightSolver(WeighedPiece.byHand(0.15, PRESSURE), making, BALL, factors);
         PressModel model = model(1);
         int repeat = factors.column(Input.PRESS_REPEAT);
