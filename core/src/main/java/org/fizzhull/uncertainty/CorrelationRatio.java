@@ -103,8 +103,14 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         for (int at = 0; at < y.length; at++) {
             int block = at / length;
             int c = 0;
-            while (c < edges.length && x[at] >= edges[c]) {
-                c++;
+            int above = edges.length;
+            while (c < above) {
+                int middle = (c + above) >>> 1;
+                if (x[at] >= edges[middle]) {
+                    c = middle + 1;
+                } else {
+                    above = middle;
+                }
             }
             count[block][c]++;
             sum[block][c] += y[at];

@@ -1,7 +1,10 @@
 package org.fizzhull.uncertainty;
 
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,11 +22,15 @@ final class SharedTasks {
     /** What each number stands for. */
     private final Workers.Task task;
     /** Number of the next task to be taken; count or more where none is left. */
-    private int next;
+    private final AtomicInteger next = new AtomicInteger();
+
     /** Threads inside {@link #work}, and one for the caller until it waits. */
-    private int inside = 1;
-    /** First failure of a task; null while there is none. */
-    private @Nullable Throwable failure;
+    private final AtomicInteger inside = new AtomicInteger(1);
+
+    /** First failure of a task. */
+    private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
+    /** Done when the last thread has left. */
+    private final CompletableFuture<Boolean> everyoneLeft = new CompletableFuture<>();
 
     SharedTasks(int count, Workers.Task task) {
         this.count = count;
@@ -42,10 +49,12 @@ final class SharedTasks {
         }
         work();
         leave();
-        awaitOthers();
-        if (failure instanceof RuntimeException e) {
+        // also where this thread was interrupted: a task that runs on would write into a result already given
+        everyoneLeft.join();
+        Throwable thrown = failure.get();
+        if (thrown instanceof RuntimeException e) {
             throw e;
-        } else if (failure instanceof Error e) {
+        } else if (thrown instanceof Error e) {
             throw e;
         }
     }
@@ -59,57 +68,26 @@ final class SharedTasks {
     }
 
     /** Enters unless the last thread has left: after that none comes in. Whether it has entered. */
-    private synchronized boolean enter() {
-        if (inside == 0) {
-            return false;
-        }
-        inside++;
-        return true;
+    private boolean enter() {
+        return inside.getAndUpdate(there -> there > 0 ? there + 1 : 0) > 0;
     }
 
-    /** Leaves; the last thread ends the wait of the caller. */
-    private synchronized void leave() {
-        inside--;
-        notifyAll();
-    }
-
-    /**
-     * Waits until everyone has left, also where this thread is interrupted: a task that runs on would write into a
-     * result already given.
-     */
-    private synchronized void awaitOthers() {
-        boolean interrupted = false;
-        while (inside > 0) {
-            try {
-                wait();
-            } catch (InterruptedException later) {
-                interrupted = true;
-            }
-        }
-        if (interrupted) {
-            Thread.currentThread().interrupt();
+    /** Leaves; the last thread completes the wait of the caller. */
+    private void leave() {
+        if (inside.decrementAndGet() == 0) {
+            everyoneLeft.complete(true);
         }
     }
 
     /** Takes tasks until none is left. */
     private void work() {
         try {
-            for (int i = take(); i < count; i = take()) {
+            for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {
                 task.run(i);
             }
         } catch (Throwable thrown) { // whatever it is, the caller must see it
-            fail(thrown);
+            next.set(count);
+            failure.compareAndSet(null, thrown);
         }
-    }
-
-    /** The number of the next task, which nobody else gets; count where none is left. */
-    private synchronized int take() {
-        return next < count ? next++ : count;
-    }
-
-    /** Hands out no more tasks and keeps the first failure. */
-    private synchronized void fail(Throwable thrown) {
-        next = count;
-        failure = failure == null ? thrown : failure;
     }
 }

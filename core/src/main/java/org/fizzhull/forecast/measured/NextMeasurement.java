@@ -156,9 +156,7 @@ public final class NextMeasurement {
             double value = truly[i];
             // 0 is a rise at once and shows no time; of a reading that has no share 0 is a number like any other
             boolean known = value != 0 || share == 0;
-            read[i] = !(value < NEVER)
-                    ? NEVER
-                    : known ? value + Math.hypot(thumb, share * value) * error[i] : value;
+            read[i] = !(value < NEVER) ? NEVER : known ? value + Math.hypot(thumb, share * value) * error[i] : value;
         }
         return read;
     }
@@ -179,7 +177,8 @@ public final class NextMeasurement {
         double settles = settles(read, sorted);
         if (after <= width * NARROWER || settles >= MeasureNext.SETTLING) {
             OptionalDouble size = kind == MeasureNext.Kind.TIME_RISE
-                    ? OptionalDouble.of(expected(Statistics.sorted(y[VoyageModel.HEAVIER_LEFT])).median())
+                    ? OptionalDouble.of(expected(Statistics.sorted(y[VoyageModel.HEAVIER_LEFT]))
+                            .median())
                     : OptionalDouble.empty();
             best = Optional.of(new MeasureNext(kind, mass, expected(sorted), size, width, after, settles));
         }
