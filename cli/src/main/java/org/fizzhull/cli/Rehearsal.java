@@ -22,6 +22,20 @@ public final class Rehearsal {
             wet:
               sunflower oil: 10 g
               water: 4 g
+            prices:
+              sodium bicarbonate: 2.40 / kg
+            """;
+
+    private static final String CATALOGUE = """
+            name,shape
+            ball,sphere(diameter=65 mm)
+            bowl,"bowl(diameter=90 mm, wall=15 mm)"
+            """;
+
+    private static final String TRIALS = """
+            mould,bath_g,bath_C,result,fizz_s
+            sphere(diameter=65 mm),138,38,floated,215
+            sphere(diameter=65 mm),141,38,floated,222
             """;
 
     private static final String BALL = "sphere(diameter=65 mm)";
@@ -53,19 +67,26 @@ public final class Rehearsal {
     public static void main(String[] words) throws IOException {
         Path folder = Files.createDirectories(Path.of(words[0]));
         String recipe = Files.writeString(folder.resolve("recipe.yaml"), RECIPE).toString();
+        String moulds =
+                Files.writeString(folder.resolve("moulds.csv"), CATALOGUE).toString();
+        String trials = Files.writeString(folder.resolve("trials.csv"), TRIALS).toString();
+        String bench = folder.resolve("bench.yaml").toString();
         String body = Files.writeString(folder.resolve("body.stl"), TETRAHEDRON).toString();
         String picture = folder.resolve("picture.svg").toString();
         List<String[]> lines = List.of(
                 new String[] {"float", "--shape", BALL, "--mass", "138 g", "--json"},
                 new String[] {"float", "--shape", BALL, "--mass", "138 g", "--chart", picture},
+                new String[] {"float", "--shape", BALL, "--mass", "142 g", "--measured-rise", "95 s at 150 g"},
                 new String[] {"float", "--shape", BALL, "--recipe", recipe, "--fill", "146 g", "--samples", "128"},
                 dried("float", recipe, "--fill", "146 g +- 3 g", "--chart", picture),
                 dried("dry", recipe, "--fill", "146 g", "--chart", picture),
-                dried("compare", recipe, "--press", "firm", "--shape", "bowl(diameter=90 mm, wall=15 mm)"),
+                dried("compare", recipe, "--press", "firm", "--moulds", moulds),
                 dried("advise", recipe, "--fill", "146 g +- 3 g"),
                 dried("why", recipe, "--fill", "146 g +- 3 g", "--saw", "sank", "--seen", "across 65 mm, 149 g"),
                 new String[] {"fizz", "--shape", BALL, "--recipe", recipe, "--mass", "150 g", "--samples", "128"},
                 new String[] {"press", "--shape", BALL, "--recipe", recipe, "--press", "firm", "--samples", "128"},
+                new String[] {"learn", "--trials", trials, "--out", bench},
+                new String[] {"float", "--shape", BALL, "--mass", "138 g", "--bench", bench},
                 new String[] {"shapes"},
                 new String[] {"shapes", "bowl(diameter=90 mm, wall=15 mm)", "--json"},
                 new String[] {"shapes", "mesh(file=\"" + body + "\", unit=mm)"},

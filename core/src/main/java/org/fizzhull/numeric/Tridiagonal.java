@@ -21,15 +21,22 @@ public final class Tridiagonal {
      * @param n number of unknowns; longer arrays are left alone beyond it
      */
     public static void solve(double[] lower, double[] diagonal, double[] upper, double[] right, int n) {
-        // forward elimination, then back substitution
+        // forward elimination, then back substitution; what the next row needs stays in local variables, since each row
+        // waits for the one before and a fast compiler would send it through memory
+        double pivot = diagonal[0];
+        double rest = right[0];
         for (int i = 1; i < n; i++) {
-            double factor = lower[i] / diagonal[i - 1];
-            diagonal[i] -= factor * upper[i - 1];
-            right[i] -= factor * right[i - 1];
+            double factor = lower[i] / pivot;
+            pivot = diagonal[i] - factor * upper[i - 1];
+            rest = right[i] - factor * rest;
+            diagonal[i] = pivot;
+            right[i] = rest;
         }
-        right[n - 1] /= diagonal[n - 1];
+        double found = rest / pivot;
+        right[n - 1] = found;
         for (int i = n - 2; i >= 0; i--) {
-            right[i] = (right[i] - upper[i] * right[i + 1]) / diagonal[i];
+            found = (right[i] - upper[i] * found) / diagonal[i];
+            right[i] = found;
         }
     }
 }

@@ -39,7 +39,23 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
      * @param y draws of the output, as many and in the same order
      */
     public static double of(double[] x, double[] y) {
-        return of(new double[][] {x}, new int[] {1}, y, y.length).firstOrder()[0];
+        return of(x, Statistics.sorted(x), y);
+    }
+
+    /**
+     * {@return the same where what is known has been sorted already}
+     *
+     * @param x draws of what is known
+     * @param sorted the same in ascending order
+     * @param y draws of the output, as many as of x and in the same order
+     */
+    public static double of(double[] x, double[] sorted, double[] y) {
+        return column(x, sorted, y, classes(y), y.length, new double[MonteCarlo.BLOCKS]);
+    }
+
+    /** Classes for an output: as many as can be filled. */
+    private static int classes(double[] y) {
+        return Math.max(2, Math.min(CLASSES, y.length / FILLED));
     }
 
     /**
@@ -51,7 +67,7 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
      * @param effective number of independent draws that these are worth
      */
     static CorrelationRatio of(double[][] x, int[] groups, double[] y, double effective) {
-        int classes = Math.max(2, Math.min(CLASSES, y.length / FILLED));
+        int classes = classes(y);
         double[] first = new double[groups.length];
         double[] error = new double[groups.length];
         double[] left = new double[MonteCarlo.BLOCKS];
@@ -59,7 +75,8 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         for (int i = 0; i < groups.length; i++) {
             Arrays.fill(left, 0);
             for (int k = 0; k < groups[i]; k++) {
-                first[i] += column(x[column++], y, classes, effective, left);
+                first[i] += column(x[column], Statistics.sorted(x[column]), y, classes, effective, left);
+                column++;
             }
             // jackknife: the scatter of the indices that each leave out one block
             double mean = Statistics.mean(left);
@@ -70,9 +87,9 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
     }
 
     /** The index of one column; adds to each place of {@code left} the index without that block. */
-    private static double column(double[] x, double[] y, int classes, double effective, double[] left) {
+    private static double column(
+            double[] x, double[] sorted, double[] y, int classes, double effective, double[] left) {
         // the borders of equally filled classes
-        double[] sorted = Statistics.sorted(x);
         double[] edges = new double[classes - 1];
         for (int c = 0; c < edges.length; c++) {
             edges[c] = sorted[(c + 1) * x.length / classes];
@@ -86,8 +103,14 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         for (int at = 0; at < y.length; at++) {
             int block = at / length;
             int c = 0;
-            while (c < edges.length && x[at] >= edges[c]) {
-                c++;
+            int above = edges.length;
+            while (c < above) {
+                int middle = (c + above) >>> 1;
+                if (x[at] >= edges[middle]) {
+                    c = middle + 1;
+                } else {
+                    above = middle;
+                }
             }
             count[block][c]++;
             sum[block][c] += y[at];

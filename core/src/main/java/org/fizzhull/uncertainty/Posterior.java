@@ -77,9 +77,7 @@ public final class Posterior implements Draws {
             Workers workers,
             int most,
             Supplier<ExactConditioning> pinning) {
-        if (samples <= 0 || samples % MonteCarlo.BLOCKS != 0) {
-            throw new IllegalArgumentException("draws come in multiples of " + MonteCarlo.BLOCKS + ", not " + samples);
-        }
+        requireBlocks(samples);
         // as many proposals as draws; from their effective number, how many more are needed
         Posterior first = proposed(priors, samples, 1, seed, workers, pinning);
         double wanted = ENOUGH * samples / Math.max(1, first.effective());
@@ -96,22 +94,22 @@ public final class Posterior implements Draws {
      * @param workers what runs the blocks; the result does not depend on it
      */
     public static Posterior unweighted(List<Prior> priors, int samples, long seed, Workers workers) {
-        return of(priors, samples, seed, workers, 1, () -> new ExactConditioning() {
-            @Override
-            public int[] solved() {
-                return new int[0];
-            }
+        requireBlocks(samples);
+        // nothing is solved and every proposal is taken once: no point has to be looked at for that
+        int rows = samples / MonteCarlo.BLOCKS;
+        double[][] weights = new double[MonteCarlo.BLOCKS][rows];
+        for (double[] block : weights) {
+            Arrays.fill(block, 1.0 / rows);
+        }
+        double[][][] values = new double[MonteCarlo.BLOCKS][0][rows];
+        return new Posterior(List.copyOf(priors), samples, seed, workers, new int[0], 0, weights, values);
+    }
 
-            @Override
-            public int uniforms() {
-                return 0;
-            }
-
-            @Override
-            public double solve(double[] inputs, double[] uniforms) {
-                return 0;
-            }
-        });
+    /** Refuses a number of draws that does not fill the blocks alike. */
+    private static void requireBlocks(int samples) {
+        if (samples <= 0 || samples % MonteCarlo.BLOCKS != 0) {
+            throw new IllegalArgumentException("draws come in multiples of " + MonteCarlo.BLOCKS + ", not " + samples);
+        }
     }
 
     /** Proposes {@code times} as many points as draws, solves and weighs them. */

@@ -2,7 +2,6 @@ package org.fizzhull.uncertainty;
 
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicLong;
 
 /**
@@ -119,14 +118,15 @@ public interface Workers {
      * @throws IllegalStateException where the workers return before every task has run: its draws would be zeros
      */
     static void all(Workers workers, int count, Task task) {
-        AtomicIntegerArray done = new AtomicIntegerArray(count);
+        // no atomics: what makes the draws of a task visible to the calling thread makes its mark visible too
+        boolean[] done = new boolean[count];
         workers.run(count, number -> {
             task.run(number);
-            done.set(number, 1);
+            done[number] = true;
         });
         int ran = 0;
-        for (int i = 0; i < count; i++) {
-            ran += done.get(i);
+        for (boolean ended : done) {
+            ran += ended ? 1 : 0;
         }
         if (ran < count) {
             throw new IllegalStateException("the workers returned after " + ran + " of " + count

@@ -60,14 +60,15 @@ public record TypedLine(List<Typed> options) {
     public TypedLine with(String name, String value) {
         List<Typed> others = new ArrayList<>();
         Typed set = new Typed(name, value);
+        boolean placed = false;
         for (Typed option : options) {
             if (!option.name().equals(name)) {
                 others.add(option);
-            } else if (!others.contains(set)) {
-                others.add(set);
+            } else if (!placed) {
+                placed = others.add(set);
             }
         }
-        if (!others.contains(set)) {
+        if (!placed) {
             others.add(set);
         }
         return new TypedLine(others);

@@ -57,9 +57,14 @@ public final class AcidHydration {
         return (b + h * rate * settled(content)) / (1 + h * rate);
     }
 
-    /** How that changes with the content, m3/kg. */
-    double slope(double h, double content) {
-        return content > low && content < high ? h * rate / (1 + h * rate) * most / (high - low) : 0;
+    /** How that changes with a content on the ramp, m3/kg; beside the ramp it does not. */
+    double slope(double h) {
+        return h * rate / (1 + h * rate) * most / (high - low);
+    }
+
+    /** Whether a content lies on the ramp. */
+    boolean ramps(double content) {
+        return content > low && content < high;
     }
 
     /** Whether two contents lie on the same side of both ends of the ramp. */

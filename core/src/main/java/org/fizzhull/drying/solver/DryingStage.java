@@ -131,8 +131,14 @@ final class DryingStage {
         double scale = 1e-11 * isotherm.filmContent() + 1e-10;
         double above = isotherm.filmContent() * (1 + 1e-9);
         double below = isotherm.filmContent() * (1 - 1e-9);
-        double[] water = now.water;
         settleBinding(now, base);
+        // fields in local variables, as below
+        double[] water = now.water;
+        double[] moves = right;
+        double[] yields = yielding;
+        int[] segments = segment;
+        boolean acid = binds;
+        int count = n;
         for (int iteration = 0; iteration < MOST_NEWTON; iteration++) {
             // one Newton step: the linear system at the guess, its solution, the new guess
             linearise(now, base, h);
@@ -144,15 +150,18 @@ final class DryingStage {
             now.flux = skinFlux + path.byWater * right[1] + path.byRoom * right[0];
             // where every cell stays on its segment the system was linear, and its solution is the answer
             boolean exact = air.fixed() && now.room <= isotherm.film();
-            for (int i = 0; i < n; i++) {
-                double to = water[i] + right[i + 1];
-                largest = Math.max(largest, Math.abs(right[i + 1]));
-                exact &= isotherm.holds(to, segment[i]) && reaction.nearlyLinear(yielding[i] * right[i + 1]);
-                if (binds) {
-                    exact &= hydration.sameSide(water[i], to);
-                    to = hydration.toKink(water[i], to);
+            for (int i = 0; i < count; i++) {
+                double move = moves[i + 1];
+                double from = water[i];
+                double to = from + move;
+                double size = Math.abs(move);
+                largest = size > largest || Double.isNaN(size) ? size : largest;
+                exact = exact && isotherm.holds(to, segments[i]) && reaction.nearlyLinear(yields[i] * move);
+                if (acid) {
+                    exact = exact && hydration.sameSide(from, to);
+                    to = hydration.toKink(from, to);
                 }
-                water[i] = toKink(water[i], to, above, below);
+                water[i] = toKink(from, to, above, below);
             }
             if (largest <= scale) {
                 return true;
@@ -191,9 +200,8 @@ final class DryingStage {
         double[] own = diagonal;
         double[] rest = right;
         double perStep = 1 / h;
-        double yield = rhoDry * reaction.waterPerMole();
-        boolean reacts = filmRate > 0;
-        for (int i = 0; i < n; i++) {
+        int count = n;
+        for (int i = 0; i < count; i++) {
             double c = content[i];
             int s = isotherm.segment(c, segments[i]);
             segments[i] = s;
@@ -202,41 +210,70 @@ final class DryingStage {
             double stored = volumes[i] * perStep;
             own[i + 1] = stored;
             rest[i + 1] = stored * (from[i] - c);
-            if (reacts) {
-                react(now, base, i, h, stored * yield);
-            }
-            if (binds) {
-                bind(now, base, i, h, stored * rhoDry);
+        }
+        if (filmRate > 0) {
+            react(now, base, h);
+        }
+        if (binds) {
+            bind(now, base, h);
+        }
+    }
+
+    /** Film reaction of the cells at the present guess: source and its derivative. */
+    private void react(Contents now, Contents base, double h) {
+        double[] water = now.water;
+        double[] starts = base.extent;
+        double[] extents = now.extent;
+        double[] volumes = path.volume;
+        double[] yields = yielding;
+        double[] own = diagonal;
+        double[] rest = right;
+        double film = isotherm.filmContent();
+        double mix = rhoDry;
+        double rate = filmRate;
+        double perStep = 1 / h;
+        double yield = mix * reaction.waterPerMole();
+        int count = n;
+        for (int i = 0; i < count; i++) {
+            double start = starts[i];
+            if (water[i] > film) {
+                double reach = h * rate * ((water[i] - film) / mix);
+                double moved = reaction.implicit(start, reach);
+                double steepness = reaction.slope(moved, reach) * h * rate / mix;
+                double storedYield = volumes[i] * perStep * yield;
+                yields[i] = steepness;
+                extents[i] = moved;
+                rest[i + 1] += storedYield * (moved - start);
+                own[i + 1] -= storedYield * steepness;
+            } else {
+                extents[i] = start;
+                yields[i] = 0;
             }
         }
     }
 
-    /** Film reaction of cell i at the present guess: source and its derivative. */
-    private void react(Contents now, Contents base, int i, double h, double storedYield) {
-        double free = (now.water[i] - isotherm.filmContent()) / rhoDry;
-        double start = base.extent[i];
-        if (free > 0) {
-            double moved = reaction.implicit(start, h * filmRate * free);
-            double steepness = reaction.slope(moved, h * filmRate * free) * h * filmRate / rhoDry;
-            yielding[i] = steepness;
-            now.extent[i] = moved;
-            right[i + 1] += storedYield * (moved - start);
-            diagonal[i + 1] -= storedYield * steepness;
-        } else {
-            now.extent[i] = start;
-            yielding[i] = 0;
+    /** What the acid of the cells binds at the present guess, and how that changes with their water. */
+    private void bind(Contents now, Contents base, double h) {
+        double[] water = now.water;
+        double[] starts = base.bound;
+        double[] bounds = now.bound;
+        double[] volumes = path.volume;
+        double[] changes = binding;
+        double[] own = diagonal;
+        double[] rest = right;
+        double mix = rhoDry;
+        double perStep = 1 / h;
+        double onRamp = hydration.slope(h);
+        int count = n;
+        for (int i = 0; i < count; i++) {
+            double moved = hydration.implicit(starts[i], h, water[i]);
+            double steepness = hydration.ramps(water[i]) ? onRamp : 0;
+            double storedMix = volumes[i] * perStep * mix;
+            changes[i] = steepness;
+            bounds[i] = moved;
+            rest[i + 1] -= storedMix * (moved - starts[i]);
+            own[i + 1] += storedMix * steepness;
         }
-    }
-
-    /** What the acid of cell i binds at the present guess, and how that changes with its water. */
-    private void bind(Contents now, Contents base, int i, double h, double storedMix) {
-        double content = now.water[i];
-        double moved = hydration.implicit(base.bound[i], h, content);
-        double steepness = hydration.slope(h, content);
-        binding[i] = steepness;
-        now.bound[i] = moved;
-        right[i + 1] -= storedMix * (moved - base.bound[i]);
-        diagonal[i + 1] += storedMix * steepness;
     }
 
     /** Adds the diffusion between cells, the skin and the room; returns the flux through the skin, kg/s. */

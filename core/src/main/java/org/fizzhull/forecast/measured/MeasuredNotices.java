@@ -71,11 +71,14 @@ final class MeasuredNotices {
         return notices;
     }
 
-    /** Adds a notice that is not there yet: of several pieces of one weight it is told once. */
+    /** Adds a notice whose sentence is not there yet: of several pieces of one weight it is told once. */
     private static void addNew(List<Notice> notices, Notice notice) {
-        if (!notices.contains(notice)) {
-            notices.add(notice);
+        for (Notice told : notices) {
+            if (told.text().equals(notice.text())) {
+                return;
+            }
         }
+        notices.add(notice);
     }
 
     /** As what a dunk is taken. */

@@ -74,6 +74,8 @@ public final class NextMeasurement {
     private final double[] margin;
     /** Width of the 95 % interval of the margin, kg. */
     private final double width;
+    /** Error of the reading of each draw, standard deviations. */
+    private final double[] error;
     /** The best measurement looked at so far. */
     private Optional<MeasureNext> best = Optional.empty();
 
@@ -83,8 +85,10 @@ public final class NextMeasurement {
         this.seen = seen;
         y = columns;
         margin = new double[y[0].length];
+        error = new double[margin.length];
         for (int i = 0; i < margin.length; i++) {
             margin[i] = y[VoyageModel.END][i] - y[VoyageModel.MEAN][i];
+            error[i] = Normal.quantile((i + 0.5) * GOLDEN % 1);
         }
         Interval band = OutcomeStatistics.interval95(Statistics.sorted(margin));
         width = band.high() - band.low();
@@ -146,16 +150,13 @@ public final class NextMeasurement {
      * @param thumb one standard deviation that does not grow with it, in that unit
      * @param share one that does, a share of it; 0 where a value of 0 is a reading like any other
      */
-    private static double[] read(double[] truly, double thumb, double share) {
+    private double[] read(double[] truly, double thumb, double share) {
         double[] read = new double[truly.length];
         for (int i = 0; i < read.length; i++) {
             double value = truly[i];
-            double u = (i + 0.5) * GOLDEN % 1;
             // 0 is a rise at once and shows no time; of a reading that has no share 0 is a number like any other
             boolean known = value != 0 || share == 0;
-            read[i] = !(value < NEVER)
-                    ? NEVER
-                    : known ? value + Math.hypot(thumb, share * value) * Normal.quantile(u) : value;
+            read[i] = !(value < NEVER) ? NEVER : known ? value + Math.hypot(thumb, share * value) * error[i] : value;
         }
         return read;
     }
@@ -167,28 +168,32 @@ public final class NextMeasurement {
      * @param read what each draw would show
      */
     private void consider(MeasureNext.Kind kind, double mass, double[] read) {
-        double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, margin)));
+        double[] sorted = Statistics.sorted(read);
+        double left = 1 - Math.max(0, Math.min(1, CorrelationRatio.of(read, sorted, margin)));
         double after = width * Math.sqrt(left);
         if (best.isPresent() && after >= best.get().widthAfter()) {
             return;
         }
-        double settles = settles(read);
+        double settles = settles(read, sorted);
         if (after <= width * NARROWER || settles >= MeasureNext.SETTLING) {
             OptionalDouble size = kind == MeasureNext.Kind.TIME_RISE
-                    ? OptionalDouble.of(expected(y[VoyageModel.HEAVIER_LEFT]).median())
+                    ? OptionalDouble.of(expected(Statistics.sorted(y[VoyageModel.HEAVIER_LEFT]))
+                            .median())
                     : OptionalDouble.empty();
-            best = Optional.of(new MeasureNext(kind, mass, expected(read), size, width, after, settles));
+            best = Optional.of(new MeasureNext(kind, mass, expected(sorted), size, width, after, settles));
         }
     }
 
     /**
      * Share of the draws whose reading leaves a chance to float of 9 of 10 or more, or of 1 of 10 or less. Equal readings
      * follow one another as their draws do.
+     *
+     * @param read what each draw would show
+     * @param sorted the same in ascending order
      */
-    private double settles(double[] read) {
+    private double settles(double[] read, double[] sorted) {
         // draws in the order of what they would show, cut into classes
         int n = read.length;
-        double[] sorted = Statistics.sorted(read);
         int[] placed = new int[n];
         double[] floats = new double[CLASSES];
         double floating = 0;
@@ -230,9 +235,8 @@ public final class NextMeasurement {
         return chance >= SURE || chance <= 1 - SURE;
     }
 
-    /** Of those that show a number at all. */
-    private static Interval expected(double[] read) {
-        double[] sorted = Statistics.sorted(read);
+    /** Of those that show a number at all; they come sorted. */
+    private static Interval expected(double[] sorted) {
         int to = sorted.length;
         while (to > 1 && sorted[to - 1] >= NEVER) {
             to--;

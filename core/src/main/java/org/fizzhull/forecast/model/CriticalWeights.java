@@ -70,6 +70,8 @@ public final class CriticalWeights implements Serializable {
     private final double[] sortedEnd;
     /** {@link #once} in ascending order. */
     private final double[] sortedOnce;
+    /** Share of the question's own batch that floats to the end, draw by draw: asked for several times in an answer. */
+    private final double[] shares;
     /** How the weights of the pieces of the batch scatter. */
     private final Scatter scatter;
 
@@ -93,6 +95,7 @@ public final class CriticalWeights implements Serializable {
         }
         sortedEnd = sorted(end);
         sortedOnce = sorted(once);
+        shares = sharesToTheEnd(scatter.entered());
     }
 
     private static double[] sorted(double[] values) {
@@ -184,7 +187,7 @@ public final class CriticalWeights implements Serializable {
      * readings}
      */
     public BatchShare batch() {
-        return batchAt(scatter.entered());
+        return batch(shares.clone());
     }
 
     /**
@@ -194,7 +197,11 @@ public final class CriticalWeights implements Serializable {
      * @param entered mean weight as it is entered, kg
      */
     public BatchShare batchAt(double entered) {
-        double[] shares = sharesToTheEnd(entered);
+        return batch(sharesToTheEnd(entered));
+    }
+
+    /** The batch of some shares, draw by draw, which are sorted in place. */
+    private static BatchShare batch(double[] shares) {
         double average = Statistics.mean(shares);
         int nearlyAll = 0;
         int nearlyNone = 0;
@@ -209,7 +216,7 @@ public final class CriticalWeights implements Serializable {
 
     /** {@return the share of the batch that floats to the end in each draw of what is common to it} */
     public double[] shares() {
-        return sharesToTheEnd(scatter.entered());
+        return shares.clone();
     }
 
     /**
@@ -222,11 +229,11 @@ public final class CriticalWeights implements Serializable {
         if (asked && scatter.single()) {
             return own.clone();
         }
-        double[] shares = shares(end, entered);
-        for (int i = 0; i < shares.length && asked; i++) {
-            shares[i] = met[i] == Met.NOT_MONOTONE.code() ? own[i] : shares[i];
+        double[] lighter = shares(end, entered);
+        for (int i = 0; i < lighter.length && asked; i++) {
+            lighter[i] = met[i] == Met.NOT_MONOTONE.code() ? own[i] : lighter[i];
         }
-        return shares;
+        return lighter;
     }
 
     /** {@return the share of the batch that floats at once in each draw} */
@@ -236,12 +243,12 @@ public final class CriticalWeights implements Serializable {
 
     /** Share of a batch of an entered mean, kg, that is lighter than a critical weight, draw by draw. */
     private double[] shares(double[] critical, double entered) {
-        double[] shares = new double[critical.length];
+        double[] lighter = new double[critical.length];
         double more = scatter.more(entered);
-        for (int i = 0; i < shares.length; i++) {
-            shares[i] = scatter.below((critical[i] - mean[i]) / gain[i] - more);
+        for (int i = 0; i < lighter.length; i++) {
+            lighter[i] = scatter.below((critical[i] - mean[i]) / gain[i] - more);
         }
-        return shares;
+        return lighter;
     }
 
     /**

@@ -63,11 +63,15 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
         if (places.isEmpty()) {
             return priors;
         }
-        int[] columns =
-                places.stream().mapToInt(k -> table.column(inputs.get(k))).toArray();
-        double[][] rows = draws.stream()
-                .map(draw -> places.stream().mapToDouble(draw::get).toArray())
-                .toArray(double[][]::new);
+        int[] columns = new int[places.size()];
+        double[][] rows = new double[draws.size()][columns.length];
+        for (int i = 0; i < columns.length; i++) {
+            int place = places.get(i);
+            columns[i] = table.column(inputs.get(place));
+            for (int row = 0; row < rows.length; row++) {
+                rows[row][i] = draws.get(row).get(place);
+            }
+        }
         return WholeDraws.join(priors, columns, rows);
     }
 }
