@@ -82,9 +82,8 @@ public final class FloatCheck {
             return new Floats(drop.mass(), spare > 0, spare > 0, spare);
         }
         QuickVoyage voyage = voyage();
-        drop.sail(voyage);
-        boolean atOnce = voyage.outcome() == Outcome.FLOATS_AT_ONCE;
-        return new Floats(drop.mass(), atOnce, voyage.staysToTheEnd(), spare);
+        boolean toTheEnd = drop.floatsToTheEnd(voyage);
+        return new Floats(drop.mass(), voyage.outcome() == Outcome.FLOATS_AT_ONCE, toTheEnd, spare);
     }
 
     /**
