@@ -134,6 +134,13 @@ public final class FloatPredictor {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
+    /** {@return how many inputs are uncertain and how they are drawn, for people} */
+    @Override
+    public String toString() {
+        return "float predictor: " + factors.rows().size() + " uncertain inputs, " + sampling.samples()
+                + " draws from seed " + sampling.seed();
+    }
+
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
