@@ -26,7 +26,7 @@ final class ShapeCheck {
         positive("surface", shape.surface(), "m2");
         positive("plan area", shape.planArea(), "m2");
         Shape bare = shape.bare();
-        if (bare.getClass().getPackage().equals(Sphere.class.getPackage())) {
+        if (bare.getClass().getPackageName().equals(Sphere.class.getPackageName())) {
             return;
         }
         bare.hull().ifPresent(hull -> {
