@@ -37,7 +37,7 @@ import org.fizzhull.uncertainty.Workers;
  * <p>Where the draws come from, in this order:
  *
  * <ol>
- *   <li>no draws asked for: one row of central values, no chances;
+ *   <li>no draws asked for, or nothing uncertain: one row of central values, no chances;
  *   <li>measurements: the draws that they leave ({@link Conditioned}), resampled to equal weights;
  *   <li>inputs learned together from a bench: their whole draws, unweighted;
  *   <li>otherwise the priors themselves, Sobol points in eight blocks.
@@ -89,10 +89,10 @@ final class BathDraws {
 
     /** Makes the draws and counts them, with or without the indices of what decides. */
     private Drawn drawn(boolean drivers) {
-        if (sampling.samples() == 0) {
+        Factors asked = prepared.factors();
+        if (sampling.samples() == 0 || asked.rows().isEmpty()) {
             return central(centre());
         }
-        Factors asked = prepared.factors();
         Optional<Posterior> after = known.isPresent() ? known.get().posterior() : bench();
         if (after.isPresent()) {
             Walked walked = walked(after.get());

@@ -134,6 +134,13 @@ public final class FloatPredictor {
         return new FloatPredictor(factors, other, workers, seen);
     }
 
+    /** {@return how many inputs are uncertain and how they are drawn, for people} */
+    @Override
+    public String toString() {
+        return "float predictor: " + factors.rows().size() + " uncertain inputs, " + sampling.samples()
+                + " draws from seed " + sampling.seed();
+    }
+
     /**
      * {@return this predictor with other workers; the answer stays the same to the byte}
      *
@@ -315,7 +322,20 @@ public final class FloatPredictor {
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a mass that no pressed piece of this shape has
      */
     public Floats floats(Shape shape, double mass) {
-        return check(Question.weighed(shape, mass)).floats();
+        Question put = Question.weighed(shape, mass);
+        return check(put, PreparedQuestion.forOneVoyage(judged(put), factors)).floats();
+    }
+
+    /**
+     * {@return the heaviest piece of a shape, of a mix that is not known, that floats to the end in a 38 C bath by the
+     * central values, kg} To 0.03 %.
+     *
+     * @param shape form of the piece
+     */
+    public double heaviest(Shape shape) {
+        double mass = Bath.at(Question.DEFAULT_TEMPERATURE).density() * shape.volume() + shape.insetMass();
+        Question put = Question.weighed(shape, mass);
+        return check(put, PreparedQuestion.forOneVoyage(judged(put), factors)).heaviest();
     }
 
     /**
@@ -326,7 +346,11 @@ public final class FloatPredictor {
      * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
     public FloatCheck check(Question put) {
-        PreparedQuestion prepared = PreparedQuestion.of(judged(put), factors);
+        return check(put, PreparedQuestion.of(judged(put), factors));
+    }
+
+    /** A question by the central values, what was measured counted. */
+    private FloatCheck check(Question put, PreparedQuestion prepared) {
         Sampling none = new Sampling(sampling.seed(), 0);
         return new FloatCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
     }

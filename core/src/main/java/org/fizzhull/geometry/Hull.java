@@ -63,6 +63,14 @@ public interface Hull {
     /** {@return the kind of symmetry, so that a search scans no more directions than it must} */
     Symmetry symmetry();
 
+    /**
+     * {@return whether it is an ellipsoid, whose draft has a closed form in every attitude: stretched to a ball, the
+     * share under water is that of the ball}
+     */
+    default boolean isEllipsoid() {
+        return symmetry() == Symmetry.BALL;
+    }
+
     /** {@return the relative error of volumes and areas against the true shape: 0 where the sections are exact} */
     default double relativeError() {
         return 0;

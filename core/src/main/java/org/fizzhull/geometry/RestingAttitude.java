@@ -9,8 +9,9 @@ package org.fizzhull.geometry;
  * @param nearest unit vector of the body frame from the centroid to that plane
  * @param height of the body along it, m
  * @param planArea area of the body's shadow along it, m2
+ * @param prism whether the body then is an upright prism: every level section is {@code planArea}
  */
-public record RestingAttitude(Vec3 nearest, double height, double planArea) {
+public record RestingAttitude(Vec3 nearest, double height, double planArea, boolean prism) {
     /** A shadow along the listed axis is that of the listing. */
     private static final double ALONG = 1e-9;
 
@@ -26,7 +27,18 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
         double height = hull.reach(n.x(), n.y(), n.z()) + hull.reach(-n.x(), -n.y(), -n.z());
         boolean listed = Math.abs(n.x()) < ALONG && Math.abs(n.y()) < ALONG;
         return new RestingAttitude(
-                n, height, listed ? listedPlanArea : hull.shadow(n).orElse(listedPlanArea));
+                n, height, listed ? listedPlanArea : hull.shadow(n).orElse(listedPlanArea), false);
+    }
+
+    /**
+     * {@return the attitude of a prism that lies on its flat}
+     *
+     * @param nearest unit vector of the body frame along its sides
+     * @param height between its flats, m
+     * @param flat area of one of them, m2
+     */
+    public static RestingAttitude prism(Vec3 nearest, double height, double flat) {
+        return new RestingAttitude(nearest, height, flat, true);
     }
 
     /**
@@ -36,6 +48,7 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea) {
      * @param planArea area of the body's shadow along it, m2
      */
     public static RestingAttitude listed(Extents box, double planArea) {
-        return new RestingAttitude(Vec3.UP, Math.min(box.height(), Math.min(box.length(), box.width())), planArea);
+        return new RestingAttitude(
+                Vec3.UP, Math.min(box.height(), Math.min(box.length(), box.width())), planArea, false);
     }
 }

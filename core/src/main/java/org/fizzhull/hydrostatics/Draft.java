@@ -68,8 +68,8 @@ public record Draft(double level, double draft, double freeboard, double immerse
         if (!(displaced > 0 && displaced < volume)) {
             throw new IllegalArgumentException("no water line: displaced " + displaced + " m3 of " + volume + " m3");
         }
-        // a ball in closed form
-        if (hull.symmetry() == Hull.Symmetry.BALL) {
+        // a ball, or what can be stretched to one, in closed form
+        if (hull.isEllipsoid()) {
             double centre = hull.centroid().dot(new Vec3(nx, ny, nz));
             double radius = hull.reach(nx, ny, nz) - centre;
             double level = centre + radius * (2 * ballDraft(displaced / volume) - 1);

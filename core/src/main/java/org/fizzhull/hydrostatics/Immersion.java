@@ -1,8 +1,10 @@
 package org.fizzhull.hydrostatics;
 
+import java.util.Arrays;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of a hull is under water, and how much of its surface is wet, by how deep it lies; one attitude, tables that
@@ -13,61 +15,148 @@ import org.fizzhull.geometry.Vec3;
  * Hermite polynomials, over the fraction without overshoot. Over the last cell the wet share runs up to 1: a flat top
  * just awash is a wet one.
  *
- * <p>Error: that of the interpolation, beside the hull's own. Cost: when it is made a cut, a draft and a wetted
- * area a node; a value is one cubic. Immutable, safe for use by several threads.
+ * <p>Error: that of the interpolation, beside the hull's own. Cost of a node: a cut, a draft and a wetted area; of a
+ * value one cubic. Two ways to make the tables, of which the values are the same to the last bit: a whole one works out
+ * every node once, is immutable and safe for use by several threads; one for a single voyage ({@link #forOneVoyage})
+ * works out a node when it is first read, a dozen of them as a rule, and serves one thread. An upright prism
+ * ({@link #ofPrism}) has straight lines and needs no hull.
  */
 public final class Immersion {
     /** Cells of each table. */
     private static final int CELLS = 64;
 
+    /** The first step of the fraction is not quite dry, so that the wet share has a slope at the start. */
+    private static final double NEARLY_DRY = 1e-6;
+
+    /** The hull in its attitude; null where the tables are whole from the start. */
+    private final @Nullable Hull hull;
+    /** Unit vector of the body frame that points up. */
+    private final Vec3 up;
+    /** Area of the whole surface that can get wet, m2. */
+    private final double whole;
+    /** Height of the lowest point along {@link #up}, m. */
+    private final double bottom;
+    /** From there to the highest, m. */
+    private final double height;
+    /** Holds the last cut. */
+    private final PlaneCut cut = new PlaneCut();
+
     /** Immersed fraction of the volume, at even steps of the depth over the height. */
-    private final double[] fractionAt = new double[CELLS + 1];
+    private final double[] fractionAt = unknown();
     /** Slope of that: area of the water plane times height over volume. */
-    private final double[] slopeAt = new double[CELLS + 1];
+    private final double[] slopeAt = unknown();
     /** Wet share of the surface, at even steps of the immersed fraction. */
-    private final double[] wetAt = new double[CELLS + 1];
+    private final double[] wetAt = unknown();
     /** Depth over height, at even steps of the immersed fraction. */
-    private final double[] heightAt = new double[CELLS + 1];
+    private final double[] heightAt = unknown();
     /** Slope of the wet share a cell. */
-    private final double[] wetSlope;
+    private final double[] wetSlope = unknown();
     /** Slope of the depth a cell. */
-    private final double[] heightSlope;
+    private final double[] heightSlope = unknown();
 
     /**
-     * Tabulates a hull in one attitude.
+     * Tabulates a hull in one attitude, every node of it.
      *
      * @param hull closed surface of the body
      * @param up unit vector of the body frame that points up
      * @param whole area of the whole surface that can get wet, m2
      */
     public Immersion(Hull hull, Vec3 up, double whole) {
-        double top = hull.reach(up.x(), up.y(), up.z());
-        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
-        double height = top - bottom;
-        PlaneCut cut = new PlaneCut();
+        this(hull, up, whole, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
         for (int i = 0; i <= CELLS; i++) {
-            // the end planes touch; just inside them the water plane is that of a flat end
-            double x = Math.min(1 - 1e-9, Math.max(1e-9, (double) i / CELLS));
-            hull.cut(up.x(), up.y(), up.z(), bottom + x * height, cut);
+            section(i);
+            slopes(i);
+        }
+    }
+
+    private Immersion(@Nullable Hull hull, Vec3 up, double whole, double bottom, double top) {
+        this.hull = hull;
+        this.up = up;
+        this.whole = whole;
+        this.bottom = bottom;
+        height = top - bottom;
+        fractionAt[0] = heightAt[0] = 0;
+        fractionAt[CELLS] = heightAt[CELLS] = wetAt[CELLS] = 1;
+    }
+
+    /**
+     * {@return the same tables, of which a node is worked out when it is first read; serves one thread}
+     *
+     * @param hull closed surface of the body
+     * @param up unit vector of the body frame that points up
+     * @param whole area of the whole surface that can get wet, m2
+     */
+    public static Immersion forOneVoyage(Hull hull, Vec3 up, double whole) {
+        return new Immersion(
+                hull, up, whole, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
+    }
+
+    /**
+     * {@return that of a prism which floats with its flats level: fraction and depth are one, the side gets wet evenly}
+     *
+     * @param flat area of one flat, m2
+     * @param whole area of both flats and the side, m2
+     */
+    public static Immersion ofPrism(double flat, double whole) {
+        Immersion made = new Immersion(null, Vec3.UP, whole, 0, 1);
+        for (int i = 0; i <= CELLS; i++) {
+            double share = (double) i / CELLS;
+            made.fractionAt[i] = share;
+            made.heightAt[i] = share;
+            made.slopeAt[i] = 1;
+            made.wetAt[i] = i == CELLS ? 1 : (flat + (whole - 2 * flat) * Math.max(NEARLY_DRY, share)) / whole;
+        }
+        for (int i = 0; i <= CELLS; i++) {
+            made.slopes(i);
+        }
+        return made;
+    }
+
+    /** A table of which no node is known yet. */
+    private static double[] unknown() {
+        double[] table = new double[CELLS + 1];
+        Arrays.fill(table, Double.NaN);
+        return table;
+    }
+
+    /** Works out the fraction at node i, and its slope. */
+    private void section(int i) {
+        if (hull == null || !Double.isNaN(slopeAt[i])) {
+            return;
+        }
+        // the end planes touch; just inside them the water plane is that of a flat end
+        double x = Math.min(1 - 1e-9, Math.max(1e-9, (double) i / CELLS));
+        hull.cut(up.x(), up.y(), up.z(), bottom + x * height, cut);
+        if (i > 0 && i < CELLS) {
             fractionAt[i] = cut.volume / hull.volume();
-            slopeAt[i] = cut.area * height / hull.volume();
         }
-        fractionAt[0] = 0;
-        fractionAt[CELLS] = 1;
-        // the same turned round: a draft for each step of the fraction; the first one not quite dry, for a slope at the
-        // start
-        double level = Double.NaN;
-        for (int i = 0; i < CELLS; i++) {
-            double displaced = hull.volume() * Math.max(1e-6, (double) i / CELLS);
-            level = Draft.level(hull, up.x(), up.y(), up.z(), displaced, level, cut);
+        slopeAt[i] = cut.area * height / hull.volume();
+    }
+
+    /** Works out depth and wet share at node i of the fraction: the same turned round. */
+    private void draft(int i) {
+        if (hull == null || !Double.isNaN(wetAt[i])) {
+            return;
+        }
+        double share = Math.max(NEARLY_DRY, (double) i / CELLS);
+        // near that of a ball
+        double guess = bottom + height * Draft.ballDraft(share);
+        double level = Draft.level(hull, up.x(), up.y(), up.z(), hull.volume() * share, guess, cut);
+        if (i > 0) {
             heightAt[i] = (level - bottom) / height;
-            wetAt[i] = Math.min(1, hull.wettedArea(up.x(), up.y(), up.z(), level) / whole);
         }
-        heightAt[0] = 0;
-        heightAt[CELLS] = 1;
-        wetAt[CELLS] = 1;
-        wetSlope = slopes(wetAt);
-        heightSlope = slopes(heightAt);
+        wetAt[i] = Math.min(1, hull.wettedArea(up.x(), up.y(), up.z(), level) / whole);
+    }
+
+    /** Works out what a cubic of the tables over the fraction needs at node i: the node, and its slopes. */
+    private void slopes(int i) {
+        if (Double.isNaN(wetSlope[i])) {
+            draft(Math.max(0, i - 1));
+            draft(i);
+            draft(Math.min(CELLS, i + 1));
+            wetSlope[i] = slope(wetAt, i);
+            heightSlope[i] = slope(heightAt, i);
+        }
     }
 
     /**
@@ -84,6 +173,8 @@ public final class Immersion {
         }
         double at = depth * CELLS;
         int i = (int) at;
+        section(i);
+        section(i + 1);
         double t = at - i;
         double s = 1 - t;
         double share = fractionAt[i] * (1 + 2 * t) * s * s
@@ -103,6 +194,8 @@ public final class Immersion {
         }
         double at = depth * CELLS;
         int i = (int) at;
+        section(i);
+        section(i + 1);
         return slopeAt[i] + (at - i) * (slopeAt[i + 1] - slopeAt[i]);
     }
 
@@ -123,6 +216,8 @@ public final class Immersion {
     public double wetting(double fraction) {
         int at = (int) (fraction * CELLS);
         int i = at < 0 ? 0 : at < CELLS ? at : CELLS - 1;
+        draft(i);
+        draft(i + 1);
         return (wetAt[i + 1] - wetAt[i]) * CELLS;
     }
 
@@ -136,12 +231,14 @@ public final class Immersion {
     }
 
     /** Value between nodes by a cubic without overshoot: a kink would make the full voyage take small steps. */
-    private static double between(double[] table, double[] slope, double fraction) {
+    private double between(double[] table, double[] slope, double fraction) {
         if (fraction >= 1) {
-            return table[CELLS];
+            return 1;
         }
         double at = fraction > 0 ? fraction * CELLS : 0;
         int i = (int) at;
+        slopes(i);
+        slopes(i + 1);
         double t = at - i;
         double s = 1 - t;
         double rise = table[i + 1] - table[i];
@@ -149,18 +246,15 @@ public final class Immersion {
     }
 
     /**
-     * Slopes a cell that keep a rising table rising: harmonic means of the neighbouring differences, F. N. Fritsch and
-     * J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300 (from memory); 0 at a turn.
+     * Slope a cell at node i that keeps a rising table rising: the harmonic mean of the neighbouring differences, F. N.
+     * Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300 (from memory); 0 at a turn.
      */
-    private static double[] slopes(double[] table) {
-        double[] slope = new double[CELLS + 1];
-        for (int i = 1; i < CELLS; i++) {
-            double before = table[i] - table[i - 1];
-            double after = table[i + 1] - table[i];
-            slope[i] = before * after > 0 ? 2 * before * after / (before + after) : 0;
+    private static double slope(double[] table, int i) {
+        if (i == 0 || i == CELLS) {
+            return i == 0 ? table[1] - table[0] : table[CELLS] - table[CELLS - 1];
         }
-        slope[0] = table[1] - table[0];
-        slope[CELLS] = table[CELLS] - table[CELLS - 1];
-        return slope;
+        double before = table[i] - table[i - 1];
+        double after = table[i + 1] - table[i];
+        return before * after > 0 ? 2 * before * after / (before + after) : 0;
     }
 }

@@ -19,10 +19,17 @@ public final class TriangleMesh implements Serializable {
     /**
      * @param xyz coordinates x, y, z of one vertex after another, m
      * @param corners three vertex indices a facet
+     * @throws IllegalArgumentException for columns that are not whole, no facet at all, and an index of no vertex
      */
     public TriangleMesh(double[] xyz, int[] corners) {
         if (xyz.length % 3 != 0 || corners.length % 3 != 0 || corners.length == 0) {
             throw new IllegalArgumentException("a mesh needs whole vertices and at least one whole facet");
+        }
+        for (int i = 0; i < corners.length; i++) {
+            if (corners[i] < 0 || corners[i] >= xyz.length / 3) {
+                throw new IllegalArgumentException(
+                        "facet " + i / 3 + " names vertex " + corners[i] + " of " + xyz.length / 3);
+            }
         }
         this.xyz = xyz;
         this.corners = corners;

@@ -30,7 +30,7 @@ public record Piece(Shape shape, double mass, Makeup makeup) implements Serializ
             throw new Refusal(
                     "out-of-range",
                     "mass",
-                    grams(mass),
+                    Double.isFinite(mass) ? grams(mass) : mass + " g",
                     "more than " + grams(shape.insetMass()),
                     shape.insetMass() > 0
                             ? "The weight is that of the whole piece, crystals included."

@@ -77,6 +77,17 @@ public interface Shape extends Serializable {
     DepthProfile depthProfile(Exposure exposure);
 
     /**
+     * {@return the bound on the relative error of its depth profiles ({@link DepthProfile#relativeError}), the larger
+     * where it is hollow}
+     */
+    default double depthError() {
+        double every = depthProfile(Exposure.ALL).relativeError();
+        return hollow().isPresent()
+                ? Math.max(every, depthProfile(Exposure.OUTSIDE).relativeError())
+                : every;
+    }
+
+    /**
      * {@return the closed surface of the material} A shape whose attitude is not known, a mould known by its water
      * alone, has none: then only its displacement is known, not which way up it floats.
      */

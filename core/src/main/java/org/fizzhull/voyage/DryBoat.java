@@ -57,13 +57,13 @@ final class DryBoat {
         areaScale = areas;
         time = 0;
         ErosionGrid grid = stage.grid();
-        double room = room(stage, grid.volume[0]);
-        double spare = spare(stage, grid.volume[0], grid.area[0]);
+        double room = room(stage, grid.volumeAt(0));
+        double spare = spare(stage, grid.volumeAt(0), grid.areaAt(0));
         margin = Math.abs(spare) / (balance.water.density * room);
         reserve = spare / (balance.water.density * room);
         verdict.afloat = held || spare > 0;
         if (!verdict.afloat) {
-            return grid.volume[0];
+            return grid.volumeAt(0);
         }
         // the wall is eaten through where it is wet all the time
         double pierced = stage.pierced() / speed;
@@ -78,15 +78,15 @@ final class DryBoat {
             }
             double start = time;
             time = start + cell;
-            room = room(stage, grid.volume[i + 1]);
-            spare = spare(stage, grid.volume[i + 1], grid.area[i + 1]);
+            room = room(stage, grid.volumeAt(i + 1));
+            spare = spare(stage, grid.volumeAt(i + 1), grid.areaAt(i + 1));
             if (held) {
                 reserve = Math.min(reserve, spare / (balance.water.density * room));
             } else if (spare <= 0) {
                 return grid.volume(i, swamped(stage, i, start, cell));
             }
             verdict.pass(time);
-            if (verdict.settled(grid.volume[i + 1])) {
+            if (verdict.settled(grid.volumeAt(i + 1))) {
                 return 0;
             }
         }

@@ -161,7 +161,7 @@ final class EquationOfMotion implements EventIntegrator.Equation {
 
     /** Rises through 0 where 1 % of the body is left. */
     double ended(double t, double[] y) {
-        return Outcome.END - y[VOLUME] / moment.stage.grid().volume[0];
+        return Outcome.END - y[VOLUME] / moment.stage.grid().volumeAt(0);
     }
 
     /** Rises through 0 where the wall of a hollow is eaten through. */

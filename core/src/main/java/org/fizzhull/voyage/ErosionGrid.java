@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
@@ -8,8 +9,10 @@ import org.fizzhull.geometry.DepthProfile;
  * nodes V is the cubic through both ends with these slopes, and A its derivative: volume and area belong together at
  * any depth.
  *
- * <p>Error of the cubic: of the fourth order in the step. Cost: one evaluation of the profile a depth when it is made,
- * none later. Immutable. The grid belongs to the shape as computed; a draw scales it ({@link QuickVoyage}).
+ * <p>Error of the cubic: of the fourth order in the step. Two ways to make it, of which the values are the same to the
+ * last bit: {@link #whole} evaluates the profile at every depth once and is immutable; {@link #forOneVoyage} evaluates a
+ * depth when it is first asked for, which of most single voyages are few, and serves one thread. The grid belongs to the
+ * shape as computed; a draw scales it ({@link QuickVoyage}).
  */
 final class ErosionGrid {
     /** Usual number of steps. */
@@ -27,10 +30,12 @@ final class ErosionGrid {
     /** Number of steps. */
     final int cells;
 
-    /** Volume left at each node, m3, from the whole down; {@code cells + 1} of them. */
-    final double[] volume;
-    /** Area of what is left at each node, m2. */
-    final double[] area;
+    /** What is left at any depth. */
+    private final DepthProfile profile;
+    /** Volume left at each node, m3, from the whole down; {@code cells + 1} of them, NaN before it is evaluated. */
+    private final double[] volume;
+    /** Area of what is left at each node, m2; evaluated with the volume. */
+    private final double[] area;
 
     /** Between nodes, m. */
     final double step;
@@ -41,19 +46,49 @@ final class ErosionGrid {
     /** Depth at which nothing is left, m. */
     final double deepest;
 
-    /** Tabulates a profile in so many steps. */
-    ErosionGrid(DepthProfile profile, int cells) {
+    private ErosionGrid(DepthProfile profile, int cells) {
+        this.profile = profile;
         this.cells = cells;
         volume = new double[cells + 1];
         area = new double[cells + 1];
+        Arrays.fill(volume, Double.NaN);
         deepest = profile.deepest();
         double whole = profile.volume(0);
         step = depthOf(profile, Outcome.END * whole, deepest / 2) / cells;
         crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
+    }
+
+    /** A profile in so many steps, evaluated where a voyage asks for it; serves one thread. */
+    static ErosionGrid forOneVoyage(DepthProfile profile, int cells) {
+        return new ErosionGrid(profile, cells);
+    }
+
+    /** A profile in so many steps, evaluated at all of them. */
+    static ErosionGrid whole(DepthProfile profile, int cells) {
+        ErosionGrid grid = new ErosionGrid(profile, cells);
         for (int i = 0; i <= cells; i++) {
-            volume[i] = profile.volume(i * step);
-            area[i] = profile.area(i * step);
+            grid.evaluate(i);
         }
+        return grid;
+    }
+
+    /** Volume left at node i, m3, 0 to {@link #cells}. */
+    double volumeAt(int i) {
+        double known = volume[i];
+        return Double.isNaN(known) ? evaluate(i) : known;
+    }
+
+    /** Area of what is left at node i, m2. */
+    double areaAt(int i) {
+        volumeAt(i);
+        return area[i];
+    }
+
+    /** Evaluates the profile at node i; volume left, m3. */
+    private double evaluate(int i) {
+        volume[i] = profile.volume(i * step);
+        area[i] = profile.area(i * step);
+        return volume[i];
     }
 
     /**
@@ -95,17 +130,17 @@ final class ErosionGrid {
      */
     double volume(int i, double t) {
         double s = 1 - t;
-        return volume[i] * (1 + 2 * t) * s * s
-                + volume[i + 1] * (1 + 2 * s) * t * t
-                - step * (area[i] * t * s * s - area[i + 1] * t * t * s);
+        return volumeAt(i) * (1 + 2 * t) * s * s
+                + volumeAt(i + 1) * (1 + 2 * s) * t * t
+                - step * (areaAt(i) * t * s * s - areaAt(i + 1) * t * t * s);
     }
 
     /** Area there, m2: the derivative of that cubic, so that both belong together. */
     double area(int i, double t) {
         double s = 1 - t;
-        return 6 * t * s * (volume[i] - volume[i + 1]) / step
-                + area[i] * s * (1 - 3 * t)
-                + area[i + 1] * t * (3 * t - 2);
+        return 6 * t * s * (volumeAt(i) - volumeAt(i + 1)) / step
+                + areaAt(i) * s * (1 - 3 * t)
+                + areaAt(i + 1) * t * (3 * t - 2);
     }
 
     /**
@@ -116,17 +151,17 @@ final class ErosionGrid {
      * @param guess number of a cell
      */
     double stepsTo(double left, int guess) {
-        if (left <= volume[cells]) {
-            return cells + (volume[cells] - left) / (area[cells] * step);
+        if (left <= volumeAt(cells)) {
+            return cells + (volumeAt(cells) - left) / (areaAt(cells) * step);
         }
         int i = guess < cells ? guess : cells - 1;
-        while (i > 0 && volume[i] < left) {
+        while (i > 0 && volumeAt(i) < left) {
             i--;
         }
-        while (volume[i + 1] >= left) {
+        while (volumeAt(i + 1) >= left) {
             i++;
         }
-        double t = (volume[i] - left) / (volume[i] - volume[i + 1]);
+        double t = (volumeAt(i) - left) / (volumeAt(i) - volumeAt(i + 1));
         for (int pass = 0; pass < MOST_PASSES; pass++) {
             double next = t + (volume(i, t) - left) / (area(i, t) * step);
             double kept = next > 0 ? next < 1 ? next : 1 : 0;
@@ -145,17 +180,17 @@ final class ErosionGrid {
      * @param left volume in the table, m3
      */
     double depthOf(double left) {
-        if (left >= volume[0]) {
+        if (left >= volumeAt(0)) {
             return 0;
         }
-        if (left <= volume[cells]) {
+        if (left <= volumeAt(cells)) {
             return cells * step;
         }
         int low = 0;
         int high = cells;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
-            if (volume[middle] >= left) {
+            if (volumeAt(middle) >= left) {
                 low = middle;
             } else {
                 high = middle;

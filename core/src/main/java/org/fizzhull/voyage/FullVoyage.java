@@ -160,9 +160,9 @@ public final class FullVoyage {
         UnderWay(EquationOfMotion course) {
             this.course = course;
             log = new VoyageLog(course, bath.depth());
-            y[EquationOfMotion.VOLUME] = course.moment.stage.grid().volume[0];
+            y[EquationOfMotion.VOLUME] = course.moment.stage.grid().volumeAt(0);
             dissolving = course.moment.lasting();
-            verdict.start(true, form.flooded.grid().volume[0]);
+            verdict.start(true, form.flooded.grid().volumeAt(0));
             course.moment.erode(y[EquationOfMotion.VOLUME]);
             y[EquationOfMotion.CENTRE] = Math.min(0, course.aground());
         }
@@ -301,7 +301,8 @@ public final class FullVoyage {
         /** Its top comes out of the water. */
         private void surface() {
             note(VoyageEvent.Kind.SURFACES);
-            verdict.comesUp(time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volume[0]);
+            verdict.comesUp(
+                    time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volumeAt(0));
         }
 
         /** Its top goes under by more than a bob. */

@@ -169,7 +169,7 @@ public final class QuickVoyage {
     private void start(Launch launch) {
         piece.launch(launch);
         upWidth = 0;
-        verdict.start(false, form.flooded.grid().volume[0]);
+        verdict.start(false, form.flooded.grid().volumeAt(0));
         reserve = Double.POSITIVE_INFINITY;
         grazes = false;
         depth = 0;
@@ -182,7 +182,7 @@ public final class QuickVoyage {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
             double left = form.release == Release.PLACED ? placed(stage) : under(stage);
-            if (!(left > Outcome.END * form.flooded.grid().volume[0])) {
+            if (!(left > Outcome.END * form.flooded.grid().volumeAt(0))) {
                 return;
             }
             depth = form.flooded.grid().depthOf(left);
@@ -260,8 +260,8 @@ public final class QuickVoyage {
                 return piece.left(i + t + (cells - t) * (pierced - start) / cell);
             }
             int next = i + cells;
-            body = grid.volume[next] * piece.volumeScale;
-            front = grid.area[next] * piece.areaScale;
+            body = grid.volumeAt(next) * piece.volumeScale;
+            front = grid.areaAt(next) * piece.areaScale;
             piece.reach(next, start + cell);
             double now = piece.spare(up, body, front);
             rate = Math.abs(now - before) / cells;
@@ -279,7 +279,7 @@ public final class QuickVoyage {
                 margin = Math.min(margin, Math.abs(now) / piece.displaced(body));
             }
             verdict.pass(piece.time);
-            if (verdict.settled(grid.volume[next])) {
+            if (verdict.settled(grid.volumeAt(next))) {
                 return 0;
             }
             before = now;
@@ -337,7 +337,7 @@ public final class QuickVoyage {
             if (!(upWidth > 0)) {
                 upWidth = piece.width(later);
             }
-            verdict.comesUp(moment + lag, piece.left(Math.min(later, grid.cells)) / grid.volume[0]);
+            verdict.comesUp(moment + lag, piece.left(Math.min(later, grid.cells)) / grid.volumeAt(0));
         }
         up = !up;
         piece.reach(to, end);

@@ -23,8 +23,8 @@ import org.fizzhull.shape.kind.Sphere;
  * depth profile. A shape without a hull wets like a ball.
  *
  * <p>Two stages: with air in the hollow, where there is a hollow and it was not simply dropped, and flooded, in which
- * every face is wet. Cost: some 10 us for a ball, 100 us for a star, tenths of a second for a large mesh. Immutable;
- * safe to share between threads.
+ * every face is wet. Cost: some 10 us for a ball, 100 us for an egg, tenths of a second for a large mesh. Immutable and
+ * safe to share between threads, but for one that is made for a single voyage ({@link #forOneVoyage}).
  */
 public final class VoyageForm {
     /**
@@ -57,7 +57,7 @@ public final class VoyageForm {
     /** With air in the hollow; empty where there is no hollow or it floods at the drop. */
     final Optional<Stage> airy;
 
-    private VoyageForm(Shape shape, RestingAttitude rest, Release release, int depths) {
+    private VoyageForm(Shape shape, RestingAttitude rest, Release release, int depths, boolean once) {
         Extents box = shape.extents();
         DepthProfile everyFace = shape.depthProfile(Exposure.ALL);
         Optional<Hollow> hollow = shape.hollow();
@@ -76,14 +76,16 @@ public final class VoyageForm {
                 : Resistance.of(height, planDiameter, shape.bare().volume());
         flooded = new Stage(
                 everyFace,
-                new ErosionGrid(everyFace, depths),
-                immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
+                grid(everyFace, depths, once),
+                rest.prism() && !holdsAir
+                        ? Immersion.ofPrism(planArea, shape.surface())
+                        : immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest(), once),
                 shape.surface() / planArea,
                 shape.insetVolume(),
                 0,
                 0,
                 0);
-        airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
+        airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths, once)) : Optional.empty();
     }
 
     /**
@@ -104,7 +106,19 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, RestingAttitude rest, Release release) {
-        return new VoyageForm(shape, rest, release, ErosionGrid.USUAL);
+        return new VoyageForm(shape, rest, release, ErosionGrid.USUAL, false);
+    }
+
+    /**
+     * {@return the same for a single voyage: depths and drafts are worked out where the voyage comes past them, which
+     * of most are few; serves one thread}
+     *
+     * @param shape form of the piece
+     * @param rest attitude of the shape, as {@link Shape#restingAttitude} gives it
+     * @param release how it goes in
+     */
+    public static VoyageForm forOneVoyage(Shape shape, RestingAttitude rest, Release release) {
+        return new VoyageForm(shape, rest, release, ErosionGrid.USUAL, true);
     }
 
     /**
@@ -119,18 +133,18 @@ public final class VoyageForm {
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);
         }
-        return new VoyageForm(shape, shape.restingAttitude(), release, depths);
+        return new VoyageForm(shape, shape.restingAttitude(), release, depths, false);
     }
 
     /** The stage in which the outer faces alone are wet, the hull closed over the hollow. */
-    private static Stage airy(Shape shape, Hollow hollow, int depths) {
+    private static Stage airy(Shape shape, Hollow hollow, int depths, boolean once) {
         Hull closed = hollow.closed();
         double outside = closed.wettedArea(0, 0, 1, hollow.rimHeight() * (1 - 1e-9));
-        Immersion immersion = new Immersion(closed, Vec3.UP, outside);
+        Immersion immersion = tables(closed, Vec3.UP, outside, once);
         DepthProfile profile = shape.depthProfile(Exposure.OUTSIDE);
         return new Stage(
                 profile,
-                new ErosionGrid(profile, depths),
+                grid(profile, depths, once),
                 immersion,
                 profile.area(0) / shape.planArea(),
                 // what lines a hollow takes the place of its air and lifts nothing more
@@ -144,18 +158,28 @@ public final class VoyageForm {
      * How much of a hull is under water and wet by its draft, with {@code up} upward; of a shape without a hull as of a
      * ball.
      */
-    private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
+    private static Immersion immersion(Optional<Hull> hull, Vec3 up, boolean once) {
         if (hull.isEmpty()) {
-            return likeABall();
+            return likeABall(once);
         }
         Hull known = hull.get();
         double whole = known.wettedArea(up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
-        return new Immersion(known, up, whole);
+        return tables(known, up, whole, once);
+    }
+
+    /** Tables of a hull, whole or for one voyage. */
+    private static Immersion tables(Hull hull, Vec3 up, double whole, boolean once) {
+        return once ? Immersion.forOneVoyage(hull, up, whole) : new Immersion(hull, up, whole);
+    }
+
+    /** A profile on even depths, whole or for one voyage. */
+    private static ErosionGrid grid(DepthProfile profile, int depths, boolean once) {
+        return once ? ErosionGrid.forOneVoyage(profile, depths) : ErosionGrid.whole(profile, depths);
     }
 
     /** That of a ball of diameter 1: the shares do not depend on its size. */
-    private static Immersion likeABall() {
+    private static Immersion likeABall(boolean once) {
         Hull ball = Sphere.ofDiameter(1).hull().orElseThrow();
-        return new Immersion(ball, Vec3.UP, Math.PI);
+        return tables(ball, Vec3.UP, Math.PI, once);
     }
 }

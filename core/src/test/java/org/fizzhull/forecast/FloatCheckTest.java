@@ -47,7 +47,10 @@ class FloatCheckTest {
                 "egg(length=70 mm, diameter=50 mm)",
                 "ring(diameter=90 mm, tube=30 mm)",
                 "block(length=60 mm, width=40 mm, height=30 mm)",
+                "cone(diameter=60 mm, height=70 mm)",
+                "capsule(length=80 mm, diameter=50 mm)",
                 "star(points=5, diameter=80 mm, inner=45 mm, height=30 mm)",
+                "heart(width=70 mm, height=28 mm)",
                 "bowl(diameter=90 mm, wall=15 mm)",
                 "geode(diameter=80 mm, wall=14 mm, crystals=20 g)",
                 "filled(water=143 g, like=figure)"
@@ -65,6 +68,7 @@ class FloatCheckTest {
             assertThat(floats.toTheEnd()).isEqualTo(forecast.verdict().answer() == FloatVerdict.Answer.FLOATS);
             assertThat(floats.atOnce()).isEqualTo(forecast.critical().sharesAtOnce()[0] == 1);
         }
+        assertThat(PREDICTOR.heaviest(shape)).isEqualTo(check.heaviest());
         double critical = CENTRAL.critical(check.question()).heaviest(0.5);
         assertThat(check.heaviest()).isEqualTo(critical);
         // by definition of the border, which is known to 0.03 %

@@ -257,6 +257,11 @@ public final class DropModel implements Model {
         return voyage.floatsAtOnce(launch());
     }
 
+    /** Whether it floats at once and to the end; stops once that is known. */
+    boolean floatsToTheEnd(QuickVoyage voyage) {
+        return voyage.floatsToTheEnd(launch());
+    }
+
     /**
      * {@return the piece of a draw, kg as on the scale}
      *

@@ -18,9 +18,9 @@ import org.fizzhull.voyage.QuickVoyage;
  * {@link Floats#toTheEnd} and {@link #heaviest} are the spare, the verdict and the critical weight of a forecast
  * without draws.
  *
- * <p>Immutable; safe to share between threads. Cost: of a ball some 10 us to prepare and 5 us a weight, of a star 100
- * us and 5 us; core/docs/embedding.md has the measured ratios. A made piece is pressed and dried anew for each weight,
- * about a millisecond.
+ * <p>Immutable; safe to share between threads, but for one made for a single voyage, which its maker keeps to itself.
+ * Cost: of a ball some 20 us to prepare and 5 us a weight, of an egg 600 us and 5 us; core/docs/embedding.md has the
+ * measured ratios. A made piece is pressed and dried anew for each weight, about a millisecond.
  */
 public final class FloatCheck {
     /** What was asked, before it was judged. */
@@ -82,9 +82,8 @@ public final class FloatCheck {
             return new Floats(drop.mass(), spare > 0, spare > 0, spare);
         }
         QuickVoyage voyage = voyage();
-        drop.sail(voyage);
-        boolean atOnce = voyage.outcome() == Outcome.FLOATS_AT_ONCE;
-        return new Floats(drop.mass(), atOnce, voyage.staysToTheEnd(), spare);
+        boolean toTheEnd = drop.floatsToTheEnd(voyage);
+        return new Floats(drop.mass(), voyage.outcome() == Outcome.FLOATS_AT_ONCE, toTheEnd, spare);
     }
 
     /**

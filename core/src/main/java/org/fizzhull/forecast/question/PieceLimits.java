@@ -61,6 +61,14 @@ public final class PieceLimits {
         if (mass > from && mass <= to) {
             return;
         }
+        if (!(to > from && to < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "shape",
+                    "a volume of " + shape.volume() + " m3",
+                    "more than 0 m3",
+                    "A body without it cannot be asked about.");
+        }
         throw new Refusal(
                 "out-of-range",
                 "mass",

@@ -38,10 +38,32 @@ public record PreparedQuestion(
                 question.stillWater() ? Optional.empty() : Optional.of(form(question, rest)));
     }
 
+    /**
+     * {@return the same of a question that is answered by one voyage: what the voyage does not come past is not worked
+     * out; serves one thread}
+     *
+     * @param question what was asked
+     * @param priors table of priors
+     */
+    public static PreparedQuestion forOneVoyage(Question question, Factors priors) {
+        RestingAttitude rest = question.shape().restingAttitude();
+        return new PreparedQuestion(
+                question,
+                priors.asked(question),
+                rest,
+                question.stillWater()
+                        ? Optional.empty()
+                        : Optional.of(VoyageForm.forOneVoyage(question.shape(), rest, release(question))));
+    }
+
     /** The form of the voyages of a question. */
     private static VoyageForm form(Question question, RestingAttitude rest) {
-        Release release = question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
-        return VoyageForm.of(question.shape(), rest, release);
+        return VoyageForm.of(question.shape(), rest, release(question));
+    }
+
+    /** The way into the bath. */
+    private static Release release(Question question) {
+        return question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
     }
 
     /**

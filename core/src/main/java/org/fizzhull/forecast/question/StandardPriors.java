@@ -15,7 +15,6 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
@@ -149,10 +148,7 @@ public final class StandardPriors {
      * the volume left where 90 to 10 % of a ball is left.
      */
     static List<Factor> ofForm(Shape shape) {
-        double error = shape.depthProfile(Exposure.ALL).relativeError();
-        if (shape.hollow().isPresent()) {
-            error = Math.max(error, shape.depthProfile(Exposure.OUTSIDE).relativeError());
-        }
+        double error = shape.depthError();
         return error >= LEAST_IN_DEPTH
                 ? List.of(new Factor(Input.DEPTH_PROFILE, lognormal(1, 1 + error), DEPTH))
                 : List.of();

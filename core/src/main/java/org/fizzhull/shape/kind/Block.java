@@ -6,6 +6,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
@@ -126,6 +127,17 @@ public record Block(double length, double width, double height, double edge) imp
             return Shape.super.diffusionTime(exposure);
         }
         return OptionalDouble.of(DryingSeries.block(length, width, exposure == Exposure.TRAY ? 2 * height : height));
+    }
+
+    /** On the side across its least size, the first of equal ones in the order height, width, length. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        double least = Math.min(height, Math.min(width, length));
+        Vec3 up = height == least ? Vec3.UP : width == least ? new Vec3(0, 1, 0) : new Vec3(1, 0, 0);
+        double across = height == least ? length : height;
+        double along = width == least && height != least ? length : width;
+        double corners = (4 - Math.PI) * edge * edge;
+        return new RestingAttitude(up, least, across * along - corners, edge == 0);
     }
 
     /** Twelve facets where the edges are sharp; else facets in their place, of exactly the same volume. */

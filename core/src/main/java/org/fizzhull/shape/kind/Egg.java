@@ -5,6 +5,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.SizeCheck;
@@ -97,6 +98,18 @@ public record Egg(double length, double diameter) implements Shape {
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return body().profile();
+    }
+
+    @Override
+    public double depthError() {
+        return ProfileTable.BETWEEN_NODES;
+    }
+
+    /** On its side. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        Vec3 up = length == diameter ? Vec3.UP : new Vec3(1, 0, 0);
+        return new RestingAttitude(up, diameter, Math.PI * diameter * length / 4, false);
     }
 
     @Override

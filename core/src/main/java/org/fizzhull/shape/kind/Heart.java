@@ -5,6 +5,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.Shape;
@@ -97,10 +98,26 @@ public record Heart(double width, double height) implements Shape {
         return outline().area(0);
     }
 
-    /** Exact at the nodes, between them to 1e-6. On a tray the lower flat is shut. */
+    /** Exact up to the first break of the outline, then to 1e-6 between nodes. On a tray the lower flat is shut. */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return PrismErosion.profile(outline(), height, exposure);
+    }
+
+    @Override
+    public double depthError() {
+        return ProfileTable.BETWEEN_NODES;
+    }
+
+    /**
+     * On its flat where that is nearer to the centroid than the nearest place of the outline, and so than any plane that
+     * touches the sides; else by the search over the hull.
+     */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return height <= 2 * outline().nearest()
+                ? RestingAttitude.prism(Vec3.UP, height, planArea())
+                : Shape.super.restingAttitude();
     }
 
     /** Each lobe is {@value #CHORDS} chords of exactly the area of the half disc. */

@@ -46,6 +46,14 @@ record HeartOutline(double q) implements Outline {
         return new double[] {0, q / 2, q * REACH};
     }
 
+    /**
+     * Distance of the centroid from the nearest place of the outline, m: the cleft, which lies {@code q/sqrt 2} from
+     * the middle of the square; the straight sides lie q/2 and more away, the lobes farther.
+     */
+    double nearest() {
+        return q / Math.sqrt(2) - lobeShift();
+    }
+
     /** Distance of the centroid from the middle of the square towards the cleft, m. */
     double lobeShift() {
         return Math.sqrt(2) * q * (1.0 / 2 + 2 / (3 * Math.PI)) * (Math.PI / 8) / (1 + Math.PI / 4);

@@ -11,6 +11,9 @@ interface Outline {
     /** Length of the boundary that has moved in to d, m: {@code -dA/dd}, the perimeter at 0. */
     double length(double d);
 
-    /** Inward distances at which the formula changes, rising from 0 to the inradius, m. */
+    /**
+     * Inward distances at which the formula changes, rising from 0 to the inradius, m. Up to the first of them after 0
+     * the area is a square in d.
+     */
     double[] breaks();
 }

@@ -17,7 +17,7 @@ import org.fizzhull.geometry.Exposure;
  * @param openFlats n, 1 or 2
  */
 record PrismErosion(Outline outline, double height, int openFlats) implements Erosion {
-    /** What is left at each depth, to 1e-6 between the nodes. */
+    /** What is left at each depth: exact up to the first break of the outline, beyond it to 1e-6 between the nodes. */
     static DepthProfile profile(Outline outline, double height, Exposure exposure) {
         int open = exposure == Exposure.TRAY ? 1 : 2;
         double[] breaks = outline.breaks();
@@ -32,7 +32,8 @@ record PrismErosion(Outline outline, double height, int openFlats) implements Er
         if (n < breaks.length) {
             all[n] = deepest;
         }
-        return ProfileTable.graded(new PrismErosion(outline, height, open), all);
+        // up to the first break the outline is a square in d, so that the volume is a cubic
+        return ProfileTable.cubicAtFirst(new PrismErosion(outline, height, open), all);
     }
 
     @Override

@@ -20,7 +20,7 @@ final class ProfileTable {
      * Share of V by which the Hermite polynomial may depart from a curve between nodes, over the first 99 % of the
      * depth (see the tests).
      */
-    private static final double BETWEEN_NODES = 1e-6;
+    static final double BETWEEN_NODES = 1e-6;
     /** A piece shorter than this share of the deepest depth is joined to the next: V and A are continuous over it. */
     private static final double SHORTEST_PIECE = 1e-6;
 
@@ -28,18 +28,24 @@ final class ProfileTable {
 
     /** Table of a volume that is one cubic in d between each two of the rising breaks, which start at 0. */
     static DepthProfile cubic(Erosion erosion, double... breaks) {
-        return fill(erosion, CELLS_OF_A_CUBIC, breaks);
+        return fill(erosion, breaks.length, breaks);
     }
 
     /** Table of a volume that is smooth between each two of the rising breaks, which start at 0. */
     static DepthProfile graded(Erosion erosion, double... breaks) {
-        return fill(erosion, CELLS_OF_A_CURVE, breaks);
+        return fill(erosion, 0, breaks);
     }
 
-    /** The table with so many cells on each stretch between breaks. */
-    private static DepthProfile fill(Erosion erosion, int cells, double[] breaks) {
+    /** Table of a volume that is one cubic up to the first break after 0, and smooth between the others. */
+    static DepthProfile cubicAtFirst(Erosion erosion, double... breaks) {
+        return fill(erosion, 1, breaks);
+    }
+
+    /** The table of so many stretches between breaks that are a cubic, and others that are not. */
+    private static DepthProfile fill(Erosion erosion, int cubics, double[] breaks) {
         double deepest = breaks[breaks.length - 1];
-        double[] depth = new double[cells * (breaks.length - 1) + 1];
+        double[] depth = new double[CELLS_OF_A_CURVE * (breaks.length - 1) + 1];
+        boolean exact = true;
         int n = 1;
         double from = 0;
         for (int b = 1; b < breaks.length; b++) {
@@ -49,9 +55,13 @@ final class ProfileTable {
             if (!(to - from > SHORTEST_PIECE * deepest) || (!last && !(deepest - to > SHORTEST_PIECE * deepest))) {
                 continue;
             }
+            // a cubic only where no other stretch was joined to it
+            boolean cubic = b <= cubics && (cubics >= breaks.length || from == breaks[b - 1]);
+            exact &= cubic;
+            int cells = cubic ? CELLS_OF_A_CUBIC : CELLS_OF_A_CURVE;
             for (int i = 1; i <= cells; i++) {
                 double t = (double) i / cells;
-                double share = cells == CELLS_OF_A_CUBIC ? t : crowded(t);
+                double share = cubic ? t : crowded(t);
                 depth[n++] = i == cells ? to : from + (to - from) * share;
             }
             from = to;
@@ -63,11 +73,12 @@ final class ProfileTable {
         for (int i = 0; i < n; i++) {
             boolean end = i == n - 1;
             // Next to the deepest point the formulas cancel to a few units of rounding of the whole volume.
-            double v = end ? 0 : Math.max(0, erosion.volume(nodes[i]));
+            double[] left = erosion.left(nodes[i]);
+            double v = end ? 0 : Math.max(0, left[0]);
             volume[i] = i == 0 ? v : Math.min(v, volume[i - 1]);
-            area[i] = Math.max(0, erosion.front(nodes[i]));
+            area[i] = Math.max(0, left[1]);
         }
-        return new DepthProfile(nodes, volume, area, cells == CELLS_OF_A_CUBIC ? 0 : BETWEEN_NODES);
+        return new DepthProfile(nodes, volume, area, exact ? 0 : BETWEEN_NODES);
     }
 
     /** From 0 to 1, in steps that grow from the start as a square and shrink to the end as a cube. */

@@ -17,7 +17,7 @@ import org.fizzhull.geometry.DepthProfile;
  * </pre>
  * Derived for this class. The eroded body is no spheroid; beyond d = a^2/c it has pointed ends.
  *
- * <p>Range: d from 0 to a. Error: rounding at the nodes, 1e-6 of V between them. Immutable. The body of {@link Egg}.
+ * <p>Range: d from 0 to a. Error: rounding at the nodes and up to d = a^2/c, beyond that 1e-6 of V between nodes. Immutable. The body of {@link Egg}.
  *
  * @param a half axis across, m, above 0
  * @param c half axis along, m, a or more; equal to a it is a ball, which has formulas of its own
@@ -28,7 +28,8 @@ record SpheroidErosion(double a, double c) implements Erosion {
         if (a == c) {
             return ProfileTable.cubic(this, 0, a);
         }
-        return ProfileTable.graded(this, 0, a * a / c, a);
+        // up to the first break every normal reaches deeper, so that the volume is a cubic in d
+        return ProfileTable.cubicAtFirst(this, 0, a * a / c, a);
     }
 
     @Override
@@ -36,19 +37,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
         if (a == c) {
             return 4 * Math.PI * (a - d) * (a - d) * (a - d) / 3;
         }
-        double e = eccentricity();
-        double zeta = highest(d, e);
-        double q = a / c;
-        // integral of (a N)^2
-        double square = zeta - e * e * zeta * zeta * zeta / 3;
-        return 4
-                * Math.PI
-                * a
-                * c
-                * (a * (square / 2 - q * q * zeta / 6)
-                        - d * first(zeta, e)
-                        + d * d * (zeta + q * q * minusSecond(zeta, e)) / (2 * a)
-                        - d * d * d * q * q * minusThird(zeta, e) / (3 * a * a));
+        return left(d)[0];
     }
 
     @Override
@@ -56,15 +45,29 @@ record SpheroidErosion(double a, double c) implements Erosion {
         if (a == c) {
             return 4 * Math.PI * (a - d) * (a - d);
         }
+        return left(d)[1];
+    }
+
+    /** Both at once, of a body that is no ball: they share their integrals. */
+    @Override
+    public double[] left(double d) {
+        if (a == c) {
+            return Erosion.super.left(d);
+        }
         double e = eccentricity();
         double zeta = highest(d, e);
-        double q = a / c;
+        double q2 = a / c * (a / c);
         double t = d / a;
-        return 4
-                * Math.PI
-                * a
-                * c
-                * (first(zeta, e) - t * (zeta + q * q * minusSecond(zeta, e)) + t * t * q * q * minusThird(zeta, e));
+        // integrals of (a N)^2, a N, and 1/(a N)^2 and 1/(a N)^3 times q^2
+        double square = zeta - e * e * zeta * zeta * zeta / 3;
+        double first = first(zeta, e);
+        double second = zeta + q2 * minusSecond(zeta, e);
+        double third = q2 * minusThird(zeta, e);
+        double scale = 4 * Math.PI * a * c;
+        return new double[] {
+            scale * a * (square / 2 - q2 * zeta / 6 - t * first + t * t * second / 2 - t * t * t * third / 3),
+            scale * (first - t * second + t * t * third)
+        };
     }
 
     /** e = sqrt(1 - a^2/c^2). */

@@ -5,6 +5,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -119,10 +120,23 @@ public record Star(int points, double diameter, double inner, double height) imp
         return outline().area(0);
     }
 
-    /** Exact at the nodes, between them to 1e-6. On a tray the lower flat is shut. */
+    /** Exact up to the first break of the outline, then to 1e-6 between nodes. On a tray the lower flat is shut. */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return PrismErosion.profile(outline(), height, exposure);
+    }
+
+    @Override
+    public double depthError() {
+        return ProfileTable.BETWEEN_NODES;
+    }
+
+    /** On its flat, unless it is so tall that a plane across two points, or along a side, is nearer. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return height <= 2 * outline().reach()
+                ? RestingAttitude.prism(Vec3.UP, height, planArea())
+                : Shape.super.restingAttitude();
     }
 
     /** The exact polyhedron. */

@@ -18,6 +18,8 @@ package org.fizzhull.shape.kind;
 final class StarOutline implements Outline {
     /** 2n, the number of mirror images. */
     private final int triangles;
+    /** Ro, m. */
+    private final double outer;
     /** Ri, m. */
     private final double inner;
     /** Area of one triangle, m2. */
@@ -43,6 +45,7 @@ final class StarOutline implements Outline {
         double sector = Math.PI / points;
         double half = Math.sin(sector / 2);
         this.triangles = 2 * points;
+        this.outer = outer;
         this.inner = inner;
         triangle = outer * inner * Math.sin(sector) / 2;
         // Law of cosines, written without the cancellation of nearly equal radii.
@@ -86,6 +89,11 @@ final class StarOutline implements Outline {
     @Override
     public String toString() {
         return "star of " + triangles / 2 + " points, notches at " + inner;
+    }
+
+    /** Distance of the centre from the nearest line that touches the star: along an edge, or across two points, m. */
+    double reach() {
+        return notched ? outer * Math.cos(Math.PI / (triangles / 2)) : apothem();
     }
 
     /** Distance of the centre from the line of an edge, m. */

@@ -276,6 +276,11 @@ public final class Loaded implements Shape {
     }
 
     @Override
+    public double depthError() {
+        return shape.depthError();
+    }
+
+    @Override
     public Optional<Hull> hull() {
         return shape.hull();
     }

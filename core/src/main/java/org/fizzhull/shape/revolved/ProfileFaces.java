@@ -88,14 +88,14 @@ public final class ProfileFaces {
             double r1 = piece.radius(high);
             return Math.PI * (r0 + r1) * Math.hypot(high - low, r1 - r0);
         }
-        double from = angle(piece, low);
-        double to = angle(piece, high);
         double p = piece.p();
         double q = piece.q();
-        double turned = p * (spheroid(p, q, Math.sin(to)) - spheroid(p, q, Math.sin(from)));
+        double turned = p * (spheroid(p, q, sine(piece, high)) - spheroid(p, q, sine(piece, low)));
         if (piece.rc() == 0) {
             return 2 * Math.PI * turned;
         }
+        double from = angle(piece, low);
+        double to = angle(piece, high);
         double arc = p == q ? p * (to - from) : arcLength(p, q, from, to);
         return 2 * Math.PI * (piece.rc() * arc + piece.bulge() * turned);
     }
@@ -141,7 +141,13 @@ public final class ProfileFaces {
      * @param z height of the point, m
      */
     public static double angle(Profile2D.Piece piece, double z) {
-        return Math.asin(Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q())));
+        double sine = sine(piece, z);
+        return Math.atan2(sine, Math.sqrt((1 - sine) * (1 + sine)));
+    }
+
+    /** Sine of that angle. */
+    private static double sine(Profile2D.Piece piece, double z) {
+        return Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q()));
     }
 
     /** Height of the profile, m: the scale of what counts as the same. */

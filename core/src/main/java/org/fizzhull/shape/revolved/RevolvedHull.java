@@ -10,7 +10,7 @@ import org.fizzhull.geometry.Vec3;
 /**
  * Hull of a body of revolution about the z axis: the signed sum of the cuts of its pieces. Three cases:
  * <ol>
- *   <li>a plain ball is cut in closed form ({@link BallHull}); its symmetry is {@code BALL};
+ *   <li>a whole spheroid is cut in closed form ({@link SpheroidHull}); the symmetry of a ball is {@code BALL};
  *   <li>a level plane cuts every piece in closed form;
  *   <li>any other plane by exact chord sections integrated over the height ({@link RevolvedPiece}): volumes to about
  *       1e-14 of the body, faces to 1e-13, at worst 1e-11.
@@ -30,6 +30,8 @@ public final class RevolvedHull implements Hull {
 
     /** Angles to the axis of the scan for the nearest plane: a quarter of a degree each. */
     private static final int ANGLES = 720;
+    /** Of these one in so many bounds the search. */
+    private static final int COARSE = 24;
     /** Step, rad, at which that search ends. */
     private static final double LAST_STEP = 1e-9;
 
@@ -44,8 +46,10 @@ public final class RevolvedHull implements Hull {
     private final double volume;
     /** Centroid of that volume, on the axis, m. */
     private final Vec3 centroid;
-    /** The ball that this is, or nothing. */
-    private final BallHull[] ball;
+    /** The whole spheroid that this is, or nothing. */
+    private final SpheroidHull[] spheroid;
+    /** Its level faces. */
+    private final List<ProfileFaces.Flat> flats;
 
     /**
      * The hull of a meridian.
@@ -68,7 +72,8 @@ public final class RevolvedHull implements Hull {
         }
         volume = sum;
         centroid = new Vec3(0, 0, moment / sum);
-        ball = ball(profile);
+        spheroid = spheroid(profile);
+        flats = ProfileFaces.flats(profile);
     }
 
     /** {@return the meridian} */
@@ -99,12 +104,12 @@ public final class RevolvedHull implements Hull {
         return best;
     }
 
-    /** A level plane and a ball in closed form, any other plane by quadrature along each piece. */
+    /** A level plane and a spheroid in closed form, any other plane by quadrature along each piece. */
     @Override
     public void cut(double nx, double ny, double nz, double c, PlaneCut out) {
-        // three cases: a ball, a level plane, and any other plane by the pieces
-        if (ball.length > 0) {
-            ball[0].cut(nx, ny, nz, c, out);
+        // three cases: a spheroid, a level plane, and any other plane by the pieces
+        if (spheroid.length > 0) {
+            spheroid[0].cut(nx, ny, nz, c, out);
             return;
         }
         out.clear();
@@ -135,10 +140,10 @@ public final class RevolvedHull implements Hull {
         out.az = c * nz + sigma * out.wz;
     }
 
-    /** Level planes exact, others to about 1e-4 of the whole surface. */
+    /** Level planes exact, others to about 1e-10 of the whole surface. */
     @Override
     public double wettedArea(double nx, double ny, double nz, double c) {
-        return RevolvedSurface.below(profile, nx, ny, nz, c);
+        return RevolvedSurface.below(profile, flats, nx, ny, nz, c);
     }
 
     /** From one solve in radius and height, to about 0.2 %; 5 to 100 ms: keep the result. */
@@ -150,16 +155,29 @@ public final class RevolvedHull implements Hull {
     /** By a scan of the angle to the axis, to 1e-9 rad. */
     @Override
     public Vec3 nearestPlane() {
-        if (ball.length > 0) {
+        if (isBall()) {
             return Vec3.UP;
         }
+        // a coarse scan bounds the least distance; at h the next (h - bound)/farthest rad hold nothing below that
+        // bound,
+        // since the distance of the touching plane changes by no more than the farthest point's for each rad
+        double bound = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= ANGLES; i += COARSE) {
+            bound = Math.min(bound, support(Math.PI * i / ANGLES));
+        }
+        double farthest = farthest() * Math.PI / ANGLES;
         // the best of the scan, then steps to both sides that are halved
         double best = 0;
         double least = support(best);
+        double last = least;
         for (int i = 1; i <= ANGLES; i++) {
-            double h = support(Math.PI * i / ANGLES);
-            if (h < least * (1 - SAME)) {
-                least = h;
+            i += Math.max(0, (int) ((last - bound) / farthest * (1 - 1e-9) - 1));
+            if (i > ANGLES) {
+                break;
+            }
+            last = support(Math.PI * i / ANGLES);
+            if (last < least * (1 - SAME)) {
+                least = last;
                 best = Math.PI * i / ANGLES;
             }
         }
@@ -174,6 +192,12 @@ public final class RevolvedHull implements Hull {
             }
         }
         return leaning(best);
+    }
+
+    /** A bound on the distance of the farthest point from the centroid, m. */
+    private double farthest() {
+        double up = Math.max(reach(0, 0, 1) - centroid.z(), reach(0, 0, -1) + centroid.z());
+        return Math.hypot(reach(1, 0, 0), up);
     }
 
     /** Distance of the touching plane from the centroid, m, whose normal leans by an angle, rad, from the axis. */
@@ -195,7 +219,17 @@ public final class RevolvedHull implements Hull {
 
     @Override
     public Symmetry symmetry() {
-        return ball.length > 0 ? Symmetry.BALL : Symmetry.REVOLVED;
+        return isBall() ? Symmetry.BALL : Symmetry.REVOLVED;
+    }
+
+    @Override
+    public boolean isEllipsoid() {
+        return spheroid.length > 0;
+    }
+
+    /** Whether it is a whole ball. */
+    private boolean isBall() {
+        return spheroid.length > 0 && spheroid[0].ball();
     }
 
     /** The meridian and its mirror image, leaning as the body does; arcs as 64 chords. */
@@ -204,22 +238,27 @@ public final class RevolvedHull implements Hull {
         return ProfileOutline.of(profile, up);
     }
 
-    /** One entry where the pieces are the two sides of one circle about the axis from pole to pole. */
-    private static BallHull[] ball(Profile2D profile) {
-        BallHull[] none = {};
-        double radius = 0;
+    /** One entry where the pieces are the two sides of one ellipse about the axis from pole to pole. */
+    private static SpheroidHull[] spheroid(Profile2D profile) {
+        SpheroidHull[] none = {};
+        double across = 0;
+        double along = 0;
         double centre = 0;
         double length = 0;
         for (Profile2D.Piece piece : profile.pieces()) {
-            // an outer circular arc about the axis
-            boolean circle = !piece.inner() && piece.bulge() == 1 && piece.rc() == 0 && piece.p() == piece.q();
-            if (!circle || (radius != 0 && (piece.p() != radius || piece.zc() != centre))) {
+            // an outer arc about the axis
+            boolean round = !piece.inner() && piece.bulge() == 1 && piece.rc() == 0;
+            boolean same = across == 0 || (piece.p() == across && piece.q() == along && piece.zc() == centre);
+            if (!round || !same) {
                 return none;
             }
-            radius = piece.p();
+            across = piece.p();
+            along = piece.q();
             centre = piece.zc();
             length += piece.z1() - piece.z0();
         }
-        return Math.abs(length - 2 * radius) <= 1e-15 * radius ? new BallHull[] {new BallHull(centre, radius)} : none;
+        return Math.abs(length - 2 * along) <= 1e-15 * along
+                ? new SpheroidHull[] {new SpheroidHull(centre, across, along)}
+                : none;
     }
 }

@@ -70,7 +70,7 @@ final class RevolvedPiece {
         highAngle = bulge == 0 ? 0 : angle(z1);
         widest = bulge == 0 ? Math.max(piece.r0(), piece.r1()) : Math.max(rc, rc + bulge * p);
         volume = volumeBetween(z0, z1);
-        moment = momentBetween(z0, z1);
+        moment = momentBetween(z0, z1, volume);
     }
 
     /** Signed volume, m3. */
@@ -88,9 +88,10 @@ final class RevolvedPiece {
         double best = Math.max(s * radius(z0) + c * z0, s * radius(z1) + c * z1);
         // the point of the arc whose normal is the direction, if it lies between the ends
         if (bulge > 0) {
-            double top = Math.atan2(c * q, s * p);
-            if (top > lowAngle && top < highAngle) {
-                best = Math.max(best, s * rc + c * zc + Math.hypot(s * p, c * q));
+            double length = Math.sqrt(s * p * (s * p) + c * q * (c * q));
+            double top = zc + q * (c * q / length);
+            if (top > z0 && top < z1) {
+                best = Math.max(best, s * rc + c * zc + length);
             }
         }
         return best;
@@ -99,8 +100,8 @@ final class RevolvedPiece {
     /** Cut by the horizontal plane at height {@code level}, all in closed form. */
     void cutLevel(double level, boolean below, PlaneCut out) {
         double at = Math.max(z0, Math.min(z1, level));
-        double v = at >= z1 ? volume : at <= z0 ? 0 : volumeBetween(z0, at);
-        double m = at >= z1 ? moment : at <= z0 ? 0 : momentBetween(z0, at);
+        double v = volumeBetween(z0, at);
+        double m = momentBetween(z0, at, v);
         out.volume += sign * (below ? v : volume - v);
         out.mz += sign * (below ? m : moment - m);
         if (level >= z0 && level < z1) {
@@ -274,9 +275,9 @@ final class RevolvedPiece {
 
     /** Adds whole discs between two heights, m. */
     private void whole(double from, double to, PlaneCut out) {
-        boolean all = from == z0 && to == z1;
-        out.volume += sign * (all ? volume : volumeBetween(from, to));
-        out.mz += sign * (all ? moment : momentBetween(from, to));
+        double part = volumeBetween(from, to);
+        out.volume += sign * part;
+        out.mz += sign * momentBetween(from, to, part);
     }
 
     /** Unsigned volume between two heights, m3. */
@@ -286,19 +287,19 @@ final class RevolvedPiece {
             double b = radius(to);
             return Math.PI * (to - from) * (a * a + a * b + b * b) / 3;
         }
-        double a = angle(from);
-        double b = angle(to);
-        double sa = Math.sin(a);
-        double sb = Math.sin(b);
-        return Math.PI
-                * q
-                * (rc * rc * (sb - sa)
-                        + bulge * rc * p * (b - a + (Math.sin(2 * b) - Math.sin(2 * a)) / 2)
-                        + p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3));
+        double sa = sine(from);
+        double sb = sine(to);
+        double round = p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3);
+        // about the axis no angle is needed
+        if (rc == 0) {
+            return Math.PI * q * round;
+        }
+        double turned = angle(to) - angle(from) + sb * cosine(sb) - sa * cosine(sa);
+        return Math.PI * q * (rc * rc * (sb - sa) + bulge * rc * p * turned + round);
     }
 
-    /** First moment in z of that volume, m4. */
-    private double momentBetween(double from, double to) {
+    /** First moment in z of that volume, m3, m4. */
+    private double momentBetween(double from, double to, double part) {
         if (bulge == 0) {
             double a = radius(from);
             double b = radius(to);
@@ -307,13 +308,13 @@ final class RevolvedPiece {
                     * (from * (3 * a * a + 2 * a * b + b * b) + to * (a * a + 2 * a * b + 3 * b * b))
                     / 12;
         }
-        double sa = Math.sin(angle(from));
-        double sb = Math.sin(angle(to));
-        double ca = Math.sqrt(Math.max(0, 1 - sa * sa));
-        double cb = Math.sqrt(Math.max(0, 1 - sb * sb));
+        double sa = sine(from);
+        double sb = sine(to);
+        double ca = cosine(sa);
+        double cb = cosine(sb);
         double a2 = ca * ca;
         double b2 = cb * cb;
-        return zc * volumeBetween(from, to)
+        return zc * part
                 + Math.PI
                         * q
                         * q
@@ -333,7 +334,18 @@ final class RevolvedPiece {
 
     /** Angle of a point of the arc by its height, rad. */
     private double angle(double z) {
-        return Math.asin(Math.max(-1, Math.min(1, (z - zc) / q)));
+        double sine = sine(z);
+        return Math.atan2(sine, cosine(sine));
+    }
+
+    /** Sine of that angle. */
+    private double sine(double z) {
+        return Math.max(-1, Math.min(1, (z - zc) / q));
+    }
+
+    /** Cosine of an angle of the arc by its sine: 0 or more. */
+    private static double cosine(double sine) {
+        return Math.sqrt(Math.max(0, (1 - sine) * (1 + sine)));
     }
 
     /** Whether the arc is far from its poles within {@code reach} of a height. */
