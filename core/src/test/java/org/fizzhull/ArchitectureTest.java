@@ -37,7 +37,7 @@ class ArchitectureTest {
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
-            mesh.distance  -> mesh uncertainty
+            mesh.distance  -> geometry mesh uncertainty
             mesh.cutting   -> geometry mesh mesh.distance
             mesh.hollow    -> mesh mesh.distance uncertainty
             mesh.uniting   -> mesh mesh.distance

@@ -15,16 +15,16 @@ import org.fizzhull.uncertainty.Workers;
  *
  * <p>Nothing hangs on the facets but distances to them, so that slivers, creases and facets without area do no harm and
  * the answer does not depend on how a body is meshed or turned. The error is told from eight independent parts of the
- * lines. Deterministic; 0.1 to 0.3 s for any body.
+ * lines. Deterministic; 0.1 to 0.5 s for any body.
  */
 public final class MeshDepth {
     /** Stretches of line that do for a compact body, and the most that are drawn. */
     private static final int FEW = 1 << 11;
 
-    private static final int MANY = 1 << 14;
+    private static final int MANY = 1 << 15;
 
-    /** Standard error from which the few do not do. */
-    private static final double AGREED = 0.007;
+    /** Standard error of the volume from which more lines are drawn: what is promised of a profile. */
+    private static final double AGREED = 0.005;
 
     private static final int CELLS = 14;
     private static final int PARTS = 8;
@@ -108,7 +108,8 @@ public final class MeshDepth {
         }
         double[] at = top.deepest();
         NearestFacet open = new NearestFacet(tree, shut);
-        double deepest = new DeepestPoint(open, new NearestFacet(tree)).from(at[0], at[1], at[2]);
+        NearestFacet closed = new NearestFacet(tree, FaceSets.without(FaceSets.all(tree.mesh()), shut));
+        double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
         deepest = FaceSets.any(shut) ? deepest : Math.min(deepest, bound());
         double[] all = DepthFit.deeper(steps, -1, deepest);
         double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());

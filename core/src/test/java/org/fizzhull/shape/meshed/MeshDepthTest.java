@@ -36,6 +36,7 @@ public class MeshDepthTest {
                     dome(diameter=100 mm, height=35 mm)                       | TRAY
                     puck(diameter=70 mm, height=30 mm)                        | TRAY
                     puck(diameter=40 mm, height=60 mm, edge=18 mm)            | TRAY
+                    puck(diameter=70 mm, height=30 mm, edge=5 mm)             | TRAY
                     block(length=60 mm, width=40 mm, height=30 mm)            | TRAY
                     cone(diameter=60 mm, height=70 mm)                        | ALL
                     cone(diameter=75 mm, height=35 mm, top=55 mm)             | TRAY
@@ -43,6 +44,7 @@ public class MeshDepthTest {
                     star(points=5, diameter=80 mm, inner=45 mm, height=30 mm) | TRAY
                     heart(width=70 mm, height=28 mm)                          | TRAY
                     bowl(diameter=60 mm, wall=28 mm)                          | ALL
+                    bowl(diameter=90 mm, wall=15 mm)                          | ALL
                     bowl(diameter=90 mm, wall=10 mm)                          | ALL
                     bowl(diameter=90 mm, wall=6 mm)                           | ALL
                     bowl(diameter=90 mm, wall=4 mm)                           | ALL
