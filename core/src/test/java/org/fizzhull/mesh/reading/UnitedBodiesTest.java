@@ -219,7 +219,7 @@ class UnitedBodiesTest {
         assertThat(ours.centroid().z() * 1e3).isCloseTo(tree.getCentroid().getZ(), within(1e-5));
     }
 
-    private static RegionBSPTree3D tree(Soup soup) {
+    static RegionBSPTree3D tree(Soup soup) {
         return IO3D.readTriangleMesh(
                         new StreamGeometryInput(new ByteArrayInputStream(soup.binary())),
                         GeometryFormat3D.STL,
