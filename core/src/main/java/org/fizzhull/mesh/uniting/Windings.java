@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.Buckets;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
@@ -144,41 +145,28 @@ final class Windings {
 
     /** Carries the number from one corner of each part to all others; returns those corners. */
     private int[] spread() {
-        int[] first = new int[at.count() + 1];
-        for (int e = 0; e < own.count(); e++) {
-            first[own.low(e) + 1]++;
-            first[own.high(e) + 1]++;
-        }
-        for (int v = 1; v < first.length; v++) {
-            first[v] += first[v - 1];
-        }
-        int[] around = new int[2 * own.count()];
-        int[] next = first.clone();
-        for (int e = 0; e < own.count(); e++) {
-            around[next[own.low(e)]++] = e;
-            around[next[own.high(e)]++] = e;
-        }
+        Buckets ends = Buckets.of(at.count(), 2 * own.count(), i -> i % 2 == 0 ? own.low(i / 2) : own.high(i / 2));
         int[] starts = new int[0];
         int[] queue = new int[at.count()];
         for (int v = 0; v < start.length; v++) {
-            if (start[v] < 0 && first[v + 1] > first[v]) {
+            if (start[v] < 0 && ends.end(v) > ends.first(v)) {
                 starts = Arrays.copyOf(starts, starts.length + 1);
                 starts[starts.length - 1] = v;
                 start[v] = v;
                 queue[0] = v;
                 int used = 1;
                 for (int i = 0; i < used; i++) {
-                    used = reach(queue[i], around, first, queue, used);
+                    used = reach(queue[i], ends, queue, used);
                 }
             }
         }
         return starts;
     }
 
-    private int reach(int from, int[] around, int[] first, int[] queue, int used) {
+    private int reach(int from, Buckets ends, int[] queue, int used) {
         int end = used;
-        for (int i = first[from]; i < first[from + 1]; i++) {
-            int e = around[i];
+        for (int i = ends.first(from); i < ends.end(from); i++) {
+            int e = ends.at(i) / 2;
             int to = own.low(e) == from ? own.high(e) : own.low(e);
             if (start[to] < 0) {
                 start[to] = start[from];
