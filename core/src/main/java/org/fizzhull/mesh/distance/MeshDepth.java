@@ -2,6 +2,7 @@ package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
@@ -65,7 +66,7 @@ public final class MeshDepth {
      * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon
      *     them
      */
-    public DepthColumns from(boolean[] shut) {
+    public DepthProfile from(boolean[] shut) {
         TriangleMesh mesh = tree.mesh();
         double area = FaceSets.area(mesh, FaceSets.without(FaceSets.all(mesh), shut));
         if (!(area > 0)) {
@@ -73,7 +74,7 @@ public final class MeshDepth {
         }
         List<DepthSteps> steps = new ArrayList<>();
         advance(steps, shut);
-        DepthColumns found = measured(steps, shut, area);
+        DepthProfile found = measured(steps, shut, area);
         for (int count = 2 * FEW; count <= MANY && found.relativeError() > AGREED; count *= 2) {
             lines.upTo(count);
             advance(steps, shut);
@@ -101,7 +102,7 @@ public final class MeshDepth {
         steps.addAll(List.of(pieces));
     }
 
-    private DepthColumns measured(List<DepthSteps> steps, boolean[] shut, double area) {
+    private DepthProfile measured(List<DepthSteps> steps, boolean[] shut, double area) {
         DepthSteps top = steps.get(0);
         for (DepthSteps piece : steps) {
             top = piece.most() > top.most() ? piece : top;
@@ -152,7 +153,7 @@ public final class MeshDepth {
      * @param shutResting whether the flat face in the lowest horizontal plane is closed
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
-    public static DepthColumns of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
+    public static DepthProfile of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
         boolean[] none = new boolean[mesh.facetCount()];
         boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : none;
         boolean[] resting = shutResting ? FaceSets.resting(mesh) : none;
