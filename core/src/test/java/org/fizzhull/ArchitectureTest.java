@@ -37,16 +37,16 @@ class ArchitectureTest {
             uncertainty    -> numeric
             geometry       ->
             mesh           -> geometry
-            mesh.distance  -> mesh uncertainty
+            mesh.distance  -> geometry mesh uncertainty
             mesh.cutting   -> geometry mesh mesh.distance
-            mesh.hollow    -> mesh mesh.distance uncertainty
+            mesh.hollow    -> geometry mesh mesh.distance uncertainty
             mesh.uniting   -> mesh mesh.distance
             mesh.repair    -> evidence mesh mesh.distance mesh.uniting
             mesh.reading   -> evidence mesh mesh.repair
             medium         -> numeric evidence
             shape          -> evidence geometry
             shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape uncertainty
-            shape.revolved -> evidence geometry mesh.distance numeric shape shape.meshed
+            shape.revolved -> evidence geometry numeric shape shape.meshed
             shape.kind     -> geometry mesh shape shape.meshed shape.revolved
             shape.load     -> evidence geometry shape
             shape.text     -> shape shape.kind shape.revolved shape.meshed

@@ -61,6 +61,29 @@ public final class DepthProfile implements Serializable {
         this.relativeError = relativeError;
     }
 
+    /**
+     * {@return a profile through nodes whose areas are only estimated: they are bounded so that no cubic between two nodes
+     * rises (Fritsch and Carlson 1980, from memory), and the last one is chosen as near to a straight line as it can be}
+     *
+     * @param depth nodes from 0 to the deepest point, strictly rising, m
+     * @param volume volume left at each node, m3; falls to 0
+     * @param area estimated area of the moved face at each node, m2
+     * @param relativeError bound on the relative error of V over the first 90 % of the volume
+     * @throws IllegalArgumentException as the constructor
+     */
+    public static DepthProfile falling(double[] depth, double[] volume, double[] area, double relativeError) {
+        int nodes = depth.length - 1;
+        double[] bounded = area.clone();
+        for (int q = 0; q < nodes; q++) {
+            double most = 3 * (volume[q] - volume[q + 1]) / (depth[q + 1] - depth[q]);
+            bounded[q] = Math.min(Math.max(0, bounded[q]), most);
+            bounded[q + 1] = Math.min(Math.max(0, bounded[q + 1]), most);
+        }
+        double mean = volume[nodes - 1] / (depth[nodes] - depth[nodes - 1]);
+        bounded[nodes] = Math.max(0, Math.min(3 * mean, 2 * mean - bounded[nodes - 1]));
+        return new DepthProfile(depth, volume, bounded, relativeError);
+    }
+
     /** {@return the largest inward depth, m} */
     public double deepest() {
         return depth[depth.length - 1];
@@ -139,6 +162,23 @@ public final class DepthProfile implements Serializable {
         d[n] = high;
         a[n] = Math.max(0, area(Math.min(low, high)));
         return new DepthProfile(d, v, a, relativeError);
+    }
+
+    /**
+     * {@return this profile with more volume that stays until the front comes to the deepest point}
+     *
+     * @param more volume, m3, 0 or more
+     * @throws IllegalArgumentException for a negative volume or NaN
+     */
+    public DepthProfile with(double more) {
+        if (!(more >= 0)) {
+            throw new IllegalArgumentException("a volume of " + more + " m3 is not 0 or more");
+        }
+        double[] v = volume.clone();
+        for (int i = 0; i + 1 < v.length; i++) {
+            v[i] += more;
+        }
+        return new DepthProfile(depth, v, area, relativeError);
     }
 
     /** {@return the bound on the relative error of V over the first 90 % of the volume} */

@@ -29,9 +29,22 @@ public record Vec3(double x, double y, double z) implements Serializable {
      * @param count number of directions, 1 or more
      */
     public static Vec3 spread(int i, int count) {
+        return spread(i, count, 0);
+    }
+
+    /**
+     * {@return the same direction of the lattice turned about the z axis, so that a search that asks it again and again does
+     * not miss a narrow way every time}
+     *
+     * @param i which, from 0 to {@code count} - 1
+     * @param count number of directions, 1 or more
+     * @param turn by how many golden angles
+     */
+    public static Vec3 spread(int i, int count, int turn) {
         double up = 1 - (2 * i + 1.0) / count;
         double round = Math.sqrt(1 - up * up);
-        return new Vec3(round * Math.cos(GOLDEN_ANGLE * i), round * Math.sin(GOLDEN_ANGLE * i), up);
+        double angle = GOLDEN_ANGLE * (i + turn);
+        return new Vec3(round * Math.cos(angle), round * Math.sin(angle), up);
     }
 
     /**

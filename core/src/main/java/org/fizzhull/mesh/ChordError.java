@@ -28,9 +28,7 @@ public record ChordError(double volume, double spread, double height) {
         for (int f = 0; f < size.length; f++) {
             size[f] = length(normal, 3 * f);
         }
-        int[] start = new int[mesh.vertexCount() + 1];
-        int[] around = new int[3 * mesh.facetCount()];
-        gather(mesh, start, around);
+        Buckets around = Buckets.of(mesh.vertexCount(), 3 * mesh.facetCount(), i -> mesh.corner(i / 3, i % 3));
         double volume = 0;
         double spread = 0;
         double height = 0;
@@ -41,7 +39,7 @@ public record ChordError(double volume, double spread, double height) {
                 continue;
             }
             for (int k = 0; k < 3; k++) {
-                mean(f, mesh.corner(f, k), normal, size, start, around, at, 3 * k);
+                mean(f, mesh.corner(f, k), normal, size, around, at, 3 * k);
             }
             double sum = 0;
             for (int k = 0; k < 3; k++) {
@@ -77,30 +75,16 @@ public record ChordError(double volume, double spread, double height) {
         return normal;
     }
 
-    /** Facets around each vertex, one vertex after another. */
-    private static void gather(TriangleMesh mesh, int[] start, int[] around) {
-        for (int i = 0; i < around.length; i++) {
-            start[mesh.corner(i / 3, i % 3) + 1]++;
-        }
-        for (int v = 1; v < start.length; v++) {
-            start[v] += start[v - 1];
-        }
-        int[] next = start.clone();
-        for (int i = 0; i < around.length; i++) {
-            around[next[mesh.corner(i / 3, i % 3)]++] = i / 3;
-        }
-    }
-
     /** Unit normal of the round surface of a facet at one of its corners. */
-    private static void mean(
-            int f, int vertex, double[] normal, double[] size, int[] start, int[] around, double[] out, int at) {
+    private static void mean(int f, int vertex, double[] normal, double[] size, Buckets around, double[] out, int at) {
         double own = size[f];
         out[at] = out[at + 1] = out[at + 2] = 0;
-        for (int i = start[vertex]; i < start[vertex + 1]; i++) {
-            int g = 3 * around[i];
+        for (int i = around.first(vertex); i < around.end(vertex); i++) {
+            int other = around.at(i) / 3;
+            int g = 3 * other;
             double cosine =
                     normal[3 * f] * normal[g] + normal[3 * f + 1] * normal[g + 1] + normal[3 * f + 2] * normal[g + 2];
-            if (cosine > SMOOTH * own * size[around[i]]) {
+            if (cosine > SMOOTH * own * size[other]) {
                 out[at] += normal[g];
                 out[at + 1] += normal[g + 1];
                 out[at + 2] += normal[g + 2];

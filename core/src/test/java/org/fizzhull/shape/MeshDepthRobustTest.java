@@ -9,7 +9,6 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
@@ -87,7 +86,6 @@ class MeshDepthRobustTest {
     }
 
     private static DepthProfile profile(TriangleMesh mesh) {
-        DepthColumns columns = MeshDepth.of(mesh, false, false);
-        return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
+        return MeshDepth.of(mesh, false, false);
     }
 }

@@ -15,6 +15,7 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
@@ -156,19 +157,29 @@ public final class StandardPriors {
 
     /** Standard deviation of a size across, m; refused where draws of it could leave no mould at all. */
     private static double size(Question question) {
-        double size = question.measured().sizeDeviation(question.shape().surface());
-        double share =
-                0.5 * question.shape().surface() * size / question.shape().volume();
-        if (!(share <= MOST_SIZE_SPREAD)) {
-            throw new Refusal(
-                    "out-of-range",
-                    "measured",
-                    question.measured().word() + ", which leaves the volume of so small a mould open to "
-                            + Math.round(100 * share) + " %",
-                    "a way that leaves at most " + Math.round(100 * MOST_SIZE_SPREAD) + " % open",
-                    "Measure it with calipers.");
+        Shape shape = question.shape();
+        double share = leftOpen(question.measured(), shape);
+        if (share <= MOST_SIZE_SPREAD) {
+            return question.measured().sizeDeviation(shape.surface());
         }
-        return size;
+        String better = "";
+        for (Measured way : Measured.values()) {
+            better = leftOpen(way, shape) <= MOST_SIZE_SPREAD ? way.word() : better;
+        }
+        throw new Refusal(
+                "out-of-range",
+                "measured",
+                question.measured().word() + ", which leaves the volume of so slight a mould open to "
+                        + Math.round(100 * share) + " %",
+                "a way that leaves at most " + Math.round(100 * MOST_SIZE_SPREAD) + " % open",
+                better.isEmpty()
+                        ? "No way measures so thin a body well enough: is it the right file or size, in the right unit?"
+                        : "Measure it another way: " + better + ".");
+    }
+
+    /** Standard deviation of the volume of a shape measured one way, as a share of the volume. */
+    private static double leftOpen(Measured way, Shape shape) {
+        return 0.5 * shape.surface() * way.sizeDeviation(shape.surface()) / shape.volume();
     }
 
     /** The rows of what is in a mix besides acid and bicarbonate; none where no recipe is known. */

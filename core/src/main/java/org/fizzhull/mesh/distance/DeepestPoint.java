@@ -1,74 +1,81 @@
 package org.fizzhull.mesh.distance;
 
+import org.fizzhull.geometry.Vec3;
+
 /**
- * The deepest point of a body, from a point near it: steps in directions spread over the sphere, never longer than the
- * distance to the surface so that no step leaves the body, halved when none leads deeper. Finds the top of a ridge to a
- * few ten thousandths of the depth.
+ * The deepest point of a body, from a point near it: steps in directions spread over the sphere, halved when none leads
+ * deeper. Inside no step is longer than the distance to the surface, so that none leaves the body. Where facets are shut the
+ * deepest point may lie on one of them, as in the middle of the face that a piece rests on: such steps come ever nearer to the
+ * face and never there, so the search goes on over the shut facets, each step drawn to the nearest point of them. Every
+ * point that is tried belongs to the body with its surface. Error: a few ten thousandths of the depth, those of {@link
+ * NearestFacet} included.
  */
 final class DeepestPoint {
     private static final int DIRECTIONS = 24;
     private static final double SHORTEST = 1e-4;
-    private static final double GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
     private final NearestFacet open;
     private final NearestFacet any;
-    private final double[] at = new double[3];
+
+    /** Shut facets; at an infinite distance where there are none. */
+    private final NearestFacet shut;
 
     /**
      * @param open facets that depth is measured from
      * @param any all facets
+     * @param shut all facets but the open ones
      */
-    DeepestPoint(NearestFacet open, NearestFacet any) {
+    DeepestPoint(NearestFacet open, NearestFacet any, NearestFacet shut) {
         this.open = open;
         this.any = any;
+        this.shut = shut;
     }
 
     /** Depth that is reached from a point inside, m. */
     double from(double x, double y, double z) {
-        at[0] = x;
-        at[1] = y;
-        at[2] = z;
-        double depth = open.distance(x, y, z);
-        double step = Math.min(depth, any.distance(x, y, z)) / 2;
+        Vec3 inside = climbed(new Vec3(x, y, z), false);
+        double depth = depth(inside);
+        if (shut.distance(inside.x(), inside.y(), inside.z()) == Double.POSITIVE_INFINITY) {
+            return depth;
+        }
+        return Math.max(depth, depth(climbed(shut.foot(), true)));
+    }
+
+    /** The point from which no step leads deeper; {@code over} the shut facets, or inside. */
+    private Vec3 climbed(Vec3 from, boolean over) {
+        Vec3 at = from;
+        double depth = depth(at);
+        double step = Math.min(depth, longest(at, over)) / 2;
         double least = SHORTEST * depth;
         int turn = 0;
         while (step > least) {
-            double deeper = step(step, depth, turn);
-            turn += DIRECTIONS;
-            if (deeper > depth) {
-                depth = deeper;
-                step = Math.min(step * 1.5, any.distance(at[0], at[1], at[2]) / 2);
-            } else {
-                step /= 2;
+            Vec3 best = at;
+            double most = depth;
+            for (int i = 0; i < DIRECTIONS; i++) {
+                Vec3 there = at.plus(Vec3.spread(i, DIRECTIONS, turn).times(step));
+                if (over) {
+                    shut.distance(there.x(), there.y(), there.z());
+                    there = shut.foot();
+                }
+                double found = depth(there);
+                if (found > most) {
+                    most = found;
+                    best = there;
+                }
             }
+            turn += DIRECTIONS;
+            step = best == at ? step / 2 : Math.min(step * 1.5, longest(best, over) / 2);
+            at = best;
+            depth = most;
         }
-        return depth;
+        return at;
     }
 
-    /** Goes to the deepest of the points around, or stays. */
-    private double step(double step, double depth, int turn) {
-        double best = depth;
-        double bx = at[0];
-        double by = at[1];
-        double bz = at[2];
-        for (int i = 0; i < DIRECTIONS; i++) {
-            double height = 1 - (2 * i + 1.0) / DIRECTIONS;
-            double flat = Math.sqrt(1 - height * height);
-            double angle = (i + turn) * GOLDEN_ANGLE;
-            double x = at[0] + step * flat * Math.cos(angle);
-            double y = at[1] + step * flat * Math.sin(angle);
-            double z = at[2] + step * height;
-            double found = open.distance(x, y, z);
-            if (found > best) {
-                best = found;
-                bx = x;
-                by = y;
-                bz = z;
-            }
-        }
-        at[0] = bx;
-        at[1] = by;
-        at[2] = bz;
-        return best;
+    private double longest(Vec3 at, boolean over) {
+        return over ? depth(at) : any.distance(at.x(), at.y(), at.z());
+    }
+
+    private double depth(Vec3 at) {
+        return open.distance(at.x(), at.y(), at.z());
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
+import org.fizzhull.geometry.DepthProfile;
 
 /**
  * A depth profile fitted to the depths of points: the cubic Hermite table in V, with A = -dV/dd, that follows the share
@@ -72,7 +73,7 @@ final class DepthFit {
      * @param deepest depth of the deepest point, m
      * @param error relative error of the volume left, handed on
      */
-    static DepthColumns fit(double[] deeper, int cells, double volume, double area, double deepest, double error) {
+    static DepthProfile fit(double[] deeper, int cells, double volume, double area, double deepest, double error) {
         int[] at = nodes(deeper, cells);
         int n = at.length - 1;
         // in shares of the volume and of the deepest depth: columns V at nodes 0 to n, then A at nodes 0 to n
@@ -94,7 +95,7 @@ final class DepthFit {
             left[q] = q == 0 ? volume : q == n ? 0 : Math.min(left[q - 1], Math.max(0, volume * x[q - 1]));
             front[q] = q == 0 ? area : x[n - 2 + q] * volume / deepest;
         }
-        return DepthColumns.falling(depth, left, front, error);
+        return DepthProfile.falling(depth, left, front, error);
     }
 
     /** Rows of the levels of one cell, weighted by how surely shares near 0 and 1 are known. */

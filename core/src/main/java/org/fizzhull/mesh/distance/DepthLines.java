@@ -3,6 +3,7 @@ package org.fizzhull.mesh.distance;
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
@@ -54,7 +55,7 @@ final class DepthLines {
     /** Lines through the body of a mesh; none is drawn yet. */
     DepthLines(TriangleMesh mesh, MassProperties body, int parts) {
         this.parts = parts;
-        axis = axes(body);
+        axis = axes(mesh, body);
         direction = axis[2];
         turned = mesh.moved(axis, new double[3]);
         box = turned.box();
@@ -131,7 +132,7 @@ final class DepthLines {
     }
 
     /** Unit vectors across the lines, and along them. */
-    private static double[][] axes(MassProperties body) {
+    private static double[][] axes(TriangleMesh mesh, MassProperties body) {
         double[][] moments = {
             {body.xx(), body.xy(), body.zx()}, {body.xy(), body.yy(), body.yz()}, {body.zx(), body.yz(), body.zz()}
         };
@@ -145,9 +146,10 @@ final class DepthLines {
         double[][] axis = new double[3][3];
         for (int k = 0; k < 3; k++) {
             double[] principal = found.getEigenvector(k).toArray();
+            double sign = skew(mesh, body, principal) < 0 ? -1 : 1;
             for (int j = 0; j < 3; j++) {
                 for (int x = 0; x < 3; x++) {
-                    axis[j][x] += TILT[j][k] * principal[x];
+                    axis[j][x] += sign * TILT[j][k] * principal[x];
                 }
             }
         }
@@ -158,6 +160,28 @@ final class DepthLines {
             axis[0][k] = axis[1][l] * axis[2][m] - axis[1][m] * axis[2][l];
         }
         return axis;
+    }
+
+    /**
+     * 120 times the third moment of the body along an axis about its centroid: tells one end of a principal axis
+     * from the other, so that a turned body meets the same lines.
+     */
+    private static double skew(TriangleMesh mesh, MassProperties body, double[] n) {
+        Vec3 along = new Vec3(n[0], n[1], n[2]);
+        Vec3[] p = new Vec3[3];
+        double sum = 0;
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                int v = mesh.corner(f, k);
+                p[k] = new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2)).minus(body.centroid());
+            }
+            double a = p[0].dot(along);
+            double b = p[1].dot(along);
+            double c = p[2].dot(along);
+            double cubes = a * a * (a + b + c) + b * b * (a + b + c) + c * c * (a + b + c) + a * b * c;
+            sum += p[0].dot(p[1].cross(p[2])) * cubes;
+        }
+        return sum;
     }
 
     int count() {

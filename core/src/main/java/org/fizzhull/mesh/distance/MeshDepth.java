@@ -2,6 +2,7 @@ package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
@@ -15,16 +16,16 @@ import org.fizzhull.uncertainty.Workers;
  *
  * <p>Nothing hangs on the facets but distances to them, so that slivers, creases and facets without area do no harm and
  * the answer does not depend on how a body is meshed or turned. The error is told from eight independent parts of the
- * lines. Deterministic; 0.1 to 0.3 s for any body.
+ * lines. Deterministic; 0.1 to 0.5 s for any body.
  */
 public final class MeshDepth {
     /** Stretches of line that do for a compact body, and the most that are drawn. */
     private static final int FEW = 1 << 11;
 
-    private static final int MANY = 1 << 14;
+    private static final int MANY = 1 << 15;
 
-    /** Standard error from which the few do not do. */
-    private static final double AGREED = 0.007;
+    /** Standard error of the volume from which more lines are drawn: what is promised of a profile. */
+    private static final double AGREED = 0.005;
 
     private static final int CELLS = 14;
     private static final int PARTS = 8;
@@ -65,7 +66,7 @@ public final class MeshDepth {
      * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon
      *     them
      */
-    public DepthColumns from(boolean[] shut) {
+    public DepthProfile from(boolean[] shut) {
         TriangleMesh mesh = tree.mesh();
         double area = FaceSets.area(mesh, FaceSets.without(FaceSets.all(mesh), shut));
         if (!(area > 0)) {
@@ -73,7 +74,7 @@ public final class MeshDepth {
         }
         List<DepthSteps> steps = new ArrayList<>();
         advance(steps, shut);
-        DepthColumns found = measured(steps, shut, area);
+        DepthProfile found = measured(steps, shut, area);
         for (int count = 2 * FEW; count <= MANY && found.relativeError() > AGREED; count *= 2) {
             lines.upTo(count);
             advance(steps, shut);
@@ -101,14 +102,15 @@ public final class MeshDepth {
         steps.addAll(List.of(pieces));
     }
 
-    private DepthColumns measured(List<DepthSteps> steps, boolean[] shut, double area) {
+    private DepthProfile measured(List<DepthSteps> steps, boolean[] shut, double area) {
         DepthSteps top = steps.get(0);
         for (DepthSteps piece : steps) {
             top = piece.most() > top.most() ? piece : top;
         }
         double[] at = top.deepest();
         NearestFacet open = new NearestFacet(tree, shut);
-        double deepest = new DeepestPoint(open, new NearestFacet(tree)).from(at[0], at[1], at[2]);
+        NearestFacet closed = new NearestFacet(tree, FaceSets.without(FaceSets.all(tree.mesh()), shut));
+        double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
         deepest = FaceSets.any(shut) ? deepest : Math.min(deepest, bound());
         double[] all = DepthFit.deeper(steps, -1, deepest);
         double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
@@ -151,7 +153,7 @@ public final class MeshDepth {
      * @param shutResting whether the flat face in the lowest horizontal plane is closed
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
-    public static DepthColumns of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
+    public static DepthProfile of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
         boolean[] none = new boolean[mesh.facetCount()];
         boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : none;
         boolean[] resting = shutResting ? FaceSets.resting(mesh) : none;

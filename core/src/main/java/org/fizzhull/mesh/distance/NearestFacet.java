@@ -1,5 +1,7 @@
 package org.fizzhull.mesh.distance;
 
+import org.fizzhull.geometry.Vec3;
+
 /**
  * The nearest facet of a {@link FacetTree} to a point: a branch-and-bound descent, nearer nodes first (Roussopoulos,
  * Kelley and Vincent 1995, from memory). Some facets can be left out. A query costs some microseconds; points asked in
@@ -116,6 +118,11 @@ public final class NearestFacet {
                 kept[2] = way[2];
             }
         }
+    }
+
+    /** The point of the facets that was nearest last. */
+    Vec3 foot() {
+        return new Vec3(x - kept[0], y - kept[1], z - kept[2]);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.Buckets;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -18,15 +19,16 @@ public final class RayTable {
     private final double[] u;
     private final double[] v;
 
-    /** Cells to a side, their corner and sizes; rays by cell, row after row. */
+    /** Cells to a side, their corner and sizes. */
     private final int across;
 
     private final double u0;
     private final double v0;
     private final double du;
     private final double dv;
-    private final int[] cell;
-    private final int[] ray;
+
+    /** Rays by cell, row after row. */
+    private final Buckets cells;
 
     /** Crossings as they are found, then by ray: how high, and the facet times two, plus one where it faces up the ray. */
     private int[] met = new int[1 << 10];
@@ -52,22 +54,11 @@ public final class RayTable {
         this.u = u;
         this.v = v;
         across = (int) Math.ceil(Math.sqrt(u.length));
-        u0 = least(u);
-        v0 = least(v);
-        du = cellSize(most(u) - u0);
-        dv = cellSize(most(v) - v0);
-        cell = new int[across * across + 1];
-        ray = new int[u.length];
-        for (int i = 0; i < u.length; i++) {
-            cell[cellOf(i) + 1]++;
-        }
-        for (int i = 1; i < cell.length; i++) {
-            cell[i] += cell[i - 1];
-        }
-        int[] at = cell.clone();
-        for (int i = 0; i < u.length; i++) {
-            ray[at[cellOf(i)]++] = i;
-        }
+        u0 = Arrays.stream(u).min().orElse(0);
+        v0 = Arrays.stream(v).min().orElse(0);
+        du = cellSize(Arrays.stream(u).max().orElse(0) - u0);
+        dv = cellSize(Arrays.stream(v).max().orElse(0) - v0);
+        cells = Buckets.of(across * across, u.length, i -> row(v[i]) * across + column(u[i]));
         for (int f = 0; f < mesh.facetCount(); f++) {
             meet(f);
         }
@@ -119,28 +110,8 @@ public final class RayTable {
         return new RayTable(mesh, axis, u, v);
     }
 
-    private static double least(double[] values) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double value : values) {
-            least = Math.min(least, value);
-        }
-        return least;
-    }
-
-    private static double most(double[] values) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double value : values) {
-            most = Math.max(most, value);
-        }
-        return most;
-    }
-
     private double cellSize(double width) {
         return width > 0 ? width / across : 1;
-    }
-
-    private int cellOf(int i) {
-        return row(v[i]) * across + column(u[i]);
     }
 
     private int column(double at) {
@@ -175,8 +146,8 @@ public final class RayTable {
         int end = column(right);
         int to = row(high);
         for (int j = row(low); j <= to; j++) {
-            for (int i = cell[j * across + begin]; i < cell[j * across + end + 1]; i++) {
-                int r = ray[i];
+            for (int i = cells.first(j * across + begin); i < cells.end(j * across + end); i++) {
+                int r = cells.at(i);
                 if (v[r] >= low && v[r] <= high && u[r] >= left && u[r] <= right) {
                     cross(f, a, b, c, r);
                 }
@@ -250,7 +221,7 @@ public final class RayTable {
 
     /** The rays in an order in which neighbours follow one another: row by row of the grid. */
     int[] inRows() {
-        return ray.clone();
+        return cells.all();
     }
 
     /** Whether the point at height w of a ray lies in the material: more facets above look up than down. */

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.hollow;
 
+import org.fizzhull.mesh.Buckets;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -9,36 +10,23 @@ import org.fizzhull.mesh.TriangleMesh;
 final class Neighbours {
     private static final long INDEX = 0xFFFFFFFFL;
 
-    private final int[] from;
-    private final int[] to;
+    private final TriangleMesh mesh;
+
+    /** Corners of facets by vertex: in a closed mesh each edge runs once each way. */
+    private final Buckets sides;
 
     /** Rises with the height; the low half is the number of the vertex. */
     final long[] key;
 
     Neighbours(TriangleMesh mesh) {
+        this.mesh = mesh;
         int n = mesh.vertexCount();
         double low = mesh.box()[2];
         key = new long[n];
         for (int v = 0; v < n; v++) {
             key[v] = ((long) Float.floatToIntBits((float) (mesh.at(v, 2) - low)) << 32) | v;
         }
-        // in a closed mesh each edge runs once each way
-        from = new int[n + 1];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 3; k++) {
-                from[mesh.corner(f, k) + 1]++;
-            }
-        }
-        for (int v = 0; v < n; v++) {
-            from[v + 1] += from[v];
-        }
-        to = new int[3 * mesh.facetCount()];
-        int[] used = from.clone();
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 3; k++) {
-                to[used[mesh.corner(f, k)]++] = mesh.corner(f, (k + 1) % 3);
-            }
-        }
+        sides = Buckets.of(n, 3 * mesh.facetCount(), h -> mesh.corner(h / 3, h % 3));
     }
 
     /** The vertex of a key. */
@@ -48,12 +36,13 @@ final class Neighbours {
 
     /** Number of neighbours of a vertex. */
     int count(int v) {
-        return from[v + 1] - from[v];
+        return sides.end(v) - sides.first(v);
     }
 
     /** One of them. */
     int at(int v, int i) {
-        return to[from[v] + i];
+        int h = sides.at(sides.first(v) + i);
+        return mesh.corner(h / 3, (h + 1) % 3);
     }
 
     boolean lower(int a, int b) {
@@ -62,8 +51,8 @@ final class Neighbours {
 
     /** Whether no neighbour lies lower. */
     boolean lowest(int v) {
-        for (int i = from[v]; i < from[v + 1]; i++) {
-            if (key[to[i]] < key[v]) {
+        for (int i = 0; i < count(v); i++) {
+            if (lower(at(v, i), v)) {
                 return false;
             }
         }

@@ -4,10 +4,10 @@ import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.uncertainty.Workers;
@@ -266,7 +266,7 @@ public final class OpenHollows {
      * {@return what is left, at depths from what is wet outside, of the closed mesh below the rim, which stays dry
      * with its lid: the lid is taken for the face of a tray}
      */
-    public DepthColumns depthFromOutside() {
+    public DepthProfile depthFromOutside() {
         TriangleMesh below = RimLid.belowUpsideDown(this);
         double floor = below.box()[2] + same;
         boolean[] shut = FaceSets.hollows(below);

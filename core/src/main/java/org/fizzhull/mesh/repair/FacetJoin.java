@@ -82,6 +82,21 @@ final class FacetJoin {
         return (find(facet) & 1) != 0;
     }
 
+    /** Number of the body of each facet, from 0 in the order in which bodies begin. */
+    int[] labels() {
+        int[] labels = new int[link.length];
+        int[] nameOfRoot = new int[link.length];
+        int names = 0;
+        for (int f = 0; f < labels.length; f++) {
+            int root = root(f);
+            if (nameOfRoot[root] == 0) {
+                nameOfRoot[root] = ++names;
+            }
+            labels[f] = nameOfRoot[root] - 1;
+        }
+        return labels;
+    }
+
     /** Number of facets. */
     int facets() {
         return link.length;

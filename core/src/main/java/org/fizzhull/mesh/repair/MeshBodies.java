@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
@@ -37,6 +38,7 @@ final class MeshBodies {
     private @Nullable CrossedShells crossed;
     private List<MeshBody> list = List.of();
     private boolean dropped;
+    private @Nullable WindingProbe probe;
 
     MeshBodies(double[] xyz, int[] corners, MeshRefusals refusals, List<Notice> notices) {
         this.xyz = xyz;
@@ -56,7 +58,8 @@ final class MeshBodies {
         dropFlat();
         cross();
         Nesting nesting = nesting();
-        if (against()) {
+        boolean against = against();
+        if (against) {
             crossed = null;
             nesting = nesting();
         }
@@ -74,6 +77,14 @@ final class MeshBodies {
                 nesting = nesting();
             }
         }
+        probe = new WindingProbe(new TriangleMesh(xyz, corners));
+        if (probe.overlaps() && !against && uniteThemselves()) {
+            probe = new WindingProbe(new TriangleMesh(xyz, corners));
+            nesting = nesting();
+            if (dropFilled(nesting)) {
+                nesting = nesting();
+            }
+        }
         list = listBodies(nesting);
         refuseNothing();
         tell();
@@ -84,7 +95,7 @@ final class MeshBodies {
         if (count > MOST) {
             throw refusals.manyBodies(count, MOST);
         }
-        label = count == 1 ? new int[0] : labels(join, count);
+        label = count == 1 ? new int[0] : join.labels();
         sums = new BodySums(count);
     }
 
@@ -126,7 +137,27 @@ final class MeshBodies {
         if (found.isEmpty()) {
             return;
         }
-        CrossedShells.United united = found.get();
+        take(found.get());
+        notices.add(new Notice(
+                "mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once(sum)));
+    }
+
+    /** Makes a clear surface of one that runs through itself; returns whether it is clear what it encloses. */
+    private boolean uniteThemselves() {
+        double sum = sums.volume();
+        int[] shell = label.length == 0 ? new int[corners.length / 3] : label;
+        Optional<CrossedShells.United> found = CrossedShells.themselves(xyz, corners, shell);
+        if (found.isEmpty()) {
+            return false;
+        }
+        take(found.get());
+        notices.add(new Notice(
+                "mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once(sum)));
+        return true;
+    }
+
+    private void take(CrossedShells.United united) {
+        double sum = sums.volume();
         xyz = united.xyz();
         corners = united.corners();
         dropped = true;
@@ -134,12 +165,12 @@ final class MeshBodies {
         measure();
         // what rounding leaves between faces that lie on each other
         dropSlight(GAP * sum);
-        double left = sums.volume();
-        notices.add(new Notice(
-                "mesh-united",
-                united.bodies() + " bodies that overlap or touch were united; "
-                        + PlaceWords.cubicCentimetres(Math.max(0, sum - left))
-                        + " cm3 that several of them fill count once."));
+    }
+
+    /** What was counted several times of a volume, m3. */
+    private String once(double before) {
+        return PlaceWords.cubicCentimetres(Math.max(0, before - sums.volume()))
+                + " cm3 that are filled several times count once.";
     }
 
     /** A body and its copy inside out enclose nothing, however large each of them is. */
@@ -153,23 +184,6 @@ final class MeshBodies {
         if (!(sum > LEAST_LEFT * sizes)) {
             throw refusals.flat("surfaces that take away from one another all they enclose");
         }
-    }
-
-    private int[] labels(FacetJoin join, int count) {
-        int[] labels = new int[corners.length / 3];
-        int[] nameOfRoot = new int[labels.length];
-        int names = 0;
-        for (int f = 0; f < labels.length; f++) {
-            int root = join.root(f);
-            if (nameOfRoot[root] == 0) {
-                nameOfRoot[root] = ++names;
-            }
-            labels[f] = nameOfRoot[root] - 1;
-        }
-        if (names != count) {
-            throw new IllegalStateException(names + " bodies where " + count + " were joined");
-        }
-        return labels;
     }
 
     private int body(int facet) {
@@ -346,6 +360,11 @@ final class MeshBodies {
                             + PlaceWords.cubicCentimetres(hollowVolume)
                             + " cm3 inside. If this is the mould and not the piece, export the piece."));
         }
+    }
+
+    /** Refuses or tells places that the surface encloses twice or inside out; only after {@link #arrange}. */
+    void checkOverlaps() {
+        Objects.requireNonNull(probe).check(refusals, notices);
     }
 
     /** The surfaces, largest first. */

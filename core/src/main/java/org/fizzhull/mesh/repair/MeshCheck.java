@@ -62,9 +62,8 @@ public final class MeshCheck {
         corners = arranged.corners();
         bodies = arranged.list();
         boolean stray = strayVertices || mended || arranged.droppedFacets();
-        TriangleMesh mesh = stray ? TriangleMesh.compact(xyz, corners) : new TriangleMesh(xyz, corners);
-        new WindingProbe(mesh).check(refusals, notices);
-        return mesh;
+        arranged.checkOverlaps();
+        return stray ? TriangleMesh.compact(xyz, corners) : new TriangleMesh(xyz, corners);
     }
 
     private void refuseUnclosed(EdgePairing pairing, MeshRefusals refusals) {

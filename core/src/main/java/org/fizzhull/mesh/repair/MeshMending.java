@@ -3,6 +3,8 @@ package org.fizzhull.mesh.repair;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.TriangleMesh;
 
 /**
  * Small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners that nearly
@@ -21,6 +23,9 @@ final class MeshMending {
 
     private double[] xyz;
     private final List<Notice> notices;
+    /** Diagonal of the box, m. */
+    private final double size;
+
     private final double tolerance;
     private int[] corners;
     private EdgePairing pairing;
@@ -30,7 +35,8 @@ final class MeshMending {
         this.corners = corners;
         this.pairing = pairing;
         this.notices = notices;
-        tolerance = NEAR * diagonal(xyz);
+        size = FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
+        tolerance = NEAR * size;
     }
 
     /** Mends what can be mended and returns the pairing of what is left. */
@@ -91,7 +97,7 @@ final class MeshMending {
     }
 
     private void closeHoles() {
-        SmallHoles small = new SmallHoles(xyz, corners, pairing.openEdges(), diagonal(xyz));
+        SmallHoles small = new SmallHoles(xyz, corners, pairing.openEdges(), size);
         if (small.closed() > 0) {
             xyz = small.xyz();
             replace(small.corners());
@@ -220,16 +226,6 @@ final class MeshMending {
                     divided + " corners stand in the middle of a neighbour's edge, the first at "
                             + PlaceWords.vertex(xyz, first) + "; the neighbours were divided there.");
         }
-    }
-
-    private static double diagonal(double[] xyz) {
-        double[] low = Arrays.copyOf(xyz, 3);
-        double[] high = Arrays.copyOf(xyz, 3);
-        for (int i = 0; i < xyz.length; i++) {
-            low[i % 3] = Math.min(low[i % 3], xyz[i]);
-            high[i % 3] = Math.max(high[i % 3], xyz[i]);
-        }
-        return norm(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
     }
 
     static double distance(double[] xyz, int a, int b) {

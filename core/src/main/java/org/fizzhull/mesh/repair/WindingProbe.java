@@ -34,9 +34,14 @@ final class WindingProbe {
         probe();
     }
 
+    /** Whether any place is enclosed twice, or inside out. */
+    boolean overlaps() {
+        return length > 0;
+    }
+
     /** Refuses or tells overlaps. */
     void check(MeshRefusals refusals, List<Notice> notices) {
-        if (length > 0) {
+        if (overlaps()) {
             double across = (box[3] - box[0]) * (box[4] - box[1]) / (LINES * LINES);
             double part = length * across / MassProperties.of(mesh).volume();
             String amount = "about " + Math.max(0.01, Math.rint(part * 1e4) / 1e2) + " %";

@@ -93,7 +93,7 @@ public final class CrossedShells {
      *
      * @param xyz coordinates of the corners, m, three each
      * @param corners three corners a facet; shells that cross nothing are among them as they were
-     * @param bodies number of bodies that became part of a larger one
+     * @param bodies number of bodies that became part of a larger one; 0 where they were not told apart
      */
     public record United(double[] xyz, int[] corners, int bodies) {}
 
@@ -117,6 +117,33 @@ public final class CrossedShells {
             Optional<United> found = attempt(body, turn, attempt);
             if (found.isPresent()) {
                 return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * {@return the surface of what some shells enclose at least once, whichever of them run through themselves or through
+     * others; empty where it cannot be told, or where something is inside out}
+     *
+     * @param xyz coordinates of the corners, m, three each
+     * @param corners three corners a facet, anticlockwise seen from outside
+     * @param shell number of the shell of each facet
+     */
+    public static Optional<United> themselves(double[] xyz, int[] corners, int[] shell) {
+        ShellCorners apart = ShellCorners.of(xyz, corners, shell);
+        TriangleMesh parts = new TriangleMesh(apart.xyz(), apart.corners());
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, attempt);
+            try {
+                int[] left = Union.within(at, apart.corners());
+                double[] place = Arrays.copyOf(at.place, 3 * at.count());
+                if (left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME) {
+                    return Optional.of(new United(place, left, 0));
+                }
+            } catch (UnclearException unclear) {
+                // the next attempt grows and shakes otherwise
+                continue;
             }
         }
         return Optional.empty();

@@ -24,27 +24,38 @@ final class Crossings {
     private int[] first = new int[0];
     private final double[] box = new double[6];
 
-    /** Shell of each facet where both surfaces are one: then a shell is not held against itself. */
+    /** Shell of each facet where shells of one surface are told apart: then a shell is not held against itself. */
     private final int[] shell;
 
-    private Crossings(Corners at, FacetEdges own, FacetEdges other, int[] shell) {
+    /** Whether a surface is held against itself: then a facet is not held against an edge that has a corner of it. */
+    private final boolean itself;
+
+    private Crossings(Corners at, FacetEdges own, FacetEdges other, int[] shell, boolean itself) {
         this.at = at;
         this.own = own;
         this.other = other;
         this.shell = shell;
+        this.itself = itself;
         tree = new FacetTree(new TriangleMesh(at.grown, other.facetCorners()));
     }
 
     /** The crossings of two surfaces. */
     static Crossings of(Corners at, FacetEdges own, FacetEdges other) {
-        Crossings found = new Crossings(at, own, other, new int[0]);
+        Crossings found = new Crossings(at, own, other, new int[0], false);
+        found.look();
+        return found;
+    }
+
+    /** The crossings of a surface with itself. */
+    static Crossings within(Corners at, FacetEdges all) {
+        Crossings found = new Crossings(at, all, all, new int[0], true);
         found.look();
         return found;
     }
 
     /** The crossings of different shells of one surface. */
     static Crossings among(Corners at, FacetEdges all, int[] shell) {
-        Crossings found = new Crossings(at, all, all, shell);
+        Crossings found = new Crossings(at, all, all, shell, false);
         found.look();
         return found;
     }
@@ -86,6 +97,9 @@ final class Crossings {
         int a = other.corner(3 * f);
         int b = other.corner(3 * f + 1);
         int c = other.corner(3 * f + 2);
+        if (itself && (a == p || a == q || b == p || b == q || c == p || c == q)) {
+            return;
+        }
         boolean before = at.before(a, b, c, p);
         if (before == at.before(a, b, c, q)) {
             return;

@@ -3,7 +3,7 @@ package org.fizzhull.mesh.uniting;
 import java.util.Arrays;
 
 /**
- * The facets of one surface that lie outside another, those that cross it cut. The part of a facet that is left is
+ * The facets of one surface that lie outside another, or outside of itself, those that cross it cut. The part of a facet that is left is
  * bounded by what is left of its sides and by a segment for each facet of the other surface that it crosses; along these,
  * one after another, the boundary closes. Both surfaces get the same corners, so that the parts fit together.
  */
@@ -13,8 +13,11 @@ final class CutFacets {
     private final Crossings mine;
     private final Crossings theirs;
 
-    /** How often the other surface winds around each corner. */
-    private final int[] winding;
+    /** How often the other surface winds around this one. */
+    private final Windings winding;
+
+    /** How often this surface winds around the other one. */
+    private final Windings around;
 
     /** Edge of each side. */
     private final int[] edge;
@@ -30,12 +33,20 @@ final class CutFacets {
     private int used;
     private final Loops loops;
 
-    CutFacets(Corners at, FacetEdges own, FacetEdges other, Crossings mine, Crossings theirs, int[] winding) {
+    CutFacets(
+            Corners at,
+            FacetEdges own,
+            FacetEdges other,
+            Crossings mine,
+            Crossings theirs,
+            Windings winding,
+            Windings around) {
         this.own = own;
         this.other = other;
         this.mine = mine;
         this.theirs = theirs;
         this.winding = winding;
+        this.around = around;
         edge = own.edges();
         loops = new Loops(at);
     }
@@ -51,7 +62,7 @@ final class CutFacets {
             }
             if (next > from || crossed(f)) {
                 cut(f, from, next);
-            } else if (winding[own.corner(3 * f)] <= 0) {
+            } else if (winding.at(own.corner(3 * f)) == 0) {
                 emit(own.corner(3 * f), own.corner(3 * f + 1), own.corner(3 * f + 2));
             }
         }
@@ -77,12 +88,16 @@ final class CutFacets {
     }
 
     /**
-     * Both ends of the segment of each two facets that cross, sorted by facet. PlaceWords a side passes behind the other
+     * Both ends of the segment of each two facets that cross, sorted by facet. Where a side passes behind the other
      * surface, what is left of it ends, and the segment starts; where a side of the other surface passes behind this one,
-     * what is left of that one ends, and the segment, which runs the other way round for it, ends here.
+     * what is left of that one ends, and the segment, which runs the other way round for it, ends here. A segment inside
+     * what something else fills bounds nothing that is left.
      */
     private void gatherEnds() {
         for (int i = 0; i < mine.count(); i++) {
+            if (winding.least(i) != 0) {
+                continue;
+            }
             int e = mine.edge(i);
             for (int k = own.first(e); k < own.first(e + 1); k++) {
                 int h = own.side(k);
@@ -90,6 +105,9 @@ final class CutFacets {
             }
         }
         for (int i = 0; i < theirs.count(); i++) {
+            if (around.least(i) != 0) {
+                continue;
+            }
             int e = theirs.edge(i);
             for (int k = other.first(e); k < other.first(e + 1); k++) {
                 int h = other.side(k);
@@ -139,18 +157,18 @@ final class CutFacets {
     private void side(int h) {
         int e = edge[h];
         int before = own.corner(h);
-        int w = winding[before];
+        int w = winding.at(before);
         int first = mine.first(e);
         int count = mine.first(e + 1) - first;
         for (int k = 0; k < count; k++) {
             int i = own.rises(h) ? first + k : first + count - 1 - k;
-            if (w <= 0) {
+            if (w == 0) {
                 loops.add(before, mine.point(i));
             }
             w += mine.enters(i) == own.rises(h) ? 1 : -1;
             before = mine.point(i);
         }
-        if (w <= 0) {
+        if (w == 0) {
             loops.add(before, own.end(h));
         }
     }

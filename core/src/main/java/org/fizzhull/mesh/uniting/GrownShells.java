@@ -1,5 +1,8 @@
 package org.fizzhull.mesh.uniting;
 
+import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.TriangleMesh;
+
 /**
  * Shells grown along the mean normals of their corners, each by another amount, and shaken a little: what lay in one plane
  * or on one line lies so no more. A face on another of the same direction ends up on one side of it, two faces against
@@ -22,7 +25,7 @@ final class GrownShells {
      * @param attempt 0 at first; other numbers grow and shake otherwise
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
-        double growth = (1 + attempt / 3.0) * SHARE * diagonal(xyz);
+        double growth = (1 + attempt / 3.0) * SHARE * FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
         double[] normal = new double[xyz.length];
         int[] shellOf = new int[xyz.length / 3];
         for (int f = 0; f < shell.length; f++) {
@@ -60,20 +63,6 @@ final class GrownShells {
             normal[b + k] += n;
             normal[c + k] += n;
         }
-    }
-
-    private static double diagonal(double[] xyz) {
-        double sum = 0;
-        for (int k = 0; k < 3; k++) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int i = k; i < xyz.length; i += 3) {
-                low = Math.min(low, xyz[i]);
-                high = Math.max(high, xyz[i]);
-            }
-            sum += (high - low) * (high - low);
-        }
-        return Math.sqrt(sum);
     }
 
     /** A number from 0 to 1 that looks like chance: the mixing of SplitMix64 (Steele, Lea and Flood 2014; from memory). */

@@ -2,11 +2,11 @@ package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
 
-/** The surface of what two bodies fill together: of each the facets outside the other, cut where the two cross. */
+/** The surface of what is filled at least once: the facets outside all else, cut where they cross. */
 final class Union {
     private Union() {}
 
-    /** Corners of the facets of the union; new ones are added to the corners. */
+    /** Corners of the facets of the union of two bodies; new ones are added to the corners. */
     static int[] of(Corners at, int[] one, int[] two) {
         FacetEdges a = new FacetEdges(one, at.count());
         FacetEdges b = new FacetEdges(two, at.count());
@@ -14,10 +14,21 @@ final class Union {
         Crossings ba = Crossings.of(at, b, a);
         ab.addCorners();
         ba.addCorners();
-        int[] left = new CutFacets(at, a, b, ab, ba, Windings.of(at, a, b, ab)).left();
-        int[] other = new CutFacets(at, b, a, ba, ab, Windings.of(at, b, a, ba)).left();
+        Windings aroundA = Windings.of(at, a, b, ab);
+        Windings aroundB = Windings.of(at, b, a, ba);
+        int[] left = new CutFacets(at, a, b, ab, ba, aroundA, aroundB).left();
+        int[] other = new CutFacets(at, b, a, ba, ab, aroundB, aroundA).left();
         int[] both = Arrays.copyOf(left, left.length + other.length);
         System.arraycopy(other, 0, both, left.length, other.length);
         return both;
+    }
+
+    /** The same of a surface that runs through itself. */
+    static int[] within(Corners at, int[] corners) {
+        FacetEdges all = new FacetEdges(corners, at.count());
+        Crossings own = Crossings.within(at, all);
+        own.addCorners();
+        Windings around = Windings.within(at, all, own);
+        return new CutFacets(at, all, all, own, own, around, around).left();
     }
 }

@@ -8,7 +8,6 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Rim;
-import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
@@ -106,18 +105,11 @@ public final class MeshHollow {
         if (hollow == null || found == null) {
             return Optional.empty();
         }
-        DepthColumns columns = found.depthFromOutside();
+        DepthProfile below = found.depthFromOutside();
         // material above the rim, m3, which does not get wet
         double above = hollow.closed().volume() - hollow.carried();
         double core = hollow.volume() - above;
-        double[] left = columns.volume().clone();
-        if (core >= 0) {
-            return Optional.of(MeshProfiles.profile(columns).without(core));
-        }
-        for (int i = 0; i + 1 < left.length; i++) {
-            left[i] -= core;
-        }
-        return Optional.of(new DepthProfile(columns.depth(), left, columns.area(), columns.relativeError()));
+        return Optional.of(core >= 0 ? below.without(core) : below.with(-core));
     }
 
     /** All open hollows of the mesh as it lies. */

@@ -6,7 +6,6 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.uncertainty.Workers;
@@ -40,11 +39,11 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
         MeshDepth depth = new MeshDepth(tree, body, workers);
         boolean[] resting = FaceSets.resting(tree.mesh());
         boolean[] hollows = FaceSets.hollows(tree.mesh());
-        DepthProfile all = profile(depth.from(new boolean[resting.length]));
+        DepthProfile all = depth.from(new boolean[resting.length]);
         return new MeshProfiles(
                 all,
-                FaceSets.any(resting) ? profile(depth.from(resting)) : all,
-                FaceSets.any(hollows) ? profile(depth.from(hollows)) : all);
+                FaceSets.any(resting) ? depth.from(resting) : all,
+                FaceSets.any(hollows) ? depth.from(hollows) : all);
     }
 
     /** The same for a boat, with what is left of it from outside. */
@@ -63,10 +62,5 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
             case TRAY -> tray;
             case OUTSIDE -> outside;
         };
-    }
-
-    /** The same table as a profile. */
-    static DepthProfile profile(DepthColumns columns) {
-        return new DepthProfile(columns.depth(), columns.volume(), columns.area(), columns.relativeError());
     }
 }

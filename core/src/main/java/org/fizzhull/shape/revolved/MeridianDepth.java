@@ -2,7 +2,6 @@ package org.fizzhull.shape.revolved;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.mesh.distance.DepthColumns;
 
 /**
  * Depth profile of a body of revolution from its outline: how much volume lies deeper than each of 129 even depths.
@@ -13,7 +12,7 @@ import org.fizzhull.mesh.distance.DepthColumns;
  *       it may hold a piece of the body that no sample saw, and down to a quarter of the block anyway.
  *   <li>A square that is left is four triangles about its middle, on which the depth is linear; {@link RingLevels} sums
  *       the volumes they sweep about the axis above each level, exactly.
- *   <li>{@link DepthColumns} turns levels into nodes with slopes, scaled to the exact volume.
+ *   <li>{@link DepthLevels} turns levels into nodes with slopes, scaled to the exact volume.
  * </ol>
  * The mesh package does the same with cubes.
  *
@@ -70,7 +69,7 @@ final class MeridianDepth {
         this.walls = walls;
         this.fine = BLOCK * deepest / FINE;
         this.tolerance = TOLERANCE * deepest;
-        this.levels = new RingLevels(DepthColumns.LEVELS + 1, deepest / DepthColumns.LEVELS);
+        this.levels = new RingLevels(DepthLevels.LEVELS + 1, deepest / DepthLevels.LEVELS);
     }
 
     /** The profile of a body of a volume, m3; on a tray the level face at the lowest height is shut. */
@@ -100,9 +99,8 @@ final class MeridianDepth {
                 depth.square(0, 0, FINE);
             }
         }
-        DepthColumns table = DepthColumns.ofLevels(
-                depth.levels.volumes(), deepest / DepthColumns.LEVELS, volume, body.area(tray), ACCURACY, NOTHING);
-        return new DepthProfile(table.depth(), table.volume(), table.area(), table.relativeError());
+        return DepthLevels.profile(
+                depth.levels.volumes(), deepest / DepthLevels.LEVELS, volume, body.area(tray), ACCURACY, NOTHING);
     }
 
     /**

@@ -219,7 +219,21 @@ final class SurfaceCorpus {
                 2 * CUBE - 1.6,
                 "mesh-united",
                 "0.002 cm3");
-        corpus.bad("a tube bent through itself", Soup.figureOfEight(60, 24).binary(), "mesh-overlap");
+        double[] r = {0, 30, 30, 10, 10, 40, 40, 0};
+        double[] z = {0, 0, 30, 30, 15, 15, 40, 40};
+        // an octagon of radius 1 covers 2 sqrt 2
+        corpus.good(
+                "a turned wall through itself",
+                Soup.revolved(r, z, 8).binary(),
+                2 * Math.sqrt(2) * (900 * 15 + 1600 * 25),
+                "mesh-united",
+                "runs through itself");
+        double[] pushed = {0, 8, 8, 20, 20, 4, 4, 0};
+        double[] down = {-10, -10, 0, 0, 20, 20, -20, -20};
+        corpus.bad(
+                "a top pushed down through the bottom",
+                Soup.revolved(pushed, down, 8).binary(),
+                "mesh-overlap");
         corpus.bad("more bodies than can be meant", manyCubes(1100), "mesh-many-bodies", "1100");
         corpus.good("three hundred bodies", manyCubes(300), 300, "mesh-bodies", "300");
     }

@@ -3,6 +3,7 @@ package org.fizzhull.validation.speed;
 import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Attitude;
@@ -10,7 +11,6 @@ import org.fizzhull.hydrostatics.Attitudes;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.distance.DepthColumns;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.mesh.reading.StlReader;
@@ -82,7 +82,7 @@ public class MeshSpeed {
 
     /** What is left at every depth from all faces. */
     @Benchmark
-    public DepthColumns depthProfile() {
+    public DepthProfile depthProfile() {
         return MeshDepth.of(mesh, false, false);
     }
 

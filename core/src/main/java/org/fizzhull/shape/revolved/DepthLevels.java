@@ -1,16 +1,13 @@
-package org.fizzhull.mesh.distance;
+package org.fizzhull.shape.revolved;
+
+import org.fizzhull.geometry.DepthProfile;
 
 /**
- * What is left of a body at inward depths from its open faces, as columns.
- *
- * @param depth rising from 0 to the deepest point, m
- * @param volume left at each depth, m3; the exact volume of the body at 0, nothing at the deepest
- * @param area of the moved face at each depth, m2; the exact area of the open faces at 0
- * @param relativeError bound on the relative error of the volume over the first 90 % of the volume
+ * A depth profile of volumes measured above evenly spaced depths. Stateless.
  */
-public record DepthColumns(double[] depth, double[] volume, double[] area, double relativeError) {
+final class DepthLevels {
     /** Number of fine levels a field is measured on, the one at depth 0 not counted. */
-    public static final int LEVELS = 128;
+    static final int LEVELS = 128;
 
     private static final int EVERY = 4;
     /** Sums of x^2, x^4 and x^6 over the whole numbers from -4 to 4. */
@@ -20,7 +17,7 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
     private static final double X6 = 9780;
 
     /**
-     * {@return table of every fourth level} The rate there is the slope of the cubic that fits the nine levels
+     * {@return profile through every fourth level} The rate there is the slope of the cubic that fits the nine levels
      * around it best: a rate at one level alone follows the squares of the lattice. Levels are scaled so that the
      * first is the exact volume, since what squares lose along edges they lose along the ridges under the edges as
      * well.
@@ -32,8 +29,7 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
      * @param error bound on the relative error
      * @param nothing share of the volume below which the levels are rounding: the table ends there
      */
-    public static DepthColumns ofLevels(
-            double[] level, double step, double volume, double area, double error, double nothing) {
+    static DepthProfile profile(double[] level, double step, double volume, double area, double error, double nothing) {
         double scale = volume / level[0];
         int nodes = LEVELS / EVERY;
         while (nodes > 2 && level[(nodes - 1) * EVERY] <= nothing * level[0]) {
@@ -50,22 +46,10 @@ public record DepthColumns(double[] depth, double[] volume, double[] area, doubl
             front[q] = -scale * slope(level, q * EVERY) / step;
         }
         front[0] = area;
-        return falling(depth, left, front, error);
+        return DepthProfile.falling(depth, left, front, error);
     }
 
-    /** Bounds the areas so that no cubic between two nodes rises (Fritsch and Carlson 1980, from memory). */
-    static DepthColumns falling(double[] depth, double[] left, double[] front, double error) {
-        int nodes = depth.length - 1;
-        for (int q = 0; q < nodes; q++) {
-            double most = 3 * (left[q] - left[q + 1]) / (depth[q + 1] - depth[q]);
-            front[q] = Math.min(Math.max(0, front[q]), most);
-            front[q + 1] = Math.min(Math.max(0, front[q + 1]), most);
-        }
-        double mean = left[nodes - 1] / (depth[nodes] - depth[nodes - 1]);
-        // the rate on the last stretch as near to a straight line as it can be
-        front[nodes] = Math.max(0, Math.min(3 * mean, 2 * mean - front[nodes - 1]));
-        return new DepthColumns(depth, left, front, error);
-    }
+    private DepthLevels() {}
 
     private static double slope(double[] level, int at) {
         double first = 0;
