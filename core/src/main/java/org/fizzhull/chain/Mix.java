@@ -43,7 +43,7 @@ public record Mix(Blend blend) implements Serializable {
      */
     public DampPiece fill(Shape shape, double dampMass) {
         FilledMould filled = new FilledMould(blend, dampMass, Optional.empty(), DryingPlan.none());
-        PieceLimits.checkFill(shape, filled);
+        PieceLimits.checkPiece(shape, filled);
         return new DampPiece(shape, filled);
     }
 
@@ -55,7 +55,9 @@ public record Mix(Blend blend) implements Serializable {
      * @param pressure at the top of the mould, Pa; {@link org.fizzhull.pressing.PressWord} has those of a hand
      */
     public DampPiece press(Shape shape, double pressure) {
-        return new DampPiece(
-                shape, new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none()));
+        PressedMould pressed =
+                new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none());
+        PieceLimits.checkPiece(shape, pressed);
+        return new DampPiece(shape, pressed);
     }
 }

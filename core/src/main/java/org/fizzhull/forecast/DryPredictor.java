@@ -13,7 +13,6 @@ import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
@@ -147,6 +146,7 @@ public final class DryPredictor {
      * @throws IllegalArgumentException for a weighed piece, or a plan without a phase
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {
+        PieceLimits.checkPiece(shape, making);
         DryModel.Made made = DryModel.Made.of(making);
         CentralChain central = central(shape, made, factors(factors, shape, making));
         return Drying.runAndWait(
@@ -166,9 +166,7 @@ public final class DryPredictor {
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
         DryingPlan plan = made.plan();
-        if (making instanceof FilledMould filled) {
-            PieceLimits.checkFill(shape, filled);
-        }
+        PieceLimits.checkPiece(shape, making);
         if (log.isPresent() && log.get().end() > end(plan)) {
             throw new IllegalArgumentException("the last weighing is after the end of the plan");
         }

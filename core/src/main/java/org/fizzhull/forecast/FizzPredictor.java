@@ -11,7 +11,6 @@ import org.fizzhull.fizz.BathWater;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
@@ -143,9 +142,7 @@ public final class FizzPredictor {
         if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
+        PieceLimits.checkPiece(put.shape(), put.making());
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion prepared = PreparedQuestion.of(question, factors);
         Factors asked = prepared.factors();

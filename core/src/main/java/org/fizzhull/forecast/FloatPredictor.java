@@ -9,7 +9,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.measured.NextMeasurement;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.BatchAim;
@@ -245,10 +244,7 @@ public final class FloatPredictor {
 
     /** The question as it is judged, after a look at its shape and its fill. */
     private Question judged(Question put) {
-        ShapeCheck.check(put.shape());
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
+        PieceLimits.checkPiece(put.shape(), put.making());
         return TippingBoat.judged(put, factors);
     }
 

@@ -23,6 +23,7 @@ import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
@@ -188,6 +189,7 @@ public final class PressPredictor {
 
     /** The piece of a making; {@code scan} gathers how other amounts of liquid would feel, null for none. */
     private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
+        PieceLimits.checkPiece(shape, making);
         Factors factors = PressModel.factors(base, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
         Pressed central = central(shape, making, factors, known);
@@ -228,6 +230,7 @@ public final class PressPredictor {
 
     /** The forecast; {@code making} is empty where only the mix and the mould are known. */
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
+        ShapeCheck.check(shape);
         MouldDimensions.Filling filling =
                 making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
@@ -348,9 +351,7 @@ public final class PressPredictor {
                     : factors.at(known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
-        FilledMould filled = (FilledMould) making;
-        PieceLimits.checkFill(shape, filled);
-        return press.fill(filled.dampMass(), mould);
+        return press.fill(((FilledMould) making).dampMass(), mould);
     }
 
     /** The piece without draws: each interval is a point. */

@@ -9,7 +9,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.CommonPosterior;
 import org.fizzhull.forecast.measured.MeasuredPieces;
@@ -145,6 +144,7 @@ public final class JointPredictor {
             List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
         List<Question> all = new ArrayList<>(questions);
         measured.forEach(pieces -> all.add(pieces.like()));
+        all.forEach(question -> PieceLimits.checkPiece(question.shape(), question.making()));
         CommonColumns common = new CommonColumns(all, factors, !measured.isEmpty());
         Optional<CommonPosterior> known =
                 measured.isEmpty() ? Optional.empty() : Optional.of(known(common, questions.size()));
@@ -177,9 +177,6 @@ public final class JointPredictor {
 
     private JointForecast answer(
             Question put, List<Bath> baths, int[] places, Draws run, Optional<CommonPosterior> known) {
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
         List<PreparedQuestion> prepared = new ArrayList<>();
         for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
             prepared.add(prepared(put.in(bath), prepared));

@@ -69,6 +69,11 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
+    public DryingPlan plan() {
+        return DryingPlan.none();
+    }
+
+    @Override
     public boolean isDried() {
         return dried.isPresent();
     }

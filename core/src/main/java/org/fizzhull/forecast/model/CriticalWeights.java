@@ -319,7 +319,9 @@ public final class CriticalWeights implements Serializable {
                 && Arrays.equals(mean, that.mean)
                 && Arrays.equals(gain, that.gain)
                 && Arrays.equals(met, that.met)
-                && scatter.entered() == that.scatter.entered();
+                && Arrays.equals(own, that.own)
+                && Arrays.equals(ownAtOnce, that.ownAtOnce)
+                && scatter.alike(that.scatter);
     }
 
     @Override

@@ -198,6 +198,7 @@ public final class Factors implements Serializable {
                 asked.add(row);
             }
         }
+        asked.replaceAll(question.making().plan()::possible);
         return new Factors(asked, removed, dependence);
     }
 
