@@ -203,7 +203,7 @@ public final class DryPredictor {
         }
         double seconds = DryModel.dryingTime(plan.phases());
         var first = plan.phases().get(0);
-        return new DryForecast(
+        return new DryForecastRecord(
                 new DryForecast.Asked(shape, made.blend(), plan, beforeBath(asked), sampling, log),
                 course,
                 new DryDraws(columns),
@@ -215,7 +215,7 @@ public final class DryPredictor {
                         central.input.capacity(),
                         course.dryMass(),
                         1,
-                        DryForecast.jarVolume(shape) - shape.volume(),
+                        DryForecastRecord.jarVolume(shape) - shape.volume(),
                         first.air().temperature()));
     }
 

@@ -197,7 +197,7 @@ public final class FizzPredictor {
                                     + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
         }
         tell(notices, question, closed, known);
-        return new FizzForecast(
+        return new FizzForecastRecord(
                 question,
                 blend,
                 sampling,

@@ -204,7 +204,7 @@ public final class FloatPredictor {
         if (probability.isEmpty()) {
             notices.add(Notices.CENTRAL_VALUES);
         }
-        return new Forecast(
+        return new ForecastRecord(
                 question,
                 prepared.factors(),
                 sampling,

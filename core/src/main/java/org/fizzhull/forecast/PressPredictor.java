@@ -263,7 +263,7 @@ public final class PressPredictor {
         LiquidWindow window =
                 scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
-        return new PressForecast(
+        return new PressForecastRecord(
                 press,
                 shape,
                 sampling,

@@ -156,7 +156,7 @@ public final class Adviser {
         Forecast forecast = appraiser.forecast(design);
         Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
-            return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
+            return new AdviceRecord(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
         boolean ofItsMould =
@@ -167,6 +167,6 @@ public final class Adviser {
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();
         Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;
-        return new Advice(goal, design, forecast, now, changes, search.forgone(), need);
+        return new AdviceRecord(goal, design, forecast, now, changes, search.forgone(), need);
     }
 }

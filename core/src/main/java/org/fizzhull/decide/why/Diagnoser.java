@@ -134,7 +134,7 @@ public final class Diagnoser {
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
         OptionalDouble planned =
                 computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
-        return new Why(symptom, seen, design, planned, chances, best);
+        return new WhyRecord(symptom, seen, design, planned, chances, best);
     }
 
     /** A cause and its chance; before the chances are scaled, its share of their sum. */
