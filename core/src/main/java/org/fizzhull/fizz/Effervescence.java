@@ -12,7 +12,7 @@ import org.fizzhull.recipe.Moles;
  * <ul>
  *   <li>n at most 0.02 mol/kg ({@link GasLayer#LEAST_CAPACITY}): it does not fizz. No bubble layer forms; the powders
  *       dissolve.
- *   <li>n below 0.46 mol/kg, a tenth of what a usual mix gives: it hardly fizzes. PlaceWords between "fizzes" and "does not"
+ *   <li>n below 0.46 mol/kg, a tenth of what a usual mix gives: it hardly fizzes. Where between "fizzes" and "does not"
  *       a maker stops calling it a fizzing piece is a judgement [assumed].
  *   <li>above: it fizzes.
  * </ul>

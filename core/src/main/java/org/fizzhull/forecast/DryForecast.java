@@ -34,7 +34,7 @@ public sealed interface DryForecast permits DryForecastRecord {
     /** {@return what was asked} */
     Asked asked();
 
-    /** {@return by the central values, finely computed; without the inset. PlaceWords weighings were told, by the medians of the inputs that they leave} */
+    /** {@return by the central values, finely computed; without the inset. Where weighings were told, by the medians of the inputs that they leave} */
     DryingCourse course();
 
     /** {@return what the draws say; where weighings were told and fit, after them} */

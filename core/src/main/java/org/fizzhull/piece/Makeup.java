@@ -4,7 +4,7 @@ import java.io.Serializable;
 import org.fizzhull.recipe.Additives;
 
 /**
- * What a piece is made of, as far as the bath asks: density, gas, and what acts on its surface. PlaceWords no recipe is known it
+ * What a piece is made of, as far as the bath asks: density, gas, and what acts on its surface. Where no recipe is known it
  * is {@link #usual()}. Per kg of piece as it goes into the bath, not of dry powder. Immutable.
  *
  * @param trueDensity density of the solids without pores, kg/m3

@@ -17,7 +17,7 @@ import org.fizzhull.uncertainty.Workers;
  * <p>Method:
  *
  * <ol>
- * <li>Forecast the design as it is; where the goal is reached, nothing is searched. PlaceWords nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
+ * <li>Forecast the design as it is; where the goal is reached, nothing is searched. Where nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
  * <li>Follow every adjustment ({@link Adjustments}) alone to its smallest level that reaches the goal, with few draws
  *     ({@link ChangeSearch}).
  * <li>Try the adjustments that help most by two.

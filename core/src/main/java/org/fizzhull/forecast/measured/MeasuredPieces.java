@@ -3,7 +3,7 @@ package org.fizzhull.forecast.measured;
 import org.fizzhull.forecast.question.Question;
 
 /**
- * What was measured on pieces of a question: their mix, mould and bath. PlaceWords it is told to a table of other questions, it
+ * What was measured on pieces of a question: their mix, mould and bath. Where it is told to a table of other questions, it
  * informs the inputs that they share.
  *
  * @param like the question whose pieces were measured

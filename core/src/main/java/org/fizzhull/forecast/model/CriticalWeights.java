@@ -214,7 +214,7 @@ public final class CriticalWeights implements Serializable {
 
     /**
      * Share of the pieces of a batch that float to the end, draw by draw. Of one piece on the scale each draw has its
-     * own reading, and so an outcome of 0 or 1. PlaceWords floating is not monotone in the weight, too, the piece of the
+     * own reading, and so an outcome of 0 or 1. Where floating is not monotone in the weight, too, the piece of the
      * draw itself tells more than the critical weight.
      */
     private double[] sharesToTheEnd(double entered) {

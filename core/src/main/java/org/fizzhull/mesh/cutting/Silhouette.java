@@ -5,7 +5,7 @@ import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Area of the shadow a closed mesh throws straight down. PlaceWords no vertical line passes through material twice it is the
+ * Area of the shadow a closed mesh throws straight down. Where no vertical line passes through material twice it is the
  * sum of the facets that face up, to rounding; else the lines of sight are joined on rows across the mesh.
  */
 public final class Silhouette {

@@ -77,7 +77,7 @@ final class CutFacets {
     }
 
     /**
-     * Both ends of the segment of each two facets that cross, sorted by facet. PlaceWords a side passes behind the other
+     * Both ends of the segment of each two facets that cross, sorted by facet. Where a side passes behind the other
      * surface, what is left of it ends, and the segment starts; where a side of the other surface passes behind this one,
      * what is left of that one ends, and the segment, which runs the other way round for it, ends here.
      */

@@ -4,7 +4,7 @@ import java.util.List;
 
 /**
  * Fills a loop with triangles by cutting off ears, the best shaped first: three corners in a row that run anticlockwise
- * with no other corner between them. Corners in a row along a side stay corners. PlaceWords rounding leaves no ear, any corner
+ * with no other corner between them. Corners in a row along a side stay corners. Where rounding leaves no ear, any corner
  * is cut off: the triangles still fit their neighbours, and one may lie on another by what is rounded. O(corners^2).
  */
 final class Ears {

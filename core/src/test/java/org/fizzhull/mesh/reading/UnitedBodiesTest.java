@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Bodies that run into each other or touch become one, what several of them fill counts once. ExpectedReadings values are closed
+ * Bodies that run into each other or touch become one, what several of them fill counts once. Expected values are closed
  * forms of the solids (ANALYTIC), by sums over what is in one, two and three of them, or OTHER PROGRAM: the union by
  * Apache Commons Geometry 1.0, which cuts space by a tree of planes. Lengths in mm; a coordinate is a float32, true to 6e-8
  * of itself.

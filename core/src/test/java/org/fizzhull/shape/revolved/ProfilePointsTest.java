@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 
-/** Drawn meridians. ExpectedReadings values are ANALYTIC (cones, cylinders, Pappus) or Pappus with area and centroid by JTS. */
+/** Drawn meridians. Expected values are ANALYTIC (cones, cylinders, Pappus) or Pappus with area and centroid by JTS. */
 class ProfilePointsTest {
     private static final double MM = 1e-3;
 
