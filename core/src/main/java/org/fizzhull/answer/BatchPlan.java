@@ -13,6 +13,7 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -58,6 +59,23 @@ public record BatchPlan(
      * @param sampling seed and number of draws
      */
     public BatchPlan {
+        Given.all(
+                "recipe",
+                recipe,
+                "shape",
+                shape,
+                "pressed",
+                pressed,
+                "floating",
+                floating,
+                "batch",
+                batch,
+                "steps",
+                steps,
+                "dried",
+                dried,
+                "sampling",
+                sampling);
         steps = List.copyOf(steps);
     }
 

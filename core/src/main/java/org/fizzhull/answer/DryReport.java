@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.quantity.Given;
 
 /**
  * A drying forecast with its dates, which the physics does not know. Local time without a zone: what the maker's clock
@@ -18,6 +19,17 @@ import org.fizzhull.forecast.model.DryLogFit;
  * @param readyBy when it has to be ready, local time; empty where no date was given
  */
 public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Optional<LocalDateTime> readyBy) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param forecast drying of the recipe, after any weighings
+     * @param start when the piece was pressed, local time; empty where no date was given
+     * @param readyBy when it has to be ready, local time; empty where no date was given
+     */
+    public DryReport {
+        Given.all("forecast", forecast, "start", start, "readyBy", readyBy);
+    }
+
     /** {@return the time until ready, s; empty where it is not within 60 days} */
     public Optional<Interval> ready() {
         return forecast.ready();

@@ -7,6 +7,7 @@ import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -25,6 +26,15 @@ import org.fizzhull.shape.Shape;
  * @param blend the recipe per kilogram of dry powder
  */
 public record Mix(Blend blend) implements Serializable {
+    /**
+     * Refuses what is missing.
+     *
+     * @param blend the recipe per kilogram of dry powder
+     */
+    public Mix {
+        Given.all("blend", blend);
+    }
+
     /**
      * {@return the mix of a recipe}
      *

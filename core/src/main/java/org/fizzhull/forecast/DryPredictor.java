@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.Drying;
@@ -31,6 +30,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
@@ -78,7 +78,8 @@ public final class DryPredictor {
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "log", log, "seen", seen);
+        this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
         this.log = log;

@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -27,6 +26,7 @@ import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Draws;
@@ -80,7 +80,8 @@ public final class FizzPredictor {
     private final Observations seen;
 
     private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "seen", seen);
+        this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
         this.seen = seen;

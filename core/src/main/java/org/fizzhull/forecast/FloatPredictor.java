@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
@@ -30,6 +29,7 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -98,10 +98,11 @@ public final class FloatPredictor {
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
-        this.sampling = Objects.requireNonNull(sampling, "sampling");
-        this.workers = Objects.requireNonNull(workers, "workers");
-        this.seen = Objects.requireNonNull(seen, "observations");
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "seen", seen);
+        this.factors = factors;
+        this.sampling = sampling;
+        this.workers = workers;
+        this.seen = seen;
     }
 
     /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -35,6 +34,7 @@ import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -93,7 +93,8 @@ public final class PressPredictor {
 
     private PressPredictor(
             Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
-        this.base = Objects.requireNonNull(base, "factors");
+        Given.all("base", base, "sampling", sampling, "workers", workers, "room", room, "weighed", weighed);
+        this.base = base;
         this.sampling = sampling;
         this.workers = workers;
         this.room = room;

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -94,6 +95,35 @@ public record Trial(
      *     {@code conflict} for a rise time of a piece that did not rise, or water that is not that of the mould
      */
     public Trial {
+        Given.all(
+                "name",
+                name,
+                "shape",
+                shape,
+                "mouldWater",
+                mouldWater,
+                "blend",
+                blend,
+                "fill",
+                fill,
+                "pressure",
+                pressure,
+                "mass",
+                mass,
+                "bath",
+                bath,
+                "result",
+                result,
+                "roseAfter",
+                roseAfter,
+                "left",
+                left,
+                "fizzedFor",
+                fizzedFor,
+                "lift",
+                lift,
+                "liftAfter",
+                liftAfter);
         if (mass.isEmpty() && (fill.isEmpty() || blend.isEmpty())) {
             throw new Refusal(
                     "missing-value",

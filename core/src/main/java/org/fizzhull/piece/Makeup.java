@@ -1,6 +1,7 @@
 package org.fizzhull.piece;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -37,6 +38,7 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
      * @throws IllegalArgumentException for a value outside its range, infinity or NaN
      */
     public Makeup {
+        Given.all("additives", additives);
         boolean sound = trueDensity > 0
                 && trueDensity < Double.POSITIVE_INFINITY
                 && gasCapacity >= 0

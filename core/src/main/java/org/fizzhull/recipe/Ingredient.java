@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
@@ -63,6 +64,23 @@ public record Ingredient(
      *     shares of water and alcohol above 1 in all
      */
     public Ingredient {
+        Given.all(
+                "name",
+                name,
+                "aliases",
+                aliases,
+                "role",
+                role,
+                "substance",
+                substance,
+                "values",
+                values,
+                "caution",
+                caution,
+                "allergen",
+                allergen,
+                "remark",
+                remark);
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");
         }

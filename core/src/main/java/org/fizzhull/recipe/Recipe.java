@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -52,6 +53,7 @@ public record Recipe(
      *     misplaced} for a liquid under dry or a powder under wet
      */
     public Recipe {
+        Given.all("name", name, "dry", dry, "wet", wet, "prices", prices, "limits", limits, "notices", notices);
         dry = List.copyOf(dry);
         wet = List.copyOf(wet);
         prices = Map.copyOf(prices);

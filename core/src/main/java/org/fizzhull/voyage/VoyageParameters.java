@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 
 /**
  * The uncertain parameters of a piece in the bath, beside those of fizzing ({@link org.fizzhull.fizz.FizzParameters}).
@@ -11,6 +12,17 @@ import java.io.Serializable;
  *     entrained up-flow wins
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
+    /**
+     * Refuses what is no number.
+     *
+     * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
+     * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the entrained up-flow wins
+     */
+    public VoyageParameters {
+        Given.finite("wet skin depth", wetSkinDepth);
+        Given.finite("plume factor", plumeFactor);
+    }
+
     /** {@return the medians of the priors: 0.15 mm, 0.1} */
     public static VoyageParameters standard() {
         return new VoyageParameters(0.15e-3, 0.1);

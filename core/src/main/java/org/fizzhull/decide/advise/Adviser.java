@@ -8,6 +8,7 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 
@@ -54,6 +55,21 @@ public final class Adviser {
             IngredientTable table,
             Set<String> locked,
             KitchenSteps steps) {
+        Given.all(
+                "predictor",
+                predictor,
+                "elsewhere",
+                elsewhere,
+                "sampling",
+                sampling,
+                "workers",
+                workers,
+                "table",
+                table,
+                "locked",
+                locked,
+                "steps",
+                steps);
         this.predictor = predictor;
         this.elsewhere = elsewhere;
         this.sampling = sampling;

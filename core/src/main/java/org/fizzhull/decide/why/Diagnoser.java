@@ -10,6 +10,7 @@ import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -52,6 +53,7 @@ public final class Diagnoser {
     private final Workers workers;
 
     private Diagnoser(Factors factors, Sampling sampling, Workers workers) {
+        Given.all("factors", factors, "sampling", sampling, "workers", workers);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

@@ -25,6 +25,7 @@ import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
@@ -52,6 +53,7 @@ public final class JointPredictor {
     private final List<MeasuredPieces> measured;
 
     private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "measured", measured);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
 
@@ -41,6 +42,7 @@ public record Observations(
      * @throws Refusal {@code conflict}
      */
     public Observations {
+        Given.all("fizz", fizz, "rise", rise, "weighed", weighed, "lift", lift);
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
         lift = List.copyOf(lift);

@@ -1,0 +1,46 @@
+package org.fizzhull.quantity;
+
+/**
+ * What every constructor and factory asks of its arguments, in one place: that they are there, and that a number is one.
+ * Ranges with a unit are {@link Allowed}'s.
+ *
+ * <pre>{@code
+ * public Candidate {
+ *     Given.all("mould", mould, "question", question);
+ * }
+ * }</pre>
+ *
+ * <p>Stateless; some nanoseconds a value.
+ */
+public final class Given {
+    private Given() {}
+
+    /**
+     * Refuses what is missing.
+     *
+     * @param namesAndValues name of an argument, its value, name of the next, and so on
+     * @throws NullPointerException for the first value that is null, by its name
+     */
+    public static void all(Object... namesAndValues) {
+        for (int i = 1; i < namesAndValues.length; i += 2) {
+            if (namesAndValues[i] == null) {
+                throw new NullPointerException(namesAndValues[i - 1] + " is null");
+            }
+        }
+    }
+
+    /**
+     * {@return the number itself} Refuses what is none.
+     *
+     * @param name name of the argument
+     * @param value value, SI
+     * @throws Refusal {@code out-of-range} for NaN and the infinite
+     */
+    public static double finite(String name, double value) {
+        if (Double.isFinite(value)) {
+            return value;
+        }
+        throw new Refusal(
+                "out-of-range", name, Double.toString(value), "a finite number", "An amount is a number, in SI units.");
+    }
+}
