@@ -55,6 +55,7 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
      * @param seconds time since pressing, s
      */
     public Optional<LocalDateTime> at(double seconds) {
+        Given.finite("seconds", seconds);
         return start.map(pressed -> pressed.plusSeconds(Math.round(seconds)));
     }
 

@@ -229,6 +229,7 @@ public record Design(
      * @param other recipe of the mix
      */
     public Design of(Recipe other) {
+        Given.all("other", other);
         return new Design(
                 Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale, openings);
     }

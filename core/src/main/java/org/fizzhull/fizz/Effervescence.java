@@ -2,6 +2,7 @@ package org.fizzhull.fizz;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Moles;
 
 /**
@@ -66,6 +67,7 @@ public record Effervescence(Degree degree, Cause cause) {
      * @throws IllegalArgumentException for a negative capacity or NaN
      */
     public static Effervescence of(Moles fresh, double capacity) {
+        Given.all("fresh", fresh);
         Degree degree = degree(capacity);
         if (degree == Degree.FIZZES) {
             return new Effervescence(degree, Cause.NONE);
@@ -83,6 +85,7 @@ public record Effervescence(Degree degree, Cause cause) {
      * @param fresh moles that can react, per kg of dry powder
      */
     public static Effervescence of(Moles fresh) {
+        Given.all("fresh", fresh);
         return of(fresh, fresh.gas());
     }
 

@@ -38,7 +38,7 @@ public record FizzParameters(
         double starchFactor)
         implements Serializable {
     /**
-     * Refuses what is no number.
+     * Refuses what is no number, and, the slope aside, what is below 0.
      *
      * @param recession38 v38, speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
      * @param porositySlope b, growth of the logarithm of that speed per unit of porosity
@@ -53,17 +53,17 @@ public record FizzParameters(
      * @param starchFactor recession with 10 % of starch over that without
      */
     public FizzParameters {
-        Given.finite("recession38", recession38);
+        Given.notNegative("recession38", recession38);
         Given.finite("porosity slope", porositySlope);
-        Given.finite("activation energy", activationEnergy);
-        Given.finite("reactive exponent", reactiveExponent);
-        Given.finite("bubble diameter", bubbleDiameter);
-        Given.finite("layer ratio", layerRatio);
-        Given.finite("underside excess", undersideExcess);
-        Given.finite("gas share", gasShare);
-        Given.finite("oil factor", oilFactor);
-        Given.finite("surfactant factor", surfactantFactor);
-        Given.finite("starch factor", starchFactor);
+        Given.notNegative("activation energy", activationEnergy);
+        Given.notNegative("reactive exponent", reactiveExponent);
+        Given.notNegative("bubble diameter", bubbleDiameter);
+        Given.notNegative("layer ratio", layerRatio);
+        Given.notNegative("underside excess", undersideExcess);
+        Given.notNegative("gas share", gasShare);
+        Given.notNegative("oil factor", oilFactor);
+        Given.notNegative("surfactant factor", surfactantFactor);
+        Given.notNegative("starch factor", starchFactor);
     }
 
     /**

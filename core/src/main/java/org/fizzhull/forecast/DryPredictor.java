@@ -78,7 +78,7 @@ public final class DryPredictor {
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers, "log", log, "seen", seen);
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "log", log, "observations", seen);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
@@ -126,6 +126,7 @@ public final class DryPredictor {
      * @param weighings weights and times of pieces of the batch
      */
     public DryPredictor with(DryLog weighings) {
+        Given.all("weighings", weighings);
         return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
     }
 

@@ -80,7 +80,7 @@ public final class FizzPredictor {
     private final Observations seen;
 
     private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers, "seen", seen);
+        Given.all("factors", factors, "sampling", sampling, "workers", workers, "observations", seen);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

@@ -93,7 +93,7 @@ public final class PressPredictor {
 
     private PressPredictor(
             Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
-        Given.all("base", base, "sampling", sampling, "workers", workers, "room", room, "weighed", weighed);
+        Given.all("factors", base, "sampling", sampling, "workers", workers, "room", room, "weighed", weighed);
         this.base = base;
         this.sampling = sampling;
         this.workers = workers;
@@ -155,6 +155,7 @@ public final class PressPredictor {
      * @param piece a piece of known pressure, weighed straight from the mould
      */
     public PressPredictor with(WeighedPiece piece) {
+        Given.all("piece", piece);
         return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }
 

@@ -30,6 +30,20 @@ public final class Given {
     }
 
     /**
+     * {@return the number itself} Refuses what is none, and what is below 0.
+     *
+     * @param name name of the argument
+     * @param value value, SI
+     * @throws Refusal {@code out-of-range}
+     */
+    public static double notNegative(String name, double value) {
+        if (finite(name, value) >= 0) {
+            return value;
+        }
+        throw new Refusal("out-of-range", name, Double.toString(value), "0 or more", "");
+    }
+
+    /**
      * {@return the number itself} Refuses what is none.
      *
      * @param name name of the argument

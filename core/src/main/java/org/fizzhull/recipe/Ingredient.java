@@ -130,6 +130,7 @@ public record Ingredient(
      * @param property which value
      */
     public Optional<Datum> datum(Property property) {
+        Given.all("property", property);
         return Optional.ofNullable(values.get(property));
     }
 
@@ -140,6 +141,7 @@ public record Ingredient(
      * @throws Refusal {@code missing}, naming ingredient and property, where it is not known
      */
     public double value(Property property) {
+        Given.all("property", property);
         return needed(name, values, property);
     }
 
@@ -150,6 +152,7 @@ public record Ingredient(
      * @param otherwise value of an ingredient of which nothing is said, SI; 0 for what most do not have
      */
     public double value(Property property, double otherwise) {
+        Given.all("property", property);
         Datum d = values.get(property);
         return d == null ? otherwise : d.value();
     }
@@ -161,6 +164,7 @@ public record Ingredient(
      * @param otherwise relative standard deviation of a value that is not known
      */
     public double relativeSigma(Property property, double otherwise) {
+        Given.all("property", property);
         Datum d = values.get(property);
         return d == null ? otherwise : d.relativeSigma();
     }

@@ -105,6 +105,7 @@ public record Recipe(
      * @param ingredientName name of the ingredient as {@link Ingredient#name()} gives it
      */
     public Optional<Part> part(String ingredientName) {
+        Given.all("ingredientName", ingredientName);
         for (Part part : dry) {
             if (part.ingredient().name().equals(ingredientName)) {
                 return Optional.of(part);

@@ -10,6 +10,7 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 
@@ -93,6 +94,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, Release release) {
+        Given.all("release", release);
         return of(shape, release, ErosionGrid.USUAL);
     }
 
@@ -104,6 +106,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, RestingAttitude rest, Release release) {
+        Given.all("release", release, "rest", rest);
         return new VoyageForm(shape, rest, release, ErosionGrid.USUAL);
     }
 
@@ -116,6 +119,7 @@ public final class VoyageForm {
      * @throws IllegalArgumentException for any other number of depths
      */
     public static VoyageForm of(Shape shape, Release release, int depths) {
+        Given.all("release", release);
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);
         }

@@ -13,13 +13,13 @@ import org.fizzhull.quantity.Given;
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
     /**
-     * Refuses what is no number.
+     * Refuses what is no number, and a depth below 0.
      *
      * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
      * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the entrained up-flow wins
      */
     public VoyageParameters {
-        Given.finite("wet skin depth", wetSkinDepth);
+        Given.notNegative("wet skin depth", wetSkinDepth);
         Given.finite("plume factor", plumeFactor);
     }
 

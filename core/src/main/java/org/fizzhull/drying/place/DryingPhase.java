@@ -114,6 +114,7 @@ public record DryingPhase(
      * @param closed the closed room
      */
     public DryingPhase in(ClosedRoom closed) {
+        Given.all("closed", closed);
         return new DryingPhase(opening, air, Optional.of(closed), wrap, gap, fan, duration, storage);
     }
 

@@ -83,6 +83,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @param name name as people write it
      */
     public static Optional<Wrap> named(String name) {
+        Given.all("name", name);
         for (Wrap wrap : NAMED) {
             if (wrap.name.equals(name)) {
                 return Optional.of(wrap);

@@ -94,6 +94,7 @@ public record DryingConditions(
      * @param shape form of the piece
      */
     public DryingPlan plan(Shape shape) {
+        Given.all("shape", shape);
         return plan(shape, Openings.of(shape, standing));
     }
 
@@ -105,6 +106,7 @@ public record DryingConditions(
      * @throws IllegalArgumentException for ways out on another standing
      */
     public DryingPlan plan(Shape shape, Openings ways) {
+        Given.all("shape", shape);
         if (ways.standing() != standing) {
             throw new IllegalArgumentException("ways out on a " + ways.standing() + ", dried on a " + standing);
         }

@@ -9,6 +9,7 @@ import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Priors;
 
@@ -28,6 +29,7 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
      * @param notices what was taken for granted in it
      */
     public DryingPlan {
+        Given.all("phases", phases, "notices", notices);
         phases = List.copyOf(phases);
         notices = List.copyOf(notices);
     }
@@ -50,9 +52,12 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
      * {@return the same with another time in its first phase, s}
      *
      * @param seconds duration of the first phase, s
-     * @throws IndexOutOfBoundsException for a plan without a phase
+     * @throws IllegalArgumentException for a plan without a phase
      */
     public DryingPlan openFor(double seconds) {
+        if (phases.isEmpty()) {
+            throw new IllegalArgumentException("drying needs a plan with a phase");
+        }
         List<DryingPhase> others = new ArrayList<>(phases);
         others.set(0, phases.get(0).lasting(seconds));
         return new DryingPlan(others, notices);
@@ -96,6 +101,7 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
      * @param more remarks that are added
      */
     public DryingPlan noting(List<Notice> more) {
+        Given.all("more", more);
         List<Notice> all = new ArrayList<>(notices);
         all.addAll(more);
         return new DryingPlan(phases, all);

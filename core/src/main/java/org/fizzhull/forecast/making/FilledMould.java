@@ -66,6 +66,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     @Override
     public Maker maker(Shape shape) {
+        Given.all("shape", shape);
         return new PlannedDrying(shape, plan).maker(packing(shape));
     }
 
@@ -75,6 +76,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
      * @param shape form of the piece
      */
     public Packing packing(Shape shape) {
+        Given.all("shape", shape);
         MixedDraw mixed = new MixedDraw(blend);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();

@@ -14,6 +14,7 @@ import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Moles;
@@ -48,6 +49,7 @@ public final class PlannedDrying {
      * @param plan what happens between press and bath
      */
     public PlannedDrying(Shape shape, DryingPlan plan) {
+        Given.all("shape", shape, "plan", plan);
         this.shape = shape;
         this.plan = plan;
     }

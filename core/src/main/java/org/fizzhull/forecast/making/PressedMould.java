@@ -10,6 +10,7 @@ import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -40,8 +41,15 @@ public record PressedMould(
      */
     public PressedMould {
         Given.all("blend", blend, "filling", filling, "plan", plan);
-        Given.finite("pressure", pressure);
-        Given.finite("press spread", pressSpread);
+        Press.checkPressure(pressure);
+        if (!(pressSpread >= 1 && pressSpread < Double.POSITIVE_INFINITY)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "spread of the press",
+                    "a factor of " + pressSpread,
+                    "1 or more",
+                    "One standard deviation of the pressure, as a factor: 1.6 for a hand, 1 where it is exact.");
+        }
     }
 
     @Override

@@ -110,6 +110,7 @@ public record WeighedPiece(
      * @param mould form of the piece that the mould makes
      */
     public WeighedPiece in(Shape mould) {
+        Given.all("mould", mould);
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 

@@ -74,6 +74,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations fizzed(TimedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(and(fizz, piece), rise, weighed, lift);
     }
 
@@ -83,6 +84,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations rose(TimedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(fizz, and(rise, piece), weighed, lift);
     }
 
@@ -92,6 +94,7 @@ public record Observations(
      * @param piece the piece that was weighed next
      */
     public Observations weighed(WeighedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(
                 fizz, rise, Optional.of(weighed.map(first -> first.and(piece)).orElse(piece)), lift);
     }
@@ -102,6 +105,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations held(HeldPiece piece) {
+        Given.all("piece", piece);
         return new Observations(fizz, rise, weighed, and(lift, piece));
     }
 
@@ -138,6 +142,7 @@ public record Observations(
      * @param look takes each of them
      */
     public void eachWeighed(Consumer<WeighedPiece> look) {
+        Given.all("look", look);
         weighed.ifPresent(first -> {
             look.accept(first);
             first.others().forEach(look);

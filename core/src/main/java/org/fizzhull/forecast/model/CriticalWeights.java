@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.numeric.BracketedRoot;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Statistics;
 import org.jspecify.annotations.Nullable;
 
@@ -194,6 +195,7 @@ public final class CriticalWeights implements Serializable {
      * @param entered mean weight as it is entered, kg
      */
     public BatchShare batchAt(double entered) {
+        Given.finite("entered", entered);
         double[] shares = sharesToTheEnd(entered);
         double average = Statistics.mean(shares);
         int nearlyAll = 0;

@@ -15,6 +15,7 @@ import org.fizzhull.forecast.prior.DrawValues;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.InputRange;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
@@ -65,6 +66,7 @@ public final class Factors implements Serializable {
     }
 
     private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence) {
+        Given.all("rows", rows);
         this.rows = List.copyOf(rows);
         this.removed = Set.copyOf(removed);
         this.dependence = dependence;
@@ -77,6 +79,7 @@ public final class Factors implements Serializable {
      * @param how whole draws of those inputs, drawn together row by row
      */
     public Factors learned(List<Factor> learned, Dependence how) {
+        Given.all("how", how);
         Factors changed = this;
         for (Factor factor : learned) {
             changed = changed.with(factor);
@@ -100,6 +103,7 @@ public final class Factors implements Serializable {
      * @param input the input
      */
     public Optional<Factor> row(Input input) {
+        Given.all("input", input);
         return rows.stream().filter(row -> row.input() == input).findFirst();
     }
 
@@ -258,6 +262,7 @@ public final class Factors implements Serializable {
      * @param input the input
      */
     public int column(Input input) {
+        Given.all("input", input);
         int at = 0;
         for (Factor row : rows) {
             if (row.input() == input) {

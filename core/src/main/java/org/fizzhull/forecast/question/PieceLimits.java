@@ -5,6 +5,7 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -106,6 +107,7 @@ public final class PieceLimits {
      * @throws Refusal {@code out-of-range}, {@code contradiction} where hull and volume disagree, {@code does-not-fit}
      */
     public static void checkPiece(Shape shape, Making making) {
+        Given.all("shape", shape, "making", making);
         ShapeCheck.check(shape);
         if (making instanceof FilledMould filled) {
             checkFill(shape, filled);
