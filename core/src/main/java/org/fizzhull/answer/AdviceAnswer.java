@@ -41,7 +41,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
      * @param words sentences for the answer and its proposals; {@link AdviceWords#NONE} leaves their keys null
      */
     public AdviceAnswer {
-        Given.all("advice", advice, "words", words);
+        Given.all("advice, words", advice, words);
     }
 
     /** Seconds in an hour. */

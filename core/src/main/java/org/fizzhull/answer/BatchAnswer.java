@@ -39,7 +39,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
      * @param warnings what a maker must know before weighing in, in words
      */
     public BatchAnswer {
-        Given.all("plan", plan, "warnings", warnings);
+        Given.all("plan, warnings", plan, warnings);
         warnings = List.copyOf(warnings);
     }
 

@@ -60,21 +60,14 @@ public record BatchPlan(
      */
     public BatchPlan {
         Given.all(
-                "recipe",
+                "recipe, shape, pressed, floating, batch, steps, dried, sampling",
                 recipe,
-                "shape",
                 shape,
-                "pressed",
                 pressed,
-                "floating",
                 floating,
-                "batch",
                 batch,
-                "steps",
                 steps,
-                "dried",
                 dried,
-                "sampling",
                 sampling);
         steps = List.copyOf(steps);
     }

@@ -40,7 +40,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
      * @param said what the reader must know beside the nulls
      */
     public CompareAnswer {
-        Given.all("comparison", comparison, "said", said);
+        Given.all("comparison, said", comparison, said);
         said = List.copyOf(said);
     }
 

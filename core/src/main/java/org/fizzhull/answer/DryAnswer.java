@@ -46,7 +46,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
      * @param sentence the key {@code verdict}, in plain words; empty where nobody words it
      */
     public DryAnswer {
-        Given.all("report", report, "sentence", sentence);
+        Given.all("report, sentence", report, sentence);
     }
 
     /** Grams in a kilogram. */

@@ -27,7 +27,7 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
      * @param readyBy when it has to be ready, local time; empty where no date was given
      */
     public DryReport {
-        Given.all("forecast", forecast, "start", start, "readyBy", readyBy);
+        Given.all("forecast, start, readyBy", forecast, start, readyBy);
     }
 
     /** {@return the time until ready, s; empty where it is not within 60 days} */

@@ -53,7 +53,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
      * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
      */
     public FloatAnswer {
-        Given.all("forecast", forecast, "words", words);
+        Given.all("forecast, words", forecast, words);
     }
 
     /** Grams in a kilogram. */

@@ -28,7 +28,7 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
      * @param notices what the reader must know
      */
     public IngredientsAnswer {
-        Given.all("rows", rows, "notices", notices);
+        Given.all("rows, notices", rows, notices);
         rows = List.copyOf(rows);
         notices = List.copyOf(notices);
     }

@@ -37,7 +37,7 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
      * @param words sentences for what to measure next
      */
     public LearnAnswer {
-        Given.all("learned", learned, "unused", unused, "words", words);
+        Given.all("learned, unused, words", learned, unused, words);
         unused = List.copyOf(unused);
     }
 

@@ -27,7 +27,7 @@ public record PressReport(PressForecast forecast, boolean mould, Optional<DryFor
      * @param dryingAsked whether drying options were given
      */
     public PressReport {
-        Given.all("forecast", forecast, "dried", dried);
+        Given.all("forecast, dried", forecast, dried);
     }
 
     /** For drying options without a piece to dry. */

@@ -40,7 +40,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
      * @param words sentences for the answer, its causes and its check; {@link DiagnosisWords#NONE} leaves their keys null
      */
     public WhyAnswer {
-        Given.all("why", why, "sampling", sampling, "words", words);
+        Given.all("why, sampling, words", why, sampling, words);
     }
 
     /** Grams in a kilogram. */

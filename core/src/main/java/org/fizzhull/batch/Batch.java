@@ -110,7 +110,7 @@ public record Batch(
             double mixSize,
             double crumbling,
             Measures measures) {
-        Given.all("recipe", recipe, "measures", measures);
+        Given.all("recipe, measures", recipe, measures);
         if (!(pieces >= 1 && pieces <= 100_000)) {
             throw new Refusal(
                     "out-of-range",

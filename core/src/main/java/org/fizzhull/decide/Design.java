@@ -114,7 +114,7 @@ public record Design(
              * @param dried what its mix has become by drying, where that is known
              */
             public Finished {
-                Given.all("hand", hand, "dried", dried);
+                Given.all("hand, dried", hand, dried);
                 Given.finite("mass", mass);
             }
         }
@@ -171,23 +171,15 @@ public record Design(
      */
     public Design {
         Given.all(
-                "recipe",
+                "recipe, shape, filling, drying, bath, into, measured, scale, openings",
                 recipe,
-                "shape",
                 shape,
-                "filling",
                 filling,
-                "drying",
                 drying,
-                "bath",
                 bath,
-                "into",
                 into,
-                "measured",
                 measured,
-                "scale",
                 scale,
-                "openings",
                 openings);
         if (recipe.isEmpty() && !(filling instanceof Filling.Finished)) {
             throw new IllegalArgumentException("a fill or a press needs a recipe");

@@ -32,7 +32,7 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
      * @throws Refusal {@code missing} for no name, {@code out-of-range} for no cavity or a negative price
      */
     public Mould {
-        Given.all("name", name, "shape", shape, "price", price, "material", material, "note", note);
+        Given.all("name, shape, price, material, note", name, shape, price, material, note);
         if (name.isBlank()) {
             throw new Refusal("missing", "name", "", "a name", "Say how you call this mould.");
         }

@@ -20,7 +20,7 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
      * @throws IllegalArgumentException for such
      */
     public Notice {
-        Given.all("code", code, "text", text, "kind", kind);
+        Given.all("code, text, kind", code, text, kind);
         if (code.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException(
                     "a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");

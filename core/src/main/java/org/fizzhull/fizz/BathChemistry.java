@@ -80,7 +80,7 @@ public final class BathChemistry {
      * @param reagents moles that dissolve
      */
     public static BathChemistry of(Bath bath, Reagents reagents) {
-        Given.all("bath", bath, "reagents", reagents);
+        Given.all("bath, reagents", bath, reagents);
         return new BathChemistry(bath, reagents);
     }
 

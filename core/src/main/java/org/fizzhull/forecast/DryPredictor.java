@@ -78,7 +78,7 @@ public final class DryPredictor {
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers, "log", log, "observations", seen);
+        Given.all("factors, sampling, workers, log, observations", factors, sampling, workers, log, seen);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

@@ -98,7 +98,7 @@ public final class FloatPredictor {
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers, "observations", seen);
+        Given.all("factors, sampling, workers, observations", factors, sampling, workers, seen);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

@@ -93,7 +93,7 @@ public final class PressPredictor {
 
     private PressPredictor(
             Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
-        Given.all("factors", base, "sampling", sampling, "workers", workers, "room", room, "weighed", weighed);
+        Given.all("factors, sampling, workers, room, weighed", base, sampling, workers, room, weighed);
         this.base = base;
         this.sampling = sampling;
         this.workers = workers;

@@ -66,7 +66,7 @@ public final class WaterLeft {
      * @throws Refusal {@code weights-disagree} where the course from this fill never weighs so much
      */
     public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
-        Given.all("shape", shape, "blend", blend, "plan", plan);
+        Given.all("shape, blend, plan", shape, blend, plan);
         double own = mass - shape.insetMass();
         // the course may go on beyond the plan: a piece may have dried for longer than was said
         var longer = new DryingPlan(DryModel.longer(plan.phases()));

@@ -1,5 +1,6 @@
 package org.fizzhull.learn;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.prior.Measured;
@@ -96,34 +97,26 @@ public record Trial(
      */
     public Trial {
         Given.all(
-                "name",
+                "name, shape, mouldWater, blend, fill, pressure, mass, "
+                        + "bath, result, roseAfter, left, fizzedFor, lift, liftAfter",
                 name,
-                "shape",
                 shape,
-                "mouldWater",
                 mouldWater,
-                "blend",
                 blend,
-                "fill",
                 fill,
-                "pressure",
                 pressure,
-                "mass",
                 mass,
-                "bath",
                 bath,
-                "result",
                 result,
-                "roseAfter",
                 roseAfter,
-                "left",
                 left,
-                "fizzedFor",
                 fizzedFor,
-                "lift",
                 lift,
-                "liftAfter",
                 liftAfter);
+        for (OptionalDouble number :
+                List.of(mouldWater, fill, pressure, mass, roseAfter, left, fizzedFor, lift, liftAfter)) {
+            number.ifPresent(value -> Given.finite(name, value));
+        }
         if (mass.isEmpty() && (fill.isEmpty() || blend.isEmpty())) {
             throw new Refusal(
                     "missing-value",

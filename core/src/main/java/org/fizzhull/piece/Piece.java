@@ -27,7 +27,7 @@ public record Piece(Shape shape, double mass, Makeup makeup) implements Serializ
      * @throws Refusal {@code out-of-range} for a mass that is not above that of the inset, or infinite
      */
     public Piece {
-        Given.all("shape", shape, "makeup", makeup);
+        Given.all("shape, makeup", shape, makeup);
         if (!(mass > shape.insetMass() && mass < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
                     "out-of-range",

@@ -95,7 +95,7 @@ public final class Press {
      * @param otherReaction rates of the reaction in the bowl
      */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
-        Given.all("otherRoom", otherRoom, "otherReaction", otherReaction);
+        Given.all("otherRoom, otherReaction", otherRoom, otherReaction);
         return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
     }
 

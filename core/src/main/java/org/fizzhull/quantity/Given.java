@@ -6,7 +6,7 @@ package org.fizzhull.quantity;
  *
  * <pre>{@code
  * public Candidate {
- *     Given.all("mould", mould, "question", question);
+ *     Given.all("mould, question", mould, question);
  * }
  * }</pre>
  *
@@ -18,13 +18,14 @@ public final class Given {
     /**
      * Refuses what is missing.
      *
-     * @param namesAndValues name of an argument, its value, name of the next, and so on
-     * @throws NullPointerException for the first value that is null, by its name
+     * @param names names of the arguments in order, between commas
+     * @param values the arguments
+     * @throws NullPointerException for the first that is null, by its name
      */
-    public static void all(Object... namesAndValues) {
-        for (int i = 1; i < namesAndValues.length; i += 2) {
-            if (namesAndValues[i] == null) {
-                throw new NullPointerException(namesAndValues[i - 1] + " is null");
+    public static void all(String names, Object... values) {
+        for (int i = 0; i < values.length; i++) {
+            if (values[i] == null) {
+                throw new NullPointerException(names.split(", ")[i] + " is null");
             }
         }
     }

@@ -84,6 +84,7 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
+        Given.all("measures", measures);
         return exact(field, text, read(field, text, measures, dimension))
                 .amount()
                 .value();

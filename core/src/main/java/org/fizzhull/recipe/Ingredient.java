@@ -65,21 +65,14 @@ public record Ingredient(
      */
     public Ingredient {
         Given.all(
-                "name",
+                "name, aliases, role, substance, values, caution, allergen, remark",
                 name,
-                "aliases",
                 aliases,
-                "role",
                 role,
-                "substance",
                 substance,
-                "values",
                 values,
-                "caution",
                 caution,
-                "allergen",
                 allergen,
-                "remark",
                 remark);
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");

@@ -53,7 +53,7 @@ public record Recipe(
      *     misplaced} for a liquid under dry or a powder under wet
      */
     public Recipe {
-        Given.all("name", name, "dry", dry, "wet", wet, "prices", prices, "limits", limits, "notices", notices);
+        Given.all("name, dry, wet, prices, limits, notices", name, dry, wet, prices, limits, notices);
         dry = List.copyOf(dry);
         wet = List.copyOf(wet);
         prices = Map.copyOf(prices);

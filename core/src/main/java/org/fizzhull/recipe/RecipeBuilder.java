@@ -64,7 +64,7 @@ public final class RecipeBuilder {
      * @param measures what a cup and the spoons hold
      */
     public RecipeBuilder(IngredientTable table, Measures measures) {
-        Given.all("table", table, "measures", measures);
+        Given.all("table, measures", table, measures);
         this.table = table;
         this.measures = measures;
     }

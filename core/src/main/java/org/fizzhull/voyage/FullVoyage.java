@@ -99,7 +99,7 @@ public final class FullVoyage {
      * @param bath the water
      */
     public static FullVoyage of(VoyageForm form, Bath bath) {
-        Given.all("form", form, "bath", bath);
+        Given.all("form, bath", form, bath);
         return new FullVoyage(form, bath, ACCURACY);
     }
 

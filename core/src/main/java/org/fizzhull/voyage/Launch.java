@@ -37,7 +37,7 @@ public record Launch(
      * @param voyage how it floats
      */
     public Launch {
-        Given.all("piece", piece, "fizz", fizz, "voyage", voyage);
+        Given.all("piece, fizz, voyage", piece, fizz, voyage);
         Given.finite("temperature", temperature);
         Given.finite("volume ratio", volumeRatio);
         Given.finite("surface ratio", surfaceRatio);

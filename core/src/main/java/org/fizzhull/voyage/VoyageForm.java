@@ -106,7 +106,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, RestingAttitude rest, Release release) {
-        Given.all("release", release, "rest", rest);
+        Given.all("release, rest", release, rest);
         return new VoyageForm(shape, rest, release, ErosionGrid.USUAL);
     }
 

@@ -20,7 +20,7 @@ public record RefusalBody(String command, Refusal refusal) implements AnswerBody
      * @param refusal the refusal
      */
     public RefusalBody {
-        Given.all("command", command, "refusal", refusal);
+        Given.all("command, refusal", command, refusal);
     }
 
     @Override

@@ -56,19 +56,13 @@ public final class Adviser {
             Set<String> locked,
             KitchenSteps steps) {
         Given.all(
-                "predictor",
+                "predictor, elsewhere, sampling, workers, table, locked, steps",
                 predictor,
-                "elsewhere",
                 elsewhere,
-                "sampling",
                 sampling,
-                "workers",
                 workers,
-                "table",
                 table,
-                "locked",
                 locked,
-                "steps",
                 steps);
         this.predictor = predictor;
         this.elsewhere = elsewhere;

@@ -19,7 +19,7 @@ public record Candidate(Mould mould, Question question) {
      * @param question the piece, how it is made, and its bath
      */
     public Candidate {
-        Given.all("mould", mould, "question", question);
+        Given.all("mould, question", mould, question);
     }
 
     /**

@@ -19,7 +19,7 @@ public record NamedBath(Kind kind, Bath bath) {
      * @param bath the water
      */
     public NamedBath {
-        Given.all("kind", kind, "bath", bath);
+        Given.all("kind, bath", kind, bath);
     }
 
     /** Names of the baths of {@link #homes}. */

@@ -53,7 +53,7 @@ public final class Diagnoser {
     private final Workers workers;
 
     private Diagnoser(Factors factors, Sampling sampling, Workers workers) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers);
+        Given.all("factors, sampling, workers", factors, sampling, workers);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

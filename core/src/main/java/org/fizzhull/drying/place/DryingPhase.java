@@ -54,7 +54,7 @@ public record DryingPhase(
      *     to 0.1 m
      */
     public DryingPhase {
-        Given.all("opening", opening, "air", air, "room", room, "wrap", wrap);
+        Given.all("opening, air, room, wrap", opening, air, room, wrap);
         if (!(duration > 0 && duration <= 1e9)) {
             throw new IllegalArgumentException(
                     "a phase lasts more than 0 s and at most 30 years, not " + duration + " s");

@@ -35,7 +35,7 @@ public final class DryingShapeFactor {
      * @param exposure which faces vapour leaves through
      */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
-        Given.all("shape", shape, "exposure", exposure);
+        Given.all("shape, exposure", shape, exposure);
         OptionalDouble exact = shape.diffusionTime(exposure);
         return exact.isPresent()
                 ? OptionalDouble.of(exact.getAsDouble() / profileTime(shape.depthProfile(exposure)))

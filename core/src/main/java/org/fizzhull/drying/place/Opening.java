@@ -45,7 +45,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      * @param exposure which faces vapour leaves through
      */
     public static Opening of(Shape shape, Exposure exposure) {
-        Given.all("shape", shape, "exposure", exposure);
+        Given.all("shape, exposure", shape, exposure);
         double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
         return new Opening(shape.depthProfile(exposure), Math.max(1, factor));
     }

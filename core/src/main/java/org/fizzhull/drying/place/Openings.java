@@ -21,7 +21,7 @@ public record Openings(Standing standing, Opening lying, Opening around) {
      * @param around taken off, wrapped or put away
      */
     public Openings {
-        Given.all("standing", standing, "lying", lying, "around", around);
+        Given.all("standing, lying, around", standing, lying, around);
     }
 
     /**

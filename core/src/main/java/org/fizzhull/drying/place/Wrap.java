@@ -54,7 +54,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @throws IllegalArgumentException for a thickness or permeability out of range
      */
     public Wrap {
-        Given.all("name", name, "note", note);
+        Given.all("name, note", name, note);
         if (!(thickness >= 0 && thickness < 0.01 && permeability >= 0 && permeability < 1e-8)) {
             throw new IllegalArgumentException("wrap " + name + " has a thickness or permeability out of range");
         }

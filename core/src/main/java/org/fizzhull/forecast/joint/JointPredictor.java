@@ -53,7 +53,7 @@ public final class JointPredictor {
     private final List<MeasuredPieces> measured;
 
     private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
-        Given.all("factors", factors, "sampling", sampling, "workers", workers, "measured", measured);
+        Given.all("factors, sampling, workers, measured", factors, sampling, workers, measured);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;

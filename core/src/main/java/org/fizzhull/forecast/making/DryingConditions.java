@@ -57,7 +57,7 @@ public record DryingConditions(
      * @throws IllegalArgumentException for a time below 0, no open time, or a time in a wrap that is none
      */
     public DryingConditions {
-        Given.all("air", air, "room", room, "standing", standing, "wrap", wrap, "storage", storage);
+        Given.all("air, room, standing, wrap, storage", air, room, standing, wrap, storage);
         if (!(open > 0 && wrapped >= 0 && (wrap.present() || wrapped == 0))) {
             throw new IllegalArgumentException("open " + open + " s, then " + wrapped + " s in " + wrap.name());
         }

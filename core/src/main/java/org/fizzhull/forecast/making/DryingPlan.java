@@ -29,7 +29,7 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
      * @param notices what was taken for granted in it
      */
     public DryingPlan {
-        Given.all("phases", phases, "notices", notices);
+        Given.all("phases, notices", phases, notices);
         phases = List.copyOf(phases);
         notices = List.copyOf(notices);
     }

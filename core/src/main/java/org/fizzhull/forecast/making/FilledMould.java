@@ -39,7 +39,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
      * @param plan what happens between press and bath
      */
     public FilledMould {
-        Given.all("blend", blend, "hand", hand, "plan", plan);
+        Given.all("blend, hand, plan", blend, hand, plan);
         Given.finite("damp mass", dampMass);
     }
 

@@ -49,7 +49,7 @@ public final class PlannedDrying {
      * @param plan what happens between press and bath
      */
     public PlannedDrying(Shape shape, DryingPlan plan) {
-        Given.all("shape", shape, "plan", plan);
+        Given.all("shape, plan", shape, plan);
         this.shape = shape;
         this.plan = plan;
     }

@@ -40,7 +40,7 @@ public record PressedMould(
      * @param plan what happens between press and bath
      */
     public PressedMould {
-        Given.all("blend", blend, "filling", filling, "plan", plan);
+        Given.all("blend, filling, plan", blend, filling, plan);
         Press.checkPressure(pressure);
         if (!(pressSpread >= 1 && pressSpread < Double.POSITIVE_INFINITY)) {
             throw new Refusal(

@@ -35,7 +35,7 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
      * @param dried what the recipe has become, where it is known how it was dried ({@link org.fizzhull.forecast.WaterLeft})
      */
     public Weighed {
-        Given.all("hand", hand, "blend", blend, "dried", dried);
+        Given.all("hand, blend, dried", hand, blend, dried);
         Given.finite("mass", mass);
     }
 

@@ -60,7 +60,7 @@ public record WeighedPiece(
      * @throws IllegalArgumentException for a spread that is none
      */
     public WeighedPiece {
-        Given.all("shape", shape, "others", others);
+        Given.all("shape, others", shape, others);
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
             throw new Refusal("out-of-range", "weighed", dampMass + " kg", "more than 0 kg", "Weigh it damp.");
         }

@@ -18,6 +18,6 @@ public record MeasuredPieces(Question like, Observations seen) {
      * @param seen what was measured on them
      */
     public MeasuredPieces {
-        Given.all("like", like, "seen", seen);
+        Given.all("like, seen", like, seen);
     }
 }

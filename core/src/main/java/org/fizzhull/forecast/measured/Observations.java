@@ -42,7 +42,7 @@ public record Observations(
      * @throws Refusal {@code conflict}
      */
     public Observations {
-        Given.all("fizz", fizz, "rise", rise, "weighed", weighed, "lift", lift);
+        Given.all("fizz, rise, weighed, lift", fizz, rise, weighed, lift);
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
         lift = List.copyOf(lift);

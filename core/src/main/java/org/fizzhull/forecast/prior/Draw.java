@@ -47,9 +47,7 @@ public record Draw(
      * @param amounts standard normal scores of the lines of the recipe; empty where none has a spread
      */
     public Draw {
-        Given.all(
-                "makeup", makeup, "fizz", fizz, "voyage", voyage, "values", values, "scores", scores, "amounts",
-                amounts);
+        Given.all("makeup, fizz, voyage, values, scores, amounts", makeup, fizz, voyage, values, scores, amounts);
         Given.finite("mass error", massError);
         Given.finite("size error", sizeError);
         Given.finite("surface ratio", surfaceRatio);

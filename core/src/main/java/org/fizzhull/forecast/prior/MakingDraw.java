@@ -39,7 +39,7 @@ public record MakingDraw(
      * @param temperatureError true temperature of the room less the entered one, K
      */
     public MakingDraw {
-        Given.all("densities", densities, "amounts", amounts, "pressing", pressing, "drying", drying);
+        Given.all("densities, amounts, pressing, drying", densities, amounts, pressing, drying);
         Given.finite("press ratio", pressRatio);
         Given.finite("press repeat", pressRepeat);
         Given.finite("humidity error", humidityError);

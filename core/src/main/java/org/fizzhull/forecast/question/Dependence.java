@@ -28,7 +28,7 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
      * @param draws whole draws, SI, a value of each of them in each
      */
     public Dependence {
-        Given.all("inputs", inputs, "draws", draws);
+        Given.all("inputs, draws", inputs, draws);
         inputs = List.copyOf(inputs);
         draws = List.copyOf(draws);
     }

@@ -107,7 +107,7 @@ public final class PieceLimits {
      * @throws Refusal {@code out-of-range}, {@code contradiction} where hull and volume disagree, {@code does-not-fit}
      */
     public static void checkPiece(Shape shape, Making making) {
-        Given.all("shape", shape, "making", making);
+        Given.all("shape, making", shape, making);
         ShapeCheck.check(shape);
         if (making instanceof FilledMould filled) {
             checkFill(shape, filled);

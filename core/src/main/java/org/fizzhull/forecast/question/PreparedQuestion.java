@@ -30,7 +30,7 @@ public record PreparedQuestion(
      * @param waterborne the form that all its voyages share; empty in still water, where there is none
      */
     public PreparedQuestion {
-        Given.all("question", question, "factors", factors, "rest", rest, "waterborne", waterborne);
+        Given.all("question, factors, rest, waterborne", question, factors, rest, waterborne);
     }
 
     /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */

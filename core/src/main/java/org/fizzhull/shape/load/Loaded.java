@@ -68,7 +68,7 @@ public final class Loaded implements Shape {
      *     high
      */
     public static Loaded with(Shape shape, Topping topping) {
-        Given.all("shape", shape, "topping", topping);
+        Given.all("shape, topping", shape, topping);
         Loaded before = of(shape);
         if (shape.hollow().isPresent()) {
             throw new Refusal(

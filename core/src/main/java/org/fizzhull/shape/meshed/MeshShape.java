@@ -147,7 +147,7 @@ public final class MeshShape implements Shape {
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
-        Given.all("unit", unit, "profiles", profiles);
+        Given.all("unit, profiles", unit, profiles);
         return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
 
