@@ -27,7 +27,7 @@ import org.fizzhull.uncertainty.Prior;
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
         implements Making, Serializable {
     /**
-     * Refuses what is missing, and what is no number.
+     * Refuses what is missing; a question refuses a mass that its shape cannot have.
      *
      * @param mass of the whole piece, kg
      * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
@@ -36,7 +36,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
      */
     public Weighed {
         Given.all("hand, blend, dried", hand, blend, dried);
-        Given.finite("mass", mass);
     }
 
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
