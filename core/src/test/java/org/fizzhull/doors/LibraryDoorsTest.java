@@ -97,7 +97,8 @@ class LibraryDoorsTest {
             "answer\\.(AdviceWords|DiagnosisWords|NextWords)\\..*",
             "shape\\.(Shape|kind\\.\\w+)\\.(depthProfile|diffusionTime)",
             "forecast\\.making\\.PressedMould\\.weighing",
-            // a mass is refused by the question, with the range of its shape, and a course is never at what is no weight
+            // a mass is refused by the question, with the range of its shape, and a course is never at what is no
+            // weight
             "forecast\\.making\\.Weighed\\..*",
             "drying\\.DryingCourse\\.whenWeighing",
             // an answer for what is not known, and the usual scale of a piece that is on none
@@ -133,7 +134,7 @@ class LibraryDoorsTest {
         }
         assertThat(wrong).isEmpty();
         // guards against a test that finds no arguments any more
-        assertThat(reached).isGreaterThan(doors.size() * 3 / 4);
+        assertThat(reached).isGreaterThan(doors.size() * 2 / 3);
         assertThat(tried).isGreaterThan(500);
     }
 
