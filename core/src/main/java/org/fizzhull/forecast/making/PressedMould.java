@@ -9,6 +9,7 @@ import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.PressRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -41,7 +42,7 @@ public record PressedMould(
      */
     public PressedMould {
         Given.all("blend, filling, plan", blend, filling, plan);
-        Press.checkPressure(pressure);
+        PressRange.check(pressure);
         if (!(pressSpread >= 1 && pressSpread < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
                     "out-of-range",
