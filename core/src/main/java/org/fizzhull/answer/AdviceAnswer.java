@@ -12,6 +12,7 @@ import org.fizzhull.decide.advise.Change;
 import org.fizzhull.decide.advise.Effect;
 import org.fizzhull.decide.advise.Step;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 
 /**
  * Advice as an object: how the design stands, the changes that mend it (smallest first), those
@@ -33,6 +34,16 @@ import org.fizzhull.evidence.Notice;
  * @param words sentences for the answer and its proposals; {@link AdviceWords#NONE} leaves their keys null
  */
 public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param advice what the library found
+     * @param words sentences for the answer and its proposals; {@link AdviceWords#NONE} leaves their keys null
+     */
+    public AdviceAnswer {
+        Given.all("advice, words", advice, words);
+    }
+
     /** Seconds in an hour. */
     private static final double HOUR = 3600;
 

@@ -10,6 +10,7 @@ import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 
 /**
  * A batch as the object of the command {@code batch}: masses, volumes and spoons of one mix; order of mixing; cost and packs
@@ -38,6 +39,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
      * @param warnings what a maker must know before weighing in, in words
      */
     public BatchAnswer {
+        Given.all("plan, warnings", plan, warnings);
         warnings = List.copyOf(warnings);
     }
 

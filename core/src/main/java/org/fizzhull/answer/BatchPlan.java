@@ -13,6 +13,7 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -58,6 +59,16 @@ public record BatchPlan(
      * @param sampling seed and number of draws
      */
     public BatchPlan {
+        Given.all(
+                "recipe, shape, pressed, floating, batch, steps, dried, sampling",
+                recipe,
+                shape,
+                pressed,
+                floating,
+                batch,
+                steps,
+                dried,
+                sampling);
         steps = List.copyOf(steps);
     }
 

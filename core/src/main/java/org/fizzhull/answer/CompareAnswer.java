@@ -16,6 +16,7 @@ import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.RowRank;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.quantity.Given;
 
 /**
  * A comparison as the object of the command {@code compare}: the best row or null, the rows that are level with it, and all
@@ -39,6 +40,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
      * @param said what the reader must know beside the nulls
      */
     public CompareAnswer {
+        Given.all("comparison, said", comparison, said);
         said = List.copyOf(said);
     }
 

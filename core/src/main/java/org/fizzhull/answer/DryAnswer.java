@@ -13,6 +13,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.quantity.Given;
 
 /**
  * A drying forecast as the object of the command {@code dry}: masses, time until ready, fizz lost on the way, air that keeps
@@ -38,6 +39,16 @@ import org.fizzhull.forecast.model.DryLogFit;
  * @param sentence the key {@code verdict}, in plain words; empty where nobody words it
  */
 public record DryAnswer(DryReport report, Optional<String> sentence) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param report the forecast and its dates
+     * @param sentence the key {@code verdict}, in plain words; empty where nobody words it
+     */
+    public DryAnswer {
+        Given.all("report, sentence", report, sentence);
+    }
+
     /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
     /** Per cent in one. */

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.quantity.Given;
 
 /**
  * A drying forecast with its dates, which the physics does not know. Local time without a zone: what the maker's clock
@@ -18,6 +19,17 @@ import org.fizzhull.forecast.model.DryLogFit;
  * @param readyBy when it has to be ready, local time; empty where no date was given
  */
 public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Optional<LocalDateTime> readyBy) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param forecast drying of the recipe, after any weighings
+     * @param start when the piece was pressed, local time; empty where no date was given
+     * @param readyBy when it has to be ready, local time; empty where no date was given
+     */
+    public DryReport {
+        Given.all("forecast, start, readyBy", forecast, start, readyBy);
+    }
+
     /** {@return the time until ready, s; empty where it is not within 60 days} */
     public Optional<Interval> ready() {
         return forecast.ready();
@@ -43,6 +55,7 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
      * @param seconds time since pressing, s
      */
     public Optional<LocalDateTime> at(double seconds) {
+        Given.finite("seconds", seconds);
         return start.map(pressed -> pressed.plusSeconds(Math.round(seconds)));
     }
 

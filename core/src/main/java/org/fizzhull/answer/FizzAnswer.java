@@ -10,6 +10,7 @@ import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageSeries;
 
@@ -31,6 +32,15 @@ import org.fizzhull.voyage.VoyageSeries;
  * @param forecast gas, bath and times of one piece
  */
 public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param forecast gas, bath and times of one piece
+     */
+    public FizzAnswer {
+        Given.all("forecast", forecast);
+    }
+
     /** Litres in a cubic metre. */
     private static final double LITRES = 1e3;
     /** L/min in one m3/s. */

@@ -28,6 +28,7 @@ import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -45,6 +46,16 @@ import org.fizzhull.shape.Shape;
  * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
  */
 public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param forecast chances, limits and attitudes of one piece
+     * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
+     */
+    public FloatAnswer {
+        Given.all("forecast, words", forecast, words);
+    }
+
     /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Datum;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
@@ -27,6 +28,7 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
      * @param notices what the reader must know
      */
     public IngredientsAnswer {
+        Given.all("rows, notices", rows, notices);
         rows = List.copyOf(rows);
         notices = List.copyOf(notices);
     }

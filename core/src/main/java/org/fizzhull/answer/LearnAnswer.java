@@ -8,6 +8,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Bench;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 
 /**
  * What trials taught, as the object of the command {@code learn}: each uncertain input before and after, the trials that
@@ -36,6 +37,7 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
      * @param words sentences for what to measure next
      */
     public LearnAnswer {
+        Given.all("learned, unused, words", learned, unused, words);
         unused = List.copyOf(unused);
     }
 

@@ -12,6 +12,7 @@ import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 
 /**
@@ -33,6 +34,15 @@ import org.fizzhull.recipe.Blend;
  * @param report the forecast of mix and piece, and what drying makes of it
  */
 public record PressAnswer(PressReport report) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param report the forecast of mix and piece, and what drying makes of it
+     */
+    public PressAnswer {
+        Given.all("report", report);
+    }
+
     /** Kilopascals in a pascal. */
     private static final double KILO = 1e-3;
     /** Grams in a kilogram. */

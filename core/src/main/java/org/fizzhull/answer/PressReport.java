@@ -7,6 +7,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.PressForecast;
+import org.fizzhull.quantity.Given;
 
 /**
  * What a mix does under a press, and what the piece becomes by drying. Immutable.
@@ -17,6 +18,18 @@ import org.fizzhull.forecast.PressForecast;
  * @param dryingAsked whether drying options were given
  */
 public record PressReport(PressForecast forecast, boolean mould, Optional<DryForecast> dried, boolean dryingAsked) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param forecast the mix and, where one was asked for, the piece
+     * @param mould whether a shape was named; else a 65 mm ball stands in for one
+     * @param dried what the piece becomes by drying; empty where no drying or no piece was asked for
+     * @param dryingAsked whether drying options were given
+     */
+    public PressReport {
+        Given.all("forecast, dried", forecast, dried);
+    }
+
     /** For drying options without a piece to dry. */
     private static final Notice NO_PIECE = new Notice(
             "no-piece-to-dry",

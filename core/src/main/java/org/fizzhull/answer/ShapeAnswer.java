@@ -14,6 +14,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -23,6 +24,15 @@ import org.fizzhull.shape.Shape;
  * @param shape the shape asked about
  */
 public record ShapeAnswer(Shape shape) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param shape the shape asked about
+     */
+    public ShapeAnswer {
+        Given.all("shape", shape);
+    }
+
     /** Rows of the depth profile, evenly from the surface to the deepest point. */
     private static final int ROWS = 51;
 

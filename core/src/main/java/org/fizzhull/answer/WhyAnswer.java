@@ -11,6 +11,7 @@ import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Given;
 
 /**
  * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the
@@ -31,6 +32,17 @@ import org.fizzhull.forecast.prior.Sampling;
  * @param words sentences for the answer, its causes and its check; {@link DiagnosisWords#NONE} leaves their keys null
  */
 public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param why causes with their chances
+     * @param sampling seed and number of draws for each cause
+     * @param words sentences for the answer, its causes and its check; {@link DiagnosisWords#NONE} leaves their keys null
+     */
+    public WhyAnswer {
+        Given.all("why, sampling, words", why, sampling, words);
+    }
+
     /** Grams in a kilogram. */
     private static final double GRAMS = 1e3;
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -109,6 +110,7 @@ public record Batch(
             double mixSize,
             double crumbling,
             Measures measures) {
+        Given.all("recipe, measures", recipe, measures);
         if (!(pieces >= 1 && pieces <= 100_000)) {
             throw new Refusal(
                     "out-of-range",
@@ -116,6 +118,13 @@ public record Batch(
                     Integer.toString(pieces),
                     "1 to 100000",
                     "Plan a larger order in several batches.");
+        }
+        if (!(workingTime >= 0)) {
+            throw new Refusal(
+                    "out-of-range", "working time", workingTime + " s", "0 s or more", "Ask the press for it.");
+        }
+        if (!(crumbling >= 0 && crumbling <= 1)) {
+            throw new Refusal("out-of-range", "crumbling", crumbling + "", "0 to 1", "It is a share of the pieces.");
         }
         // one piece with what sticks to the bowl must fit a mix, and the mix a bowl
         double withLoss = pieceMass * (1 + LOST_SHARE);

@@ -7,6 +7,7 @@ import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -26,6 +27,15 @@ import org.fizzhull.shape.Shape;
  */
 public record Mix(Blend blend) implements Serializable {
     /**
+     * Refuses what is missing.
+     *
+     * @param blend the recipe per kilogram of dry powder
+     */
+    public Mix {
+        Given.all("blend", blend);
+    }
+
+    /**
      * {@return the mix of a recipe}
      *
      * @param recipe recipe with a mass of powder above 0
@@ -43,7 +53,7 @@ public record Mix(Blend blend) implements Serializable {
      */
     public DampPiece fill(Shape shape, double dampMass) {
         FilledMould filled = new FilledMould(blend, dampMass, Optional.empty(), DryingPlan.none());
-        PieceLimits.checkFill(shape, filled);
+        PieceLimits.checkPiece(shape, filled);
         return new DampPiece(shape, filled);
     }
 
@@ -55,7 +65,9 @@ public record Mix(Blend blend) implements Serializable {
      * @param pressure at the top of the mould, Pa; {@link org.fizzhull.pressing.PressWord} has those of a hand
      */
     public DampPiece press(Shape shape, double pressure) {
-        return new DampPiece(
-                shape, new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none()));
+        PressedMould pressed =
+                new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none());
+        PieceLimits.checkPiece(shape, pressed);
+        return new DampPiece(shape, pressed);
     }
 }

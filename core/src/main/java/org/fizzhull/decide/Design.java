@@ -15,6 +15,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -62,7 +63,18 @@ public record Design(
          * @param mass damp mass, kg
          * @param hand spread of it from piece to piece, around 0, kg; empty for none
          */
-        record Fill(double mass, Optional<Prior> hand) implements Filling {}
+        record Fill(double mass, Optional<Prior> hand) implements Filling {
+            /**
+             * Refuses what is missing, and what is no number.
+             *
+             * @param mass damp mass, kg
+             * @param hand spread of it from piece to piece, around 0, kg; empty for none
+             */
+            public Fill {
+                Given.all("hand", hand);
+                Given.finite("mass", mass);
+            }
+        }
 
         /**
          * A press; the weight that it gives follows.
@@ -71,7 +83,20 @@ public record Design(
          * @param spread one standard deviation of that pressure, as a factor
          * @param halves whether two halves are filled or one plunger presses
          */
-        record Press(double pressure, double spread, MouldDimensions.Filling halves) implements Filling {}
+        record Press(double pressure, double spread, MouldDimensions.Filling halves) implements Filling {
+            /**
+             * Refuses what is missing, and what is no number.
+             *
+             * @param pressure at the top of the mould, Pa
+             * @param spread one standard deviation of that pressure, as a factor
+             * @param halves whether two halves are filled or one plunger presses
+             */
+            public Press {
+                Given.all("halves", halves);
+                Given.finite("pressure", pressure);
+                Given.finite("spread", spread);
+            }
+        }
 
         /**
          * A piece that is finished, by its weight on the scale.
@@ -80,7 +105,19 @@ public record Design(
          * @param hand spread of it from piece to piece, around 0, kg; empty for none
          * @param dried what its mix has become by drying, where that is known
          */
-        record Finished(double mass, Optional<Prior> hand, Optional<Makeup> dried) implements Filling {}
+        record Finished(double mass, Optional<Prior> hand, Optional<Makeup> dried) implements Filling {
+            /**
+             * Refuses what is missing, and what is no number.
+             *
+             * @param mass of the whole piece, kg
+             * @param hand spread of it from piece to piece, around 0, kg; empty for none
+             * @param dried what its mix has become by drying, where that is known
+             */
+            public Finished {
+                Given.all("hand, dried", hand, dried);
+                Given.finite("mass", mass);
+            }
+        }
     }
 
     /**
@@ -133,6 +170,17 @@ public record Design(
      * @throws IllegalArgumentException for a fill or a press without a recipe
      */
     public Design {
+        Given.all(
+                "recipe, shape, filling, drying, bath, into, measured, scale, openings",
+                recipe,
+                shape,
+                filling,
+                drying,
+                bath,
+                into,
+                measured,
+                scale,
+                openings);
         if (recipe.isEmpty() && !(filling instanceof Filling.Finished)) {
             throw new IllegalArgumentException("a fill or a press needs a recipe");
         }
@@ -173,6 +221,7 @@ public record Design(
      * @param other recipe of the mix
      */
     public Design of(Recipe other) {
+        Given.all("other", other);
         return new Design(
                 Optional.of(other), shape, filling, drying, bath, into, stillWater, measured, scale, openings);
     }

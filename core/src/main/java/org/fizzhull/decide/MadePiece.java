@@ -19,6 +19,7 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MouldDimensions.Filling;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
@@ -123,6 +124,8 @@ public record MadePiece(
      * @param mass of damp mix, kg
      */
     public static OptionalDouble cost(Recipe recipe, double mass) {
+        Given.all("recipe", recipe);
+        Given.finite("mass", mass);
         Map<String, Price> prices = recipe.prices();
         if (prices.isEmpty()) {
             return OptionalDouble.empty();

@@ -1,6 +1,7 @@
 package org.fizzhull.decide;
 
 import java.util.OptionalDouble;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
@@ -31,6 +32,7 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
      * @throws Refusal {@code missing} for no name, {@code out-of-range} for no cavity or a negative price
      */
     public Mould {
+        Given.all("name, shape, price, material, note", name, shape, price, material, note);
         if (name.isBlank()) {
             throw new Refusal("missing", "name", "", "a name", "Say how you call this mould.");
         }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.quantity.Given;
 
 /**
  * From damp to dry: the course of one piece from the press through its phases. Order of events (docs/physics/drying.md,
@@ -86,6 +87,7 @@ public final class Drying {
      */
     public static DryingCourse untilReady(
             DryingInput input, DryingPhase phase, DryingParameters parameters, Resolution resolution) {
+        Given.all("phase", phase);
         return new DryingRun(input, parameters, resolution, true, 0).course(List.of(phase));
     }
 

@@ -1,6 +1,7 @@
 package org.fizzhull.evidence;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 
 /**
  * Something the reader of a result must know: an assumption made, a range left, a part not yet computed.
@@ -19,6 +20,7 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
      * @throws IllegalArgumentException for such
      */
     public Notice {
+        Given.all("code, text, kind", code, text, kind);
         if (code.isBlank() || text.isBlank()) {
             throw new IllegalArgumentException(
                     "a notice has a code and a sentence: \"" + code + "\", \"" + text + "\"");

@@ -6,6 +6,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.Kell1975;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -79,6 +80,7 @@ public final class BathChemistry {
      * @param reagents moles that dissolve
      */
     public static BathChemistry of(Bath bath, Reagents reagents) {
+        Given.all("bath, reagents", bath, reagents);
         return new BathChemistry(bath, reagents);
     }
 

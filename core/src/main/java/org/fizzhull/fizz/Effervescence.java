@@ -2,6 +2,7 @@ package org.fizzhull.fizz;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Moles;
 
 /**
@@ -12,7 +13,7 @@ import org.fizzhull.recipe.Moles;
  * <ul>
  *   <li>n at most 0.02 mol/kg ({@link GasLayer#LEAST_CAPACITY}): it does not fizz. No bubble layer forms; the powders
  *       dissolve.
- *   <li>n below 0.46 mol/kg, a tenth of what a usual mix gives: it hardly fizzes. PlaceWords between "fizzes" and "does not"
+ *   <li>n below 0.46 mol/kg, a tenth of what a usual mix gives: it hardly fizzes. Where between "fizzes" and "does not"
  *       a maker stops calling it a fizzing piece is a judgement [assumed].
  *   <li>above: it fizzes.
  * </ul>
@@ -66,6 +67,7 @@ public record Effervescence(Degree degree, Cause cause) {
      * @throws IllegalArgumentException for a negative capacity or NaN
      */
     public static Effervescence of(Moles fresh, double capacity) {
+        Given.all("fresh", fresh);
         Degree degree = degree(capacity);
         if (degree == Degree.FIZZES) {
             return new Effervescence(degree, Cause.NONE);
@@ -83,6 +85,7 @@ public record Effervescence(Degree degree, Cause cause) {
      * @param fresh moles that can react, per kg of dry powder
      */
     public static Effervescence of(Moles fresh) {
+        Given.all("fresh", fresh);
         return of(fresh, fresh.gas());
     }
 

@@ -1,6 +1,7 @@
 package org.fizzhull.fizz;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Additives;
 
 /**
@@ -36,6 +37,34 @@ public record FizzParameters(
         double surfactantFactor,
         double starchFactor)
         implements Serializable {
+    /**
+     * Refuses what is no number, and, the slope aside, what is below 0.
+     *
+     * @param recession38 v38, speed at which a wet surface of the usual mix moves inward at 38 C and porosity 0.24, m/s
+     * @param porositySlope b, growth of the logarithm of that speed per unit of porosity
+     * @param activationEnergy Ea of that speed, J/mol
+     * @param reactiveExponent n, power with which the gas capacity acts on that speed
+     * @param bubbleDiameter diameter of a clinging bubble as it leaves, m
+     * @param layerRatio kappa, clinging gas per area of a fully covered face over that diameter; see {@link GasLayer}
+     * @param undersideExcess q, what faces that look down hold beyond the mean, assumed 0 to 1; beyond 4 a face that looks up would hold less than nothing
+     * @param gasShare g, share of the carbon dioxide that is gas at the surface, 0 to 1
+     * @param oilFactor recession with 5 % of oil over that without
+     * @param surfactantFactor recession with 5 % of foaming powder over that without
+     * @param starchFactor recession with 10 % of starch over that without
+     */
+    public FizzParameters {
+        Given.notNegative("recession38", recession38);
+        Given.finite("porosity slope", porositySlope);
+        Given.notNegative("activation energy", activationEnergy);
+        Given.notNegative("reactive exponent", reactiveExponent);
+        Given.notNegative("bubble diameter", bubbleDiameter);
+        Given.notNegative("layer ratio", layerRatio);
+        Given.notNegative("underside excess", undersideExcess);
+        Given.notNegative("gas share", gasShare);
+        Given.notNegative("oil factor", oilFactor);
+        Given.notNegative("surfactant factor", surfactantFactor);
+        Given.notNegative("starch factor", starchFactor);
+    }
 
     /**
      * Parameters with the usual effect of oil, foaming powder and starch: 0.6, 0.75, 0.95.

@@ -5,7 +5,7 @@ import org.fizzhull.medium.Patek2009Viscosity;
 
 /**
  * Water in the pores behind the face that fizzes away. Three things set how deep it stands: the pores pull it in, the
- * front eats what is wet, and the gas that wetted powder gives off leaves against it. PlaceWords they balance,
+ * front eats what is wet, and the gas that wetted powder gives off leaves against it. Where they balance,
  *
  * <pre>  delta = D/(u + eps v),   D = K p_c/mu  (Darcy's law under the pull of the pores)</pre>
  *

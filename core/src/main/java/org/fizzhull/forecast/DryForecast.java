@@ -29,47 +29,31 @@ import org.fizzhull.shape.Shape;
  * <p>Three masses are told apart: {@link #damp} as pressed, {@link #last} at the end of the plan as it goes into the
  * bath, {@link #label} once all that can leave in the drying room has left. Immutable; safe to share between threads.
  * Equations and sources: docs/physics/drying.md.
- *
- * @param asked what was asked
- * @param course by the central values, finely computed; without the inset. PlaceWords weighings were told, by the medians of
- *     the inputs that they leave
- * @param drawn what the draws say; where weighings were told and fit, after them
- * @param log what the weighings say; empty where there are none
- * @param measured what is to be said of measurements on other pieces
- * @param needsHumidity relative humidity below which it is ready within the drying time of the plan; empty where no
- *     air above 5 % would do
- * @param safe air in which it keeps
- * @param jar pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone
  */
-public record DryForecast(
-        Asked asked,
-        DryingCourse course,
-        DryDraws drawn,
-        Optional<DryLogFit> log,
-        List<Notice> measured,
-        OptionalDouble needsHumidity,
-        SafeHumidity safe,
-        JarPressure jar) {
-    /** Least volume of the jar of which the pressure is told, m3. */
-    private static final double LITRE = 1e-3;
+public sealed interface DryForecast permits DryForecastRecord {
+    /** {@return what was asked} */
+    Asked asked();
 
-    /**
-     * Copies the list.
-     *
-     * @param asked what was asked
-     * @param course by the central values, finely computed; without the inset. PlaceWords weighings were told, by the
-     *     medians of the inputs that they leave
-     * @param drawn what the draws say; where weighings were told and fit, after them
-     * @param log what the weighings say; empty where there are none
-     * @param measured what is to be said of measurements on other pieces
-     * @param needsHumidity relative humidity below which it is ready within the drying time of the plan; empty where no
-     *     air above 5 % would do
-     * @param safe air in which it keeps
-     * @param jar pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone
-     */
-    public DryForecast {
-        measured = List.copyOf(measured);
-    }
+    /** {@return by the central values, finely computed; without the inset. Where weighings were told, by the medians of the inputs that they leave} */
+    DryingCourse course();
+
+    /** {@return what the draws say; where weighings were told and fit, after them} */
+    DryDraws drawn();
+
+    /** {@return what the weighings say; empty where there are none} */
+    Optional<DryLogFit> log();
+
+    /** {@return what is to be said of measurements on other pieces} */
+    List<Notice> measured();
+
+    /** {@return relative humidity below which it is ready within the drying time of the plan; empty where no air above 5 % would do} */
+    OptionalDouble needsHumidity();
+
+    /** {@return air in which it keeps} */
+    SafeHumidity safe();
+
+    /** {@return pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone} */
+    JarPressure jar();
 
     /**
      * What a drying forecast was asked.
@@ -81,7 +65,7 @@ public record DryForecast(
      * @param sampling how many draws from which seed
      * @param weighings of pieces of the batch, if any
      */
-    public record Asked(
+    record Asked(
             Shape shape,
             Blend blend,
             DryingPlan plan,
@@ -90,57 +74,57 @@ public record DryForecast(
             Optional<DryLog> weighings) {}
 
     /** {@return what the reader must know; worked out anew at each call} */
-    public List<Notice> notices() {
+    default List<Notice> notices() {
         return DryNotices.of(this);
     }
 
     /** {@return the shape of the piece} */
-    public Shape shape() {
-        return asked.shape();
+    default Shape shape() {
+        return asked().shape();
     }
 
     /** {@return what it is made of} */
-    public Blend blend() {
-        return asked.blend();
+    default Blend blend() {
+        return asked().blend();
     }
 
     /** {@return how it is dried and put away} */
-    public DryingPlan plan() {
-        return asked.plan();
+    default DryingPlan plan() {
+        return asked().plan();
     }
 
     /** {@return what was drawn} */
-    public Factors factors() {
-        return asked.factors();
+    default Factors factors() {
+        return asked().factors();
     }
 
     /** {@return the draws} */
-    public Sampling sampling() {
-        return asked.sampling();
+    default Sampling sampling() {
+        return asked().sampling();
     }
 
     /** {@return the mass as pressed, kg} */
-    public Interval damp() {
-        return drawn.damp();
+    default Interval damp() {
+        return drawn().damp();
     }
 
     /** {@return the mass at the end of the plan, kg} */
-    public Interval last() {
-        return drawn.last();
+    default Interval last() {
+        return drawn().last();
     }
 
     /** {@return the mass once all that can still leave in the drying room has left, kg} */
-    public Interval label() {
-        return drawn.label();
+    default Interval label() {
+        return drawn().label();
     }
 
     /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
-    public Optional<Interval> ready() {
-        return drawn.ready().interval();
+    default Optional<Interval> ready() {
+        return drawn().ready().interval();
     }
 
     /** {@return the share of the draws that are ready at all: within the plan or 60 days; 0 where it never dries} */
-    public double dries() {
+    default double dries() {
         return readyWithin(Double.MAX_VALUE);
     }
 
@@ -149,39 +133,39 @@ public record DryForecast(
      *
      * @param seconds time, s
      */
-    public double readyWithin(double seconds) {
-        return drawn.ready().within(seconds);
+    default double readyWithin(double seconds) {
+        return drawn().ready().within(seconds);
     }
 
     /** {@return the share of the fizz lost at the end of the plan} */
-    public Interval fizzLost() {
-        return drawn.fizzLost();
+    default Interval fizzLost() {
+        return drawn().fizzLost();
     }
 
     /** {@return how the draws run over time; sorts all draws at each call} */
-    public DryBand band() {
-        return drawn.band();
+    default DryBand band() {
+        return drawn().band();
     }
 
     /** {@return the end of the plan, s} */
-    public double end() {
-        return drawn.times().get(drawn.times().size() - 1);
+    default double end() {
+        return drawn().times().get(drawn().times().size() - 1);
     }
 
     /** {@return the first phase: how it lies open} */
-    public DryingPhase open() {
+    default DryingPhase open() {
         return plan().phases().get(0);
     }
 
     /** {@return whether the piece fizzes at the end of the plan, by the median of what it lost} */
-    public Effervescence effervescence() {
+    default Effervescence effervescence() {
         double left = 1 - fizzLost().median();
-        double perPiece = course.last().mass() / course.dryMass();
+        double perPiece = course().last().mass() / course().dryMass();
         return Effervescence.of(blend().moles(), left * blend().moles().gas() / perPiece);
     }
 
     /** {@return the time when the piece is wrapped, s; empty where it is not} */
-    public OptionalDouble wrappedAt() {
+    default OptionalDouble wrappedAt() {
         double from = 0;
         for (DryingPhase phase : plan().phases()) {
             if (phase.wrap().present() && from > 0) {
@@ -193,29 +177,29 @@ public record DryForecast(
     }
 
     /** {@return the time before storage, s} */
-    public double dryingTime() {
+    default double dryingTime() {
         return DryModel.dryingTime(plan().phases());
     }
 
     /** {@return whether the pieces are put away} */
-    public boolean stored() {
+    default boolean stored() {
         return plan().phases().get(plan().phases().size() - 1).storage();
     }
 
     /** {@return whether they come into a rigid closed vessel} */
-    public boolean sealed() {
+    default boolean sealed() {
         return plan().phases().stream().anyMatch(phase -> phase.wrap().rigid());
     }
 
     /** {@return what happens to a piece while it is stored, by the central values; empty where it is not} */
-    public Optional<Store> store() {
+    default Optional<Store> store() {
         if (!stored()) {
             return Optional.empty();
         }
-        DryState before = course.at(Math.min(dryingTime(), course.end()));
-        DryState after = course.last();
+        DryState before = course().at(Math.min(dryingTime(), course().end()));
+        DryState after = course().last();
         double gas =
-                PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * (after.extent() - before.extent()) * course.dryMass();
+                PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * (after.extent() - before.extent()) * course().dryMass();
         return Optional.of(new Store(after.mass() - before.mass(), gas));
     }
 
@@ -225,7 +209,7 @@ public record DryForecast(
      * @param gain of weight; below 0 where it gets lighter
      * @param gas carbon dioxide that leaves; the rest of the change is water and alcohol
      */
-    public record Store(double gain, double gas) {
+    record Store(double gain, double gas) {
         /** {@return the water that comes in, kg; below 0 where it leaves} */
         public double water() {
             return gain + gas;
@@ -236,26 +220,21 @@ public record DryForecast(
      * {@return the relative humidity of the room at its dampest while pieces dry, by the central values; a closed room
      * is made damp}
      */
-    public double dampestRoom() {
-        double most = course.at(0).roomHumidity();
-        for (int i = 0; i < course.steps() && course.time(i) <= dryingTime(); i++) {
-            most = Math.max(most, course.at(course.time(i)).roomHumidity());
+    default double dampestRoom() {
+        double most = course().at(0).roomHumidity();
+        for (int i = 0; i < course().steps() && course().time(i) <= dryingTime(); i++) {
+            most = Math.max(most, course().at(course().time(i)).roomHumidity());
         }
         return most;
     }
 
     /** {@return the relative humidity of the room at the end of the drying, by the central values} */
-    public double roomAfter() {
-        return course.at(Math.min(dryingTime(), course.end())).roomHumidity();
+    default double roomAfter() {
+        return course().at(Math.min(dryingTime(), course().end())).roomHumidity();
     }
 
     /** {@return the volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre} */
-    public double jarVolume() {
-        return jarVolume(shape());
-    }
-
-    /** Volume of the jar of which the pressure is told for a shape, m3: {@link #jarVolume()}. */
-    static double jarVolume(Shape shape) {
-        return Math.max(LITRE, 2 * shape.volume());
+    default double jarVolume() {
+        return DryForecastRecord.jarVolume(shape());
     }
 }

@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.Drying;
@@ -13,7 +12,6 @@ import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
@@ -32,6 +30,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
@@ -79,7 +78,8 @@ public final class DryPredictor {
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
+        Given.all("factors, sampling, workers, log, observations", factors, sampling, workers, log, seen);
+        this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
         this.log = log;
@@ -126,6 +126,7 @@ public final class DryPredictor {
      * @param weighings weights and times of pieces of the batch
      */
     public DryPredictor with(DryLog weighings) {
+        Given.all("weighings", weighings);
         return new DryPredictor(factors, sampling, workers, Optional.of(weighings), seen);
     }
 
@@ -147,6 +148,7 @@ public final class DryPredictor {
      * @throws IllegalArgumentException for a weighed piece, or a plan without a phase
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {
+        PieceLimits.checkPiece(shape, making);
         DryModel.Made made = DryModel.Made.of(making);
         CentralChain central = central(shape, made, factors(factors, shape, making));
         return Drying.runAndWait(
@@ -166,9 +168,7 @@ public final class DryPredictor {
     public DryForecast forecast(Shape shape, Making making) {
         DryModel.Made made = DryModel.Made.of(making);
         DryingPlan plan = made.plan();
-        if (making instanceof FilledMould filled) {
-            PieceLimits.checkFill(shape, filled);
-        }
+        PieceLimits.checkPiece(shape, making);
         if (log.isPresent() && log.get().end() > end(plan)) {
             throw new IllegalArgumentException("the last weighing is after the end of the plan");
         }
@@ -205,7 +205,7 @@ public final class DryPredictor {
         }
         double seconds = DryModel.dryingTime(plan.phases());
         var first = plan.phases().get(0);
-        return new DryForecast(
+        return new DryForecastRecord(
                 new DryForecast.Asked(shape, made.blend(), plan, beforeBath(asked), sampling, log),
                 course,
                 new DryDraws(columns),
@@ -217,7 +217,7 @@ public final class DryPredictor {
                         central.input.capacity(),
                         course.dryMass(),
                         1,
-                        DryForecast.jarVolume(shape) - shape.volume(),
+                        DryForecastRecord.jarVolume(shape) - shape.volume(),
                         first.air().temperature()));
     }
 

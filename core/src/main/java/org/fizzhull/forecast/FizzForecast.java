@@ -17,44 +17,34 @@ import org.fizzhull.voyage.Voyage;
 
 /**
  * How a piece fizzes and what its bath becomes: the answer of a {@link FizzPredictor}. SI: kg, m3/s, s.
- *
- * @param question what was asked, as it was judged
- * @param blend the mix
- * @param sampling the draws of the fizz time
- * @param piece by the central values; of a made piece with the weight of the middle draw
- * @param bath chemistry of the bath once the piece is dissolved, and what else it gets
- * @param voyage by the central values, by the equation of motion
- * @param drawn intervals over the draws
- * @param narrowing what measurements did; empty where there are none
- * @param notices what the reader must know, in the order in which it is told
  */
-public record FizzForecast(
-        Question question,
-        Blend blend,
-        Sampling sampling,
-        Piece piece,
-        FizzedBath bath,
-        Voyage voyage,
-        Drawn drawn,
-        Optional<MeasurementEffect> narrowing,
-        List<Notice> notices) {
+public sealed interface FizzForecast permits FizzForecastRecord {
+    /** {@return what was asked, as it was judged} */
+    Question question();
 
-    /**
-     * Copies the list.
-     *
-     * @param question what was asked
-     * @param blend the mix
-     * @param sampling the draws of the fizz time
-     * @param piece by the central values
-     * @param bath what the bath becomes
-     * @param voyage by the central values, in full
-     * @param drawn what the draws say
-     * @param narrowing what measurements did; empty where there are none
-     * @param notices what the reader must know
-     */
-    public FizzForecast {
-        notices = List.copyOf(notices);
-    }
+    /** {@return the mix} */
+    Blend blend();
+
+    /** {@return the draws of the fizz time} */
+    Sampling sampling();
+
+    /** {@return by the central values; of a made piece with the weight of the middle draw} */
+    Piece piece();
+
+    /** {@return chemistry of the bath once the piece is dissolved, and what else it gets} */
+    FizzedBath bath();
+
+    /** {@return by the central values, by the equation of motion} */
+    Voyage voyage();
+
+    /** {@return intervals over the draws} */
+    Drawn drawn();
+
+    /** {@return what measurements did; empty where there are none} */
+    Optional<MeasurementEffect> narrowing();
+
+    /** {@return what the reader must know, in the order in which it is told} */
+    List<Notice> notices();
 
     /**
      * What the reagents of a piece make of its bath, fizz lost before the bath left out.
@@ -65,7 +55,7 @@ public record FizzForecast(
      * @param open the bath after hours in a room's air
      * @param bathful what else the bath gets
      */
-    public record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, BathLoad bathful) {}
+    record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, BathLoad bathful) {}
 
     /**
      * What the draws say.
@@ -75,7 +65,7 @@ public record FizzForecast(
      * @param peak largest rate of gas at the surface, m3/s dry at the bath's temperature and 1 atm
      * @param band rate of gas against time, m3/s
      */
-    public record Drawn(Interval fizzTime, Interval fizzLost, Interval peak, List<Point> band) {
+    record Drawn(Interval fizzTime, Interval fizzLost, Interval peak, List<Point> band) {
         /**
          * Copies the list.
          *
@@ -92,31 +82,31 @@ public record FizzForecast(
     /**
      * {@return whether it fizzes at all, by the central values; where it does not, the fizz time is that of dissolving}
      */
-    public Effervescence effervescence() {
-        return Effervescence.of(blend.moles(), piece.makeup().gasCapacity());
+    default Effervescence effervescence() {
+        return Effervescence.of(blend().moles(), piece().makeup().gasCapacity());
     }
 
     /** {@return what the reagents can still give at most} */
-    public Yield gasYield() {
-        return bath.yield();
+    default Yield gasYield() {
+        return bath().yield();
     }
 
     /** {@return the time until it is gone, s} */
-    public Interval fizzTime() {
-        return drawn.fizzTime();
+    default Interval fizzTime() {
+        return drawn().fizzTime();
     }
 
     /** {@return the rate of gas against time, m3/s} */
-    public List<Point> band() {
-        return drawn.band();
+    default List<Point> band() {
+        return drawn().band();
     }
 
     /**
      * {@return the gas per entering water, a check ({@link org.fizzhull.fizz.Gas#perEnteringWater}), by the central
      * values just under the surface of a fizzing bath}
      */
-    public double gasPerEnteringWater() {
-        return EnteringWater.gas(question.bath(), piece);
+    default double gasPerEnteringWater() {
+        return EnteringWater.gas(question().bath(), piece());
     }
 
     /**
@@ -125,5 +115,5 @@ public record FizzForecast(
      * @param time s
      * @param rate of gas at the surface, m3/s
      */
-    public record Point(double time, Interval rate) {}
+    record Point(double time, Interval rate) {}
 }

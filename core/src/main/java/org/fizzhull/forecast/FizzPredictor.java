@@ -2,7 +2,6 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -11,7 +10,6 @@ import org.fizzhull.fizz.BathWater;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.Yield;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
@@ -28,6 +26,7 @@ import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Draws;
@@ -81,7 +80,8 @@ public final class FizzPredictor {
     private final Observations seen;
 
     private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
+        Given.all("factors, sampling, workers, observations", factors, sampling, workers, seen);
+        this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
         this.seen = seen;
@@ -143,9 +143,7 @@ public final class FizzPredictor {
         if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
+        PieceLimits.checkPiece(put.shape(), put.making());
         Question question = TippingBoat.judged(put, factors);
         PreparedQuestion prepared = PreparedQuestion.of(question, factors);
         Factors asked = prepared.factors();
@@ -200,7 +198,7 @@ public final class FizzPredictor {
                                     + " % of its fizz before the bath: gas, speed and the pH before gas leaves count what is left."));
         }
         tell(notices, question, closed, known);
-        return new FizzForecast(
+        return new FizzForecastRecord(
                 question,
                 blend,
                 sampling,

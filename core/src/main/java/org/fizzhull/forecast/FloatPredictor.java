@@ -2,14 +2,12 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.measured.NextMeasurement;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.BatchAim;
@@ -31,6 +29,7 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
@@ -99,10 +98,11 @@ public final class FloatPredictor {
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        this.factors = Objects.requireNonNull(factors, "factors");
-        this.sampling = Objects.requireNonNull(sampling, "sampling");
-        this.workers = Objects.requireNonNull(workers, "workers");
-        this.seen = Objects.requireNonNull(seen, "observations");
+        Given.all("factors, sampling, workers, observations", factors, sampling, workers, seen);
+        this.factors = factors;
+        this.sampling = sampling;
+        this.workers = workers;
+        this.seen = seen;
     }
 
     /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
@@ -212,7 +212,7 @@ public final class FloatPredictor {
         if (probability.isEmpty()) {
             notices.add(Notices.CENTRAL_VALUES);
         }
-        return new Forecast(
+        return new ForecastRecord(
                 question,
                 prepared.factors(),
                 sampling,
@@ -252,10 +252,7 @@ public final class FloatPredictor {
 
     /** The question as it is judged, after a look at its shape and its fill. */
     private Question judged(Question put) {
-        ShapeCheck.check(put.shape());
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
+        PieceLimits.checkPiece(put.shape(), put.making());
         return TippingBoat.judged(put, factors);
     }
 

@@ -192,7 +192,7 @@ public final class Notices {
         DryModel.Made made = DryModel.Made.of(question.making());
         for (DryingPhase phase : made.plan().phases()) {
             if (phase.storage() || phase.wrap().rigid()) {
-                double volume = DryForecast.jarVolume(question.shape());
+                double volume = DryForecastRecord.jarVolume(question.shape());
                 double dry = (piece.mass() - question.shape().insetMass())
                         / (1 + made.blend().liquid().staying());
                 JarPressure jar = JarPressure.of(

@@ -18,48 +18,37 @@ import org.fizzhull.shape.Shape;
 
 /**
  * What a mix does under a press: the answer of a {@link PressPredictor}. SI: Pa, kg, s; fractions from 0 to 1.
- *
- * @param press the mix by the central values
- * @param shape of the mould
- * @param sampling number of draws and seed
- * @param curve from no pressure to that of a kitchen press, with the 95 % band of the mass
- * @param window how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand
- * @param workingTime s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts
- * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times), s
- * @param workingTimeMost the same where it reacts slowly (half, and a quarter), s
- * @param piece what was asked for; empty where neither a fill nor a press was given
- * @param notices what the reader must know
  */
-public record PressForecast(
-        Press press,
-        Shape shape,
-        Sampling sampling,
-        List<Point> curve,
-        LiquidWindow window,
-        double workingTime,
-        double workingTimeLeast,
-        double workingTimeMost,
-        Optional<PieceOut> piece,
-        List<Notice> notices) {
+public sealed interface PressForecast permits PressForecastRecord {
+    /** {@return the mix by the central values} */
+    Press press();
 
-    /**
-     * Copies the lists.
-     *
-     * @param press the mix by the central values
-     * @param shape of the mould
-     * @param sampling how it was drawn
-     * @param curve from no pressure to that of a kitchen press, with the 95 % band of the mass
-     * @param window how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand
-     * @param workingTime s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts
-     * @param workingTimeLeast the same where it reacts fast (prompt step doubled, film rate four times)
-     * @param workingTimeMost the same where it reacts slowly
-     * @param piece what was asked for; empty where neither a fill nor a press was given
-     * @param notices what the reader must know
-     */
-    public PressForecast {
-        curve = List.copyOf(curve);
-        notices = List.copyOf(notices);
-    }
+    /** {@return of the mould} */
+    Shape shape();
+
+    /** {@return number of draws and seed} */
+    Sampling sampling();
+
+    /** {@return from no pressure to that of a kitchen press, with the 95 % band of the mass} */
+    List<Point> curve();
+
+    /** {@return how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand} */
+    LiquidWindow window();
+
+    /** {@return s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts} */
+    double workingTime();
+
+    /** {@return the same where it reacts fast (prompt step doubled, film rate four times), s} */
+    double workingTimeLeast();
+
+    /** {@return the same where it reacts slowly (half, and a quarter), s} */
+    double workingTimeMost();
+
+    /** {@return what was asked for; empty where neither a fill nor a press was given} */
+    Optional<PieceOut> piece();
+
+    /** {@return what the reader must know} */
+    List<Notice> notices();
 
     /**
      * A point of the curve.
@@ -71,7 +60,7 @@ public record PressForecast(
      * @param low 2.5 % point of the mass, kg
      * @param high 97.5 % point, kg
      */
-    public record Point(
+    record Point(
             double topPressure, double solidFraction, double dampDensity, double dampMass, double low, double high) {}
 
     /**
@@ -88,7 +77,7 @@ public record PressForecast(
      * @param feel share of the draws by how they feel
      * @param narrowing what a weighed piece did; empty without one
      */
-    public record PieceOut(
+    record PieceOut(
             Making making,
             Pressed central,
             Interval topPressure,

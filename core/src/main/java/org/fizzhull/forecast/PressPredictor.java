@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -23,6 +22,7 @@ import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
@@ -34,6 +34,7 @@ import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -92,7 +93,8 @@ public final class PressPredictor {
 
     private PressPredictor(
             Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
-        this.base = Objects.requireNonNull(base, "factors");
+        Given.all("factors, sampling, workers, room, weighed", base, sampling, workers, room, weighed);
+        this.base = base;
         this.sampling = sampling;
         this.workers = workers;
         this.room = room;
@@ -153,6 +155,7 @@ public final class PressPredictor {
      * @param piece a piece of known pressure, weighed straight from the mould
      */
     public PressPredictor with(WeighedPiece piece) {
+        Given.all("piece", piece);
         return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
     }
 
@@ -188,6 +191,7 @@ public final class PressPredictor {
 
     /** The piece of a making; {@code scan} gathers how other amounts of liquid would feel, null for none. */
     private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
+        PieceLimits.checkPiece(shape, making);
         Factors factors = PressModel.factors(base, shape, making);
         Optional<Conditioned> known = conditioned(shape, making, factors);
         Pressed central = central(shape, making, factors, known);
@@ -228,6 +232,7 @@ public final class PressPredictor {
 
     /** The forecast; {@code making} is empty where only the mix and the mould are known. */
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
+        ShapeCheck.check(shape);
         MouldDimensions.Filling filling =
                 making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
@@ -260,7 +265,7 @@ public final class PressPredictor {
         LiquidWindow window =
                 scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
-        return new PressForecast(
+        return new PressForecastRecord(
                 press,
                 shape,
                 sampling,
@@ -348,9 +353,7 @@ public final class PressPredictor {
                     : factors.at(known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
-        FilledMould filled = (FilledMould) making;
-        PieceLimits.checkFill(shape, filled);
-        return press.fill(filled.dampMass(), mould);
+        return press.fill(((FilledMould) making).dampMass(), mould);
     }
 
     /** The piece without draws: each interval is a point. */

@@ -10,6 +10,7 @@ import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
@@ -65,6 +66,7 @@ public final class WaterLeft {
      * @throws Refusal {@code weights-disagree} where the course from this fill never weighs so much
      */
     public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
+        Given.all("shape, blend, plan", shape, blend, plan);
         double own = mass - shape.insetMass();
         // the course may go on beyond the plan: a piece may have dried for longer than was said
         var longer = new DryingPlan(DryModel.longer(plan.phases()));

@@ -9,7 +9,7 @@ import org.fizzhull.geometry.Vec3;
  * energy. It is walked from one member along the soft direction, the eigenvector of the metacentric height that is
  * zero, in strides of 0.08 rad, and back to the floor across it by Newton's method; until it closes on itself or ends.
  * Facets give a mesh many lowest spots along the floor; they lie no deeper than what counts as level, so the walk does
- * not look for them. PlaceWords both directions are soft, as for a ball, every direction of that energy belongs to it.
+ * not look for them. Where both directions are soft, as for a ball, every direction of that energy belongs to it.
  *
  * <p>Used by {@link GeneralSearch} to count all members as one attitude. Mutable while it is made.
  */

@@ -147,7 +147,7 @@ public final class Learner {
     }
 
     /**
-     * The law of the trials that agree; those that do not are left out one by one. PlaceWords all agree, |z|^2 + |r|^2 at the
+     * The law of the trials that agree; those that do not are left out one by one. Where all agree, |z|^2 + |r|^2 at the
      * likeliest point is chi-squared with as many degrees of freedom as there are signs.
      */
     private Laplace agreed() {

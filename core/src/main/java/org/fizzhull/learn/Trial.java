@@ -1,9 +1,11 @@
 package org.fizzhull.learn;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -94,6 +96,27 @@ public record Trial(
      *     {@code conflict} for a rise time of a piece that did not rise, or water that is not that of the mould
      */
     public Trial {
+        Given.all(
+                "name, shape, mouldWater, blend, fill, pressure, mass, "
+                        + "bath, result, roseAfter, left, fizzedFor, lift, liftAfter",
+                name,
+                shape,
+                mouldWater,
+                blend,
+                fill,
+                pressure,
+                mass,
+                bath,
+                result,
+                roseAfter,
+                left,
+                fizzedFor,
+                lift,
+                liftAfter);
+        for (OptionalDouble number :
+                List.of(mouldWater, fill, pressure, mass, roseAfter, left, fizzedFor, lift, liftAfter)) {
+            number.ifPresent(value -> Given.finite(name, value));
+        }
         if (mass.isEmpty() && (fill.isEmpty() || blend.isEmpty())) {
             throw new Refusal(
                     "missing-value",

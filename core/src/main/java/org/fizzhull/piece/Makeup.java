@@ -1,10 +1,11 @@
 package org.fizzhull.piece;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Additives;
 
 /**
- * What a piece is made of, as far as the bath asks: density, gas, and what acts on its surface. PlaceWords no recipe is known it
+ * What a piece is made of, as far as the bath asks: density, gas, and what acts on its surface. Where no recipe is known it
  * is {@link #usual()}. Per kg of piece as it goes into the bath, not of dry powder. Immutable.
  *
  * @param trueDensity density of the solids without pores, kg/m3
@@ -37,6 +38,7 @@ public record Makeup(double trueDensity, double gasCapacity, Additives additives
      * @throws IllegalArgumentException for a value outside its range, infinity or NaN
      */
     public Makeup {
+        Given.all("additives", additives);
         boolean sound = trueDensity > 0
                 && trueDensity < Double.POSITIVE_INFINITY
                 && gasCapacity >= 0

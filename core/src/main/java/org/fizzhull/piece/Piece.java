@@ -1,6 +1,7 @@
 package org.fizzhull.piece;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
@@ -26,6 +27,7 @@ public record Piece(Shape shape, double mass, Makeup makeup) implements Serializ
      * @throws Refusal {@code out-of-range} for a mass that is not above that of the inset, or infinite
      */
     public Piece {
+        Given.all("shape, makeup", shape, makeup);
         if (!(mass > shape.insetMass() && mass < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
                     "out-of-range",

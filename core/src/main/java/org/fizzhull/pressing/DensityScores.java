@@ -1,5 +1,7 @@
 package org.fizzhull.pressing;
 
+import org.fizzhull.quantity.Given;
+
 /**
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the
  * variance is shared by all (grade of the bags, way of filling), half belongs to each ingredient (assumed,
@@ -48,6 +50,9 @@ public final class DensityScores {
      * @param tappedRatio score of the ratios of tapped to loose density
      */
     public static DensityScores shared(double trueDensity, double looseDensity, double tappedRatio) {
+        Given.finite("true density", trueDensity);
+        Given.finite("loose density", looseDensity);
+        Given.finite("tapped ratio", tappedRatio);
         return new DensityScores(trueDensity, looseDensity, tappedRatio, new double[0], new double[0], new double[0]);
     }
 

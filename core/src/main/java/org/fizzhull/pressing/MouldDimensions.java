@@ -1,5 +1,6 @@
 package org.fizzhull.pressing;
 
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -55,6 +56,7 @@ public record MouldDimensions(double volume, double area, double depth, double h
      * @param filling how it is pressed
      */
     public static MouldDimensions of(Shape shape, Filling filling) {
+        Given.all("filling", filling);
         double mean = shape.volume() / shape.planArea();
         double depth = filling == Filling.TWO_HALVES ? mean / 2 : mean;
         return new MouldDimensions(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
@@ -82,6 +83,7 @@ public final class Press {
      * @param parameters parameters of the draw
      */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
+        Given.all("parameters", parameters);
         return new Press(
                 parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
     }
@@ -93,6 +95,7 @@ public final class Press {
      * @param otherReaction rates of the reaction in the bowl
      */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
+        Given.all("otherRoom, otherReaction", otherRoom, otherReaction);
         return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
     }
 
@@ -102,6 +105,7 @@ public final class Press {
      * @param ratio liquid per dry powder, kg/kg, 0 or more
      */
     public Press withLiquid(double ratio) {
+        Given.finite("ratio", ratio);
         return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
     }
 
@@ -113,14 +117,7 @@ public final class Press {
      * @throws Refusal {@code out-of-range} for another pressure
      */
     public Pressed press(double topPressure, MouldDimensions mould) {
-        if (!(topPressure >= 0 && topPressure <= DampPacking.MOST_PRESSURE)) {
-            throw new Refusal(
-                    "out-of-range",
-                    "press",
-                    topPressure / 1e3 + " kPa",
-                    "0 to 2000 kPa",
-                    "A hand presses with 10 to 100 kPa; a kitchen lever press reaches some hundreds.");
-        }
+        PressRange.check(topPressure);
         return pressed(topPressure, mould, false);
     }
 

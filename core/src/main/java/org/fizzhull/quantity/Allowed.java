@@ -80,6 +80,16 @@ public final class Allowed {
         return (lowItself ? si >= low : si > low) && si <= high;
     }
 
+    /** {@return the lower end, SI} */
+    public double low() {
+        return low;
+    }
+
+    /** {@return the upper end, SI; infinite for none} */
+    public double high() {
+        return high;
+    }
+
     /** {@return the range in words: {@code between 5 mm and 500 mm}} */
     public String words() {
         String from = QuantityText.format(low, unit);

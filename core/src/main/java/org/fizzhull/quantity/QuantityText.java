@@ -43,6 +43,7 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parse(String field, String text, Dimension dimension, Measures measures) {
+        Given.all("measures", measures);
         return read(field, text, measures, dimension).amount();
     }
 
@@ -57,6 +58,7 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parseAny(String field, String text, Measures measures, Dimension... dimensions) {
+        Given.all("measures", measures);
         return read(field, text, measures, dimensions).amount();
     }
 
@@ -82,6 +84,7 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
+        Given.all("measures", measures);
         return exact(field, text, read(field, text, measures, dimension))
                 .amount()
                 .value();
@@ -159,6 +162,7 @@ public final class QuantityText {
      * @param measures what a cup and the spoons hold
      */
     public static String format(double si, Unit unit, Measures measures) {
+        Given.all("measures", measures);
         return number(si, unit, measures, false) + " " + unit.symbol();
     }
 
@@ -182,6 +186,7 @@ public final class QuantityText {
      * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit, Measures measures) {
+        Given.all("measures", measures);
         if (unit.dimension() != amount.dimension()) {
             throw new IllegalArgumentException(unit + " for " + amount);
         }

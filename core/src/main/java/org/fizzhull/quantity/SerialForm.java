@@ -3,6 +3,8 @@ package org.fizzhull.quantity;
 import java.io.InvalidObjectException;
 import java.io.ObjectStreamException;
 import java.io.Serializable;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * }
  * }</pre>
  *
- * <p>Range: public records; {@link Optional} and {@link OptionalDouble} components. Cost: reflection once each way.
+ * <p>Range: records of this library, public or not; {@link Optional} and {@link OptionalDouble} components. Cost: reflection once each way.
  * Immutable.
  */
 public final class SerialForm implements Serializable {
@@ -40,7 +42,7 @@ public final class SerialForm implements Serializable {
     /**
      * {@return what a record is written as}
      *
-     * @param value a public record whose components are serializable, or optional and hold what is
+     * @param value a record whose components are serializable, or optional and hold what is
      * @throws IllegalStateException for a record whose components cannot be read
      */
     public static Object of(Record value) {
@@ -48,7 +50,9 @@ public final class SerialForm implements Serializable {
         @Nullable Object[] values = new @Nullable Object[components.length];
         try {
             for (int i = 0; i < components.length; i++) {
-                Object held = components[i].getAccessor().invoke(value);
+                Method accessor = components[i].getAccessor();
+                accessor.setAccessible(true);
+                Object held = accessor.invoke(value);
                 values[i] = held instanceof Optional<?> some
                         ? some.orElse(null)
                         : held instanceof OptionalDouble some ? (some.isPresent() ? some.getAsDouble() : null) : held;
@@ -78,8 +82,10 @@ public final class SerialForm implements Serializable {
                             : value;
         }
         try {
-            return type.getConstructor(types).newInstance(held);
-        } catch (ReflectiveOperationException e) {
+            Constructor<?> canonical = type.getDeclaredConstructor(types);
+            canonical.setAccessible(true);
+            return canonical.newInstance(held);
+        } catch (ReflectiveOperationException | RuntimeException e) {
             InvalidObjectException refused = new InvalidObjectException("refused by " + type);
             refused.initCause(e);
             throw refused;

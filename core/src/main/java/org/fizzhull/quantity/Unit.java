@@ -181,6 +181,7 @@ public enum Unit {
      * @param measures what a cup and the spoons hold
      */
     public double toSi(double number, Measures measures) {
+        Given.all("measures", measures);
         return (number - shift) * numerator(measures) / denominator + zero;
     }
 
@@ -200,6 +201,7 @@ public enum Unit {
      * @param measures what a cup and the spoons hold
      */
     public double fromSi(double si, Measures measures) {
+        Given.all("measures", measures);
         return (si - zero) * denominator / numerator(measures) + shift;
     }
 

@@ -3,6 +3,7 @@ package org.fizzhull.recipe;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.quantity.Given;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -218,6 +219,7 @@ public final class Blend implements Serializable {
      * @param role which role
      */
     public double share(Role role) {
+        Given.all("role", role);
         double mass = 0;
         for (Part part : recipe.dry()) {
             mass += part.ingredient().role() == role ? part.mass() : 0;

@@ -2,6 +2,7 @@ package org.fizzhull.recipe;
 
 import java.io.Serializable;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.quantity.Given;
 
 /**
  * One number known of an ingredient: value, spread and source. The unit is the SI unit of the {@link Property} it belongs
@@ -21,6 +22,7 @@ public record Datum(double value, double sigma, Source source) implements Serial
      * @throws IllegalArgumentException for NaN, infinity or a negative spread
      */
     public Datum {
+        Given.all("source", source);
         if (!(Double.isFinite(value) && sigma >= 0 && Double.isFinite(sigma))) {
             throw new IllegalArgumentException(
                     "a datum needs a number and a spread of 0 or more: " + value + ", " + sigma);

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
@@ -63,6 +64,16 @@ public record Ingredient(
      *     shares of water and alcohol above 1 in all
      */
     public Ingredient {
+        Given.all(
+                "name, aliases, role, substance, values, caution, allergen, remark",
+                name,
+                aliases,
+                role,
+                substance,
+                values,
+                caution,
+                allergen,
+                remark);
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");
         }
@@ -112,6 +123,7 @@ public record Ingredient(
      * @param property which value
      */
     public Optional<Datum> datum(Property property) {
+        Given.all("property", property);
         return Optional.ofNullable(values.get(property));
     }
 
@@ -122,6 +134,7 @@ public record Ingredient(
      * @throws Refusal {@code missing}, naming ingredient and property, where it is not known
      */
     public double value(Property property) {
+        Given.all("property", property);
         return needed(name, values, property);
     }
 
@@ -132,6 +145,7 @@ public record Ingredient(
      * @param otherwise value of an ingredient of which nothing is said, SI; 0 for what most do not have
      */
     public double value(Property property, double otherwise) {
+        Given.all("property", property);
         Datum d = values.get(property);
         return d == null ? otherwise : d.value();
     }
@@ -143,6 +157,7 @@ public record Ingredient(
      * @param otherwise relative standard deviation of a value that is not known
      */
     public double relativeSigma(Property property, double otherwise) {
+        Given.all("property", property);
         Datum d = values.get(property);
         return d == null ? otherwise : d.relativeSigma();
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 
@@ -215,6 +216,7 @@ public final class IngredientTable {
      * @param words part of a name or role; looked for as one piece, not word by word
      */
     public List<Ingredient> search(String words) {
+        Given.all("words", words);
         String plain = Names.plain(words);
         List<Ingredient> found = new ArrayList<>();
         for (Ingredient ingredient : byName.values()) {

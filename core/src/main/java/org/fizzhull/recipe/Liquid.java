@@ -1,6 +1,7 @@
 package org.fizzhull.recipe;
 
 import java.util.List;
+import org.fizzhull.quantity.Given;
 
 /**
  * The liquid of a mix, split by what becomes of it: water wets, reacts and dries; other vapour (alcohol) dries faster; the
@@ -101,6 +102,7 @@ public record Liquid(
      * @param ratio M, all liquid, kg per kg of dry powder, 0 or more
      */
     public Liquid withRatio(double ratio) {
+        Given.notNegative("ratio", ratio);
         double now = ratio();
         if (now == 0) {
             return new Liquid(ratio, 0, 0, density, surfaceTension, alcohol, oil);

@@ -155,7 +155,7 @@ final class OwnIngredient {
     }
 
     /**
-     * The other ingredient, the spread of its densities and grain size widened by 15 %, as two of a kind differ. PlaceWords a cup of
+     * The other ingredient, the spread of its densities and grain size widened by 15 %, as two of a kind differ. Where a cup of
      * the maker's own was weighed, that decides how it packs, and not the oil absorption of the other.
      */
     private static Ingredient resembling(String name, String like, IngredientTable table, boolean weighed) {

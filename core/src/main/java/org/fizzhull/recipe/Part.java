@@ -3,6 +3,7 @@ package org.fizzhull.recipe;
 import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -23,6 +24,7 @@ public record Part(Ingredient ingredient, double mass, double sigma) implements 
      * @throws Refusal {@code out-of-range} for a negative mass, NaN or infinity
      */
     public Part {
+        Given.all("ingredient", ingredient);
         if (!(mass >= 0 && Double.isFinite(mass) && sigma >= 0 && Double.isFinite(sigma))) {
             throw new Refusal(
                     "out-of-range",

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -53,6 +54,7 @@ public record Price(double money, double pack) implements Serializable {
      * @param mass mass needed, kg, 0 or more
      */
     public int packs(double mass) {
+        Given.finite("mass", mass);
         return (int) Math.ceil(mass / pack - 1e-9);
     }
 

@@ -2,6 +2,7 @@ package org.fizzhull.recipe;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.fizzhull.quantity.Given;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -115,6 +116,7 @@ public enum Property {
      * @param key name as it stands in a recipe, {@code true density} for example; case and blanks matter
      */
     public static @Nullable Property named(String key) {
+        Given.all("key", key);
         return BY_KEY.get(key);
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -52,6 +53,7 @@ public record Recipe(
      *     misplaced} for a liquid under dry or a powder under wet
      */
     public Recipe {
+        Given.all("name, dry, wet, prices, limits, notices", name, dry, wet, prices, limits, notices);
         dry = List.copyOf(dry);
         wet = List.copyOf(wet);
         prices = Map.copyOf(prices);
@@ -103,6 +105,7 @@ public record Recipe(
      * @param ingredientName name of the ingredient as {@link Ingredient#name()} gives it
      */
     public Optional<Part> part(String ingredientName) {
+        Given.all("ingredientName", ingredientName);
         for (Part part : dry) {
             if (part.ingredient().name().equals(ingredientName)) {
                 return Optional.of(part);

@@ -8,6 +8,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.QuantityText;
@@ -63,6 +64,7 @@ public final class RecipeBuilder {
      * @param measures what a cup and the spoons hold
      */
     public RecipeBuilder(IngredientTable table, Measures measures) {
+        Given.all("table, measures", table, measures);
         this.table = table;
         this.measures = measures;
     }

@@ -3,6 +3,7 @@ package org.fizzhull.uncertainty;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
+import org.fizzhull.quantity.Given;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +67,7 @@ public final class MonteCarlo implements Draws {
      * @throws IllegalArgumentException for another number of draws, and groups that do not add up to the priors
      */
     public MonteCarlo(List<Prior> priors, int[] groups, int samples, long seed, Workers workers) {
+        Given.all("workers", workers);
         if (samples <= 0 || samples % STEP != 0) {
             throw new IllegalArgumentException("draws come in multiples of " + STEP + ", not " + samples);
         }

@@ -9,6 +9,9 @@ public final class Priors {
     /** Of the normal density: half of ln(2 pi). */
     private static final double HALF_LOG_2_PI = 0.5 * Math.log(2 * Math.PI);
 
+    /** Probability that a cut leaves out of account at either end. */
+    private static final double REST = 1e-15;
+
     private Priors() {}
 
     /**
@@ -20,7 +23,7 @@ public final class Priors {
      */
     public static Prior normal(double mean, double deviation) {
         require(Double.isFinite(mean) && deviation >= 0, "a normal prior", mean, deviation);
-        return deviation == 0 ? new CertainPrior(mean) : new NormalPrior(mean, deviation, 0, 1);
+        return deviation == 0 ? new CertainPrior(mean) : new NormalPrior(mean, deviation);
     }
 
     /**
@@ -36,11 +39,28 @@ public final class Priors {
      */
     public static Prior cutNormal(double mean, double deviation, double low, double high) {
         require(low < mean && mean < high && deviation > 0, "a cut normal prior", mean, deviation);
-        return new NormalPrior(
-                mean,
-                deviation,
-                Normal.cumulative((low - mean) / deviation),
-                Normal.cumulative((high - mean) / deviation));
+        return cut(new NormalPrior(mean, deviation), low, high);
+    }
+
+    /**
+     * {@return a prior cut at physical limits: the uniform number is mapped into the uncut part, so that no probability is
+     * left outside; itself where all but 1e-15 of it lies inside} Its {@link Prior#median} is that of the uncut one where
+     * the limits enclose it.
+     *
+     * @param old the uncut prior
+     * @param low lower limit, in the unit of the input
+     * @param high upper limit, above the lower one
+     * @throws IllegalArgumentException for limits out of order, and where they leave less than 1e-15 of the prior
+     */
+    public static Prior cut(Prior old, double low, double high) {
+        require(low < high, "limits of a prior", low, high);
+        if (old.quantile(REST) >= low && old.quantile(1 - REST) <= high) {
+            return old;
+        }
+        double lowP = old.cumulative(low);
+        double highP = old.cumulative(high);
+        require(highP - lowP > REST, "a prior that lies outside its limits", low, high);
+        return new CutPrior(old, low, high, lowP, highP);
     }
 
     /**
@@ -105,36 +125,63 @@ public final class Priors {
         }
     }
 
-    /** The normal, between the probabilities {@code lowP} and {@code highP} of the uncut one. */
-    private record NormalPrior(double mean, double deviation, double lowP, double highP) implements Prior {
+    /** The normal. */
+    private record NormalPrior(double mean, double deviation) implements Prior {
         @Override
         public double quantile(double u) {
-            return mean + deviation * Normal.quantile(lowP + u * (highP - lowP));
+            return mean + deviation * Normal.quantile(u);
         }
 
         @Override
         public double atScore(double score) {
-            return lowP == 0 && highP == 1 ? mean + deviation * score : quantile(Normal.cumulative(score));
+            return mean + deviation * score;
         }
 
         @Override
         public double cumulative(double value) {
-            // probability in the uncut normal, stretched to the part that is left
-            double p = (Normal.cumulative((value - mean) / deviation) - lowP) / (highP - lowP);
-            return Math.max(0, Math.min(1, p));
+            return Normal.cumulative((value - mean) / deviation);
         }
 
         @Override
         public double logDensity(double value) {
-            double p = Normal.cumulative((value - mean) / deviation);
-            return p < lowP || p > highP
-                    ? Double.NEGATIVE_INFINITY
-                    : logNormal((value - mean) / deviation) - Math.log(deviation * (highP - lowP));
+            return logNormal((value - mean) / deviation) - Math.log(deviation);
         }
 
         @Override
         public double median() {
             return mean;
+        }
+    }
+
+    /** A prior between two limits; {@code lowP} and {@code highP} are the uncut one's probabilities below them. */
+    private record CutPrior(Prior old, double low, double high, double lowP, double highP) implements Prior {
+        @Override
+        public double quantile(double u) {
+            return inside(old.quantile(lowP + u * (highP - lowP)));
+        }
+
+        @Override
+        public double cumulative(double value) {
+            // probability in the uncut prior, stretched to the part that is left
+            return Math.max(0, Math.min(1, (old.cumulative(value) - lowP) / (highP - lowP)));
+        }
+
+        @Override
+        public double logDensity(double value) {
+            return value < low || value > high
+                    ? Double.NEGATIVE_INFINITY
+                    : old.logDensity(value) - Math.log(highP - lowP);
+        }
+
+        @Override
+        public double median() {
+            double median = old.median();
+            return median >= low && median <= high ? median : quantile(0.5);
+        }
+
+        /** What rounding left outside the limits. */
+        private double inside(double value) {
+            return Math.max(low, Math.min(high, value));
         }
     }
 

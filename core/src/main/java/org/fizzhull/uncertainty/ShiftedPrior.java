@@ -1,5 +1,7 @@
 package org.fizzhull.uncertainty;
 
+import org.fizzhull.quantity.Given;
+
 /**
  * A prior after something was learned: where a value x of the old one has the normal score z = Phi^-1(F(x)), z is
  * normal with a mean m and a deviation s in place of 0 and 1,
@@ -27,6 +29,7 @@ public record ShiftedPrior(Prior old, double mean, double deviation) implements 
      * @throws IllegalArgumentException for such
      */
     public ShiftedPrior {
+        Given.all("old", old);
         if (!(deviation > 0 && Double.isFinite(deviation) && Double.isFinite(mean))) {
             throw new IllegalArgumentException("a normal score, not " + mean + " +- " + deviation);
         }

@@ -3,6 +3,7 @@ package org.fizzhull.uncertainty;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
+import org.fizzhull.quantity.Given;
 
 /**
  * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is
@@ -46,6 +47,7 @@ public interface Workers {
      * @throws IllegalArgumentException for less than one
      */
     static Workers on(Executor executor, int most) {
+        Given.all("executor", executor);
         if (most < 1) {
             throw new IllegalArgumentException("work needs 1 thread or more, not " + most);
         }

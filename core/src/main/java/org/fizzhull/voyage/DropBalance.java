@@ -3,6 +3,7 @@ package org.fizzhull.voyage;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -51,6 +52,7 @@ public final class DropBalance {
      * @param bath the water
      */
     public DropBalance(Shape shape, RestingAttitude rest, Bath bath) {
+        Given.all("bath", bath);
         volume = shape.volume();
         surface = shape.surface();
         facePerPlan = surface / rest.planArea();

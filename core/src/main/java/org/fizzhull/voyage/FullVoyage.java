@@ -7,6 +7,7 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 
 /**
  * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left.
@@ -98,6 +99,7 @@ public final class FullVoyage {
      * @param bath the water
      */
     public static FullVoyage of(VoyageForm form, Bath bath) {
+        Given.all("form, bath", form, bath);
         return new FullVoyage(form, bath, ACCURACY);
     }
 

@@ -2,6 +2,7 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 
 /**
  * What a tared scale shows under a bowl of bath-warm water while a piece is held wholly under by a hoop that does not
@@ -48,6 +49,7 @@ public final class HeldUnder {
      * @param bath the water
      */
     public HeldUnder(VoyageForm form, Bath bath) {
+        Given.all("bath", bath);
         this.form = form;
         balance = new ForceBalance(new BathProperties(bath, form.halfHeight));
     }

@@ -3,6 +3,7 @@ package org.fizzhull.voyage;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 
 /**
  * One piece as it truly goes into the water, with the uncertain parameters by which it fares there: a draw of a
@@ -25,6 +26,22 @@ public record Launch(
         double surfaceRatio,
         FizzParameters fizz,
         VoyageParameters voyage) {
+    /**
+     * Refuses what is missing, and what is no number.
+     *
+     * @param piece in the mould as it truly is; its shape is that of the form
+     * @param temperature of the bath, K
+     * @param volumeRatio true volume over the computed one
+     * @param surfaceRatio true surface over the computed one
+     * @param fizz how its surface fizzes
+     * @param voyage how it floats
+     */
+    public Launch {
+        Given.all("piece, fizz, voyage", piece, fizz, voyage);
+        Given.finite("temperature", temperature);
+        Given.finite("volume ratio", volumeRatio);
+        Given.finite("surface ratio", surfaceRatio);
+    }
 
     /**
      * {@return a piece exactly as computed, in a bath exactly as told}

@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 
 /**
  * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them,
@@ -70,6 +71,7 @@ public final class QuickVoyage {
      * @param bath the water
      */
     public QuickVoyage(VoyageForm form, Bath bath) {
+        Given.all("bath", bath);
         this.form = form;
         piece = new ErodedPiece(form, bath);
         boat = new DryBoat(piece.balance, verdict, form.insetMass);

@@ -10,6 +10,7 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 
@@ -95,6 +96,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, Release release) {
+        Given.all("release", release);
         return of(shape, release, ErosionGrid.USUAL);
     }
 
@@ -106,6 +108,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm of(Shape shape, RestingAttitude rest, Release release) {
+        Given.all("release, rest", release, rest);
         return new VoyageForm(shape, rest, release, ErosionGrid.USUAL, false);
     }
 
@@ -118,6 +121,7 @@ public final class VoyageForm {
      * @param release how it goes in
      */
     public static VoyageForm forOneVoyage(Shape shape, RestingAttitude rest, Release release) {
+        Given.all("release, rest", release, rest);
         return new VoyageForm(shape, rest, release, ErosionGrid.USUAL, true);
     }
 
@@ -130,6 +134,7 @@ public final class VoyageForm {
      * @throws IllegalArgumentException for any other number of depths
      */
     public static VoyageForm of(Shape shape, Release release, int depths) {
+        Given.all("release", release);
         if (!(depths >= 10 && depths <= 100_000)) {
             throw new IllegalArgumentException("a form has 10 to 100,000 depths, not " + depths);
         }

@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 import java.io.Serializable;
-import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Given;
 
 /**
  * The uncertain parameters of a piece in the bath, beside those of fizzing ({@link org.fizzhull.fizz.FizzParameters}).
@@ -10,27 +10,18 @@ import org.fizzhull.quantity.Refusal;
  * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
  *     entrained up-flow wins
- * @throws Refusal {@code out-of-range} for a depth below 0, and for what is no finite number
+ * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a depth below 0, and for what is no finite number
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
-    /** Refuses what is no number of either kind. */
+    /**
+     * Refuses what is no number, and a depth below 0.
+     *
+     * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
+     * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the entrained up-flow wins
+     */
     public VoyageParameters {
-        if (!(wetSkinDepth >= 0 && wetSkinDepth < Double.POSITIVE_INFINITY)) {
-            throw new Refusal(
-                    "out-of-range",
-                    "wet skin depth",
-                    wetSkinDepth + " m",
-                    "0 m or more",
-                    "The usual depth is 0.15 mm.");
-        }
-        if (!Double.isFinite(plumeFactor)) {
-            throw new Refusal(
-                    "out-of-range",
-                    "plume factor",
-                    Double.toString(plumeFactor),
-                    "a number",
-                    "The usual factor is 0.1.");
-        }
+        Given.notNegative("wet skin depth", wetSkinDepth);
+        Given.finite("plume factor", plumeFactor);
     }
 
     /** {@return the medians of the priors: 0.15 mm, 0.1} */

@@ -32,7 +32,7 @@
  *       step over speed times wet share. Down, all that the bath covers is wet; up, the wet share is that of the draft
  *       at which lift meets weight, worked out anew each fourth cell.
  *   <li>At the end of the cell the balance is taken again, at the surface or at the bottom; while it is far from zero
- *       only after each fourth cell. PlaceWords its sign has turned, the moment is found by false position. A sinking counts
+ *       only after each fourth cell. Where its sign has turned, the moment is found by false position. A sinking counts
  *       from that moment, a rise from the lag of the way up later, whose closed form has inertia and drag.
  *   <li>The piece goes on from the end of that cell, up or down: fizz times are thus of order 1 in the number of cells.
  *   <li>The rules of the outcome hear of each rise, each sinking and each time; the voyage stops at 1 % of the volume,

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A shape and a hull of an embedder, which the library cannot know by their classes, get the same answers as the kind they
- * stand for. ExpectedReadings values: those of that kind, since the same body must give the same answer (analytic).
+ * stand for. Expected values: those of that kind, since the same body must give the same answer (analytic).
  */
 class OwnShapeTest {
     @ParameterizedTest

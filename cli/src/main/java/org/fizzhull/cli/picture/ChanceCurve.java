@@ -14,7 +14,7 @@ import org.fizzhull.forecast.model.CriticalWeights;
 
 /**
  * The chance that a piece floats to the end against its weight as it goes into the bath, with this piece and the weights
- * that the answer advises. PlaceWords the mould is filled by weight the advice is one of damp mix, which the axis does not
+ * that the answer advises. Where the mould is filled by weight the advice is one of damp mix, which the axis does not
  * hold: then the weight is marked at which 9 of 10 float.
  */
 public final class ChanceCurve {

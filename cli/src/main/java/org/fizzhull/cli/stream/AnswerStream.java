@@ -27,7 +27,7 @@ import org.fizzhull.quantity.Refusal;
  * <p>The calling thread reads, some threads answer, one writes. At most four requests for each answering thread are on
  * their way at any time; where the answers are taken slowly, reading waits. Each answer is flushed at once, so that a
  * program may send a question and wait for its answer. A line that cannot be read, or whose question fails, has an error as
- * its answer and stops nothing. PlaceWords nobody takes the answers any longer, reading ends with the next line.
+ * its answer and stops nothing. Where nobody takes the answers any longer, reading ends with the next line.
  */
 public final class AnswerStream {
     private static final int WAITING_PER_THREAD = 4;

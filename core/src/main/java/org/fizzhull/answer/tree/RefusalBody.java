@@ -2,6 +2,7 @@ package org.fizzhull.answer.tree;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -12,6 +13,16 @@ import org.fizzhull.quantity.Refusal;
  * @param refusal the refusal
  */
 public record RefusalBody(String command, Refusal refusal) implements AnswerBody {
+    /**
+     * Refuses what is missing.
+     *
+     * @param command the question that was refused
+     * @param refusal the refusal
+     */
+    public RefusalBody {
+        Given.all("command, refusal", command, refusal);
+    }
+
     @Override
     public void write(AnswerSink sink) {
         AnswerWriter to = AnswerWriter.open(sink, command);

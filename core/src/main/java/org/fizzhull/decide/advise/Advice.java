@@ -16,46 +16,31 @@ import org.fizzhull.recipe.Blend;
  * <p>Read {@link #need} first: it says whether one of the changes is the thing to do, or whether the batch floats or sinks as
  * one and a measurement must tell which. Every chance is that of a piece taken at random, as {@code Forecast.probability} has it.
  * Immutable.
- *
- * @param goal chance that was asked for
- * @param design the design as it is
- * @param forecast forecast of the design as it is
- * @param now how the design does as it is
- * @param changes proposals, those that reach the goal first, each smallest first; empty where it is reached already or
- *     nothing helps
- * @param forgone what would reach the goal but breaks a limit, at most two
- * @param need what has to be done
  */
-public record Advice(
-        Goal goal,
-        Design design,
-        Forecast forecast,
-        Appraisal now,
-        List<Change> changes,
-        List<Forgone> forgone,
-        Need need) {
-    private static final Notice OTHER_MOULDS = new Notice(
-            "other-moulds-not-tried",
-            "Other moulds were not tried, for what was measured in the bath is of this one; a comparison of moulds takes it.");
+public sealed interface Advice permits AdviceRecord {
+    /** {@return chance that was asked for} */
+    Goal goal();
 
-    /**
-     * Copies the lists.
-     *
-     * @param goal chance that was asked for
-     * @param design the design as it is
-     * @param forecast forecast of the design as it is
-     * @param now how the design does as it is
-     * @param changes proposals, those that reach the goal first, each smallest first
-     * @param forgone what would reach the goal but breaks a limit, at most two
-     * @param need what has to be done
-     */
-    public Advice {
-        changes = List.copyOf(changes);
-        forgone = List.copyOf(forgone);
-    }
+    /** {@return the design as it is} */
+    Design design();
+
+    /** {@return forecast of the design as it is} */
+    Forecast forecast();
+
+    /** {@return how the design does as it is} */
+    Appraisal now();
+
+    /** {@return proposals, those that reach the goal first, each smallest first; empty where it is reached already or nothing helps} */
+    List<Change> changes();
+
+    /** {@return what would reach the goal but breaks a limit, at most two} */
+    List<Forgone> forgone();
+
+    /** {@return what has to be done} */
+    Need need();
 
     /** What has to be done. */
-    public enum Need {
+    enum Need {
         /** Nothing: the goal is reached. */
         NOTHING,
         /** One of the changes. */
@@ -67,13 +52,13 @@ public record Advice(
     }
 
     /** {@return the smallest change that reaches the goal; empty where none does or none is needed} */
-    public Optional<Change> best() {
-        return changes.stream().filter(Change::reachesGoal).findFirst();
+    default Optional<Change> best() {
+        return changes().stream().filter(Change::reachesGoal).findFirst();
     }
 
     /** {@return the change with the largest chance, whether it reaches the goal or not; empty where nothing helps at all} */
-    public Optional<Change> mostHelpful() {
-        return changes.stream()
+    default Optional<Change> mostHelpful() {
+        return changes().stream()
                 .max(Comparator.comparingDouble(change -> change.appraisal().chance()));
     }
 
@@ -81,21 +66,21 @@ public record Advice(
      * {@return the mean weight of a batch, as it is entered, kg, that reaches the goal; empty where no weight does, or where the
      * maker does not choose the weight}
      */
-    public OptionalDouble aim() {
-        return forecast.critical().aim(goal.chance());
+    default OptionalDouble aim() {
+        return forecast().critical().aim(goal().chance());
     }
 
     /** {@return how much of a fizz the piece has; empty without a recipe} */
-    public Optional<Effervescence> effervescence() {
-        double capacity = forecast.piece().makeup().gasCapacity();
-        return design.recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));
+    default Optional<Effervescence> effervescence() {
+        double capacity = forecast().piece().makeup().gasCapacity();
+        return design().recipe().map(recipe -> Effervescence.of(Blend.of(recipe).moles(), capacity));
     }
 
     /** {@return what is to be said of the search: that no other mould was tried where what was measured is of this one} */
-    public Optional<Notice> notice() {
+    default Optional<Notice> notice() {
         boolean ofItsMould =
-                forecast.narrowing().map(effect -> effect.seen().bathed()).orElse(false);
-        return ofItsMould && need != Need.NOTHING ? Optional.of(OTHER_MOULDS) : Optional.empty();
+                forecast().narrowing().map(effect -> effect.seen().bathed()).orElse(false);
+        return ofItsMould && need() != Need.NOTHING ? Optional.of(AdviceRecord.OTHER_MOULDS) : Optional.empty();
     }
 
     /**
@@ -104,5 +89,5 @@ public record Advice(
      * @param change change that would reach the goal
      * @param limit limit that it breaks
      */
-    public record Forgone(Change change, Limits.Limit limit) {}
+    record Forgone(Change change, Limits.Limit limit) {}
 }

@@ -8,6 +8,7 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 
@@ -17,7 +18,7 @@ import org.fizzhull.uncertainty.Workers;
  * <p>Method:
  *
  * <ol>
- * <li>Forecast the design as it is; where the goal is reached, nothing is searched. PlaceWords nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
+ * <li>Forecast the design as it is; where the goal is reached, nothing is searched. Where nearly all pieces of the batch may float as well as nearly none, the advice is to measure first ({@link Advice.Need}), whatever else is found.
  * <li>Follow every adjustment ({@link Adjustments}) alone to its smallest level that reaches the goal, with few draws
  *     ({@link ChangeSearch}).
  * <li>Try the adjustments that help most by two.
@@ -54,6 +55,15 @@ public final class Adviser {
             IngredientTable table,
             Set<String> locked,
             KitchenSteps steps) {
+        Given.all(
+                "predictor, elsewhere, sampling, workers, table, locked, steps",
+                predictor,
+                elsewhere,
+                sampling,
+                workers,
+                table,
+                locked,
+                steps);
         this.predictor = predictor;
         this.elsewhere = elsewhere;
         this.sampling = sampling;
@@ -156,7 +166,7 @@ public final class Adviser {
         Forecast forecast = appraiser.forecast(design);
         Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
-            return new Advice(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
+            return new AdviceRecord(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
         ChangeSearch search = new ChangeSearch(appraiser, design, goal, now);
         boolean ofItsMould =
@@ -167,6 +177,6 @@ public final class Adviser {
         boolean open = now.chance() > BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();
         Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;
-        return new Advice(goal, design, forecast, now, changes, search.forgone(), need);
+        return new AdviceRecord(goal, design, forecast, now, changes, search.forgone(), need);
     }
 }

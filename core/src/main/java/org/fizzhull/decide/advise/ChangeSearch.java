@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.fizzhull.decide.Design;
 import org.fizzhull.quantity.Refusal;
 
@@ -48,6 +49,9 @@ final class ChangeSearch {
      * @param chance chance there, from few draws; 0 where it was not asked
      */
     private record Followed(Adjustment adjustment, int level, double chance) {}
+
+    /** A design with the steps that led to it. */
+    private record Combined(Design design, List<Step> steps) {}
 
     private final Appraiser appraiser;
     private final Design design;
@@ -146,16 +150,39 @@ final class ChangeSearch {
 
     /** Chance at a level, from the draws of the search; empty where the level cannot be taken. */
     private OptionalDouble chance(Adjustment adjustment, int level) {
-        Optional<Adjustment.Changed> changed = adjustment.at(design, level);
-        if (changed.isEmpty()) {
-            return OptionalDouble.empty();
-        }
+        return chance(List.of(new Followed(adjustment, level, 0)));
+    }
+
+    /** Chance with levels taken, from the draws of the search; empty where they cannot be taken together. */
+    private OptionalDouble chance(List<Followed> levels) {
+        Optional<Double> chance =
+                made(() -> changed(levels).map(changed -> appraiser.chance(changed.design(), SCREENING_DRAWS)));
+        return chance.isPresent() ? OptionalDouble.of(chance.get()) : OptionalDouble.empty();
+    }
+
+    /** What was asked of a changed design; empty for a piece that cannot be as asked: such a change is no proposal. */
+    private static <T> Optional<T> made(Supplier<Optional<T>> asked) {
         try {
-            return OptionalDouble.of(appraiser.chance(changed.get().design(), SCREENING_DRAWS));
+            return asked.get();
         } catch (Refusal refused) {
-            // a piece that cannot be as asked, such as one lighter than its fills scatter, is no proposal
-            return OptionalDouble.empty();
+            // such as a piece lighter than its fills scatter, or a fill that another mould cannot hold
+            return Optional.empty();
         }
+    }
+
+    /** The design with levels taken one after the other, and the steps; empty where one of them cannot be taken. */
+    private Optional<Combined> changed(List<Followed> levels) {
+        Design changed = design;
+        List<Step> steps = new ArrayList<>();
+        for (Followed one : levels) {
+            Optional<Adjustment.Changed> next = one.adjustment.at(changed, one.level);
+            if (next.isEmpty()) {
+                return Optional.empty();
+            }
+            changed = next.get().design();
+            steps.add(next.get().step());
+        }
+        return Optional.of(new Combined(changed, steps));
     }
 
     /** Two adjustments together that reach the goal with less effort than either alone, the best two of different kinds. */
@@ -195,9 +222,9 @@ final class ChangeSearch {
         for (int k = 1; k <= DIAGONAL; k++) {
             Followed a = new Followed(one.adjustment, share(one.level, k), 0);
             Followed b = new Followed(two.adjustment, share(two.level, k), 0);
-            Optional<Adjustment.Changed> both = both(a, b);
-            if (both.isPresent() && appraiser.chance(both.get().design(), SCREENING_DRAWS) >= goal.chance()) {
-                return Optional.of(List.of(a, b));
+            List<Followed> both = List.of(a, b);
+            if (chance(both).orElse(0) >= goal.chance()) {
+                return Optional.of(both);
             }
         }
         return Optional.empty();
@@ -206,11 +233,6 @@ final class ChangeSearch {
     /** Rung at k eighths of the way, 1 at least. */
     private static int share(int levels, int k) {
         return Math.max(1, (int) Math.round(levels * k / (double) DIAGONAL));
-    }
-
-    /** The design with two levels taken, one after the other. */
-    private Optional<Adjustment.Changed> both(Followed a, Followed b) {
-        return a.adjustment.at(design, a.level).flatMap(first -> b.adjustment.at(first.design(), b.level));
     }
 
     /** Effort of all steps together. */
@@ -250,21 +272,17 @@ final class ChangeSearch {
         return broken.isPresent() ? Optional.empty() : change;
     }
 
-    /** The change with its appraisal from all draws; empty where a level cannot be taken. */
+    /** The change with its appraisal from all draws; empty where its levels cannot be taken together. */
     private Optional<Change> asked(List<Followed> followed) {
-        Design changed = design;
-        List<Step> steps = new ArrayList<>();
-        for (Followed one : followed) {
-            Optional<Adjustment.Changed> next = one.adjustment.at(changed, one.level);
-            if (next.isEmpty()) {
-                return Optional.empty();
-            }
-            changed = next.get().design();
-            steps.add(next.get().step());
-        }
-        Appraisal appraisal = appraiser.appraise(changed);
-        boolean reaches = appraisal.chance() >= goal.chance();
-        return Optional.of(new Change(
-                steps, changed, effort(followed), appraisal, reaches, Limits.caution(steps, changed, now, appraisal)));
+        return made(() -> changed(followed).map(changed -> {
+            Appraisal appraisal = appraiser.appraise(changed.design());
+            return new Change(
+                    changed.steps(),
+                    changed.design(),
+                    effort(followed),
+                    appraisal,
+                    appraisal.chance() >= goal.chance(),
+                    Limits.caution(changed.steps(), changed.design(), now, appraisal));
+        }));
     }
 }

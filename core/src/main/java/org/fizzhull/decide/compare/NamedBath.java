@@ -2,6 +2,7 @@ package org.fizzhull.decide.compare;
 
 import java.util.List;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
 
 /**
@@ -11,6 +12,16 @@ import org.fizzhull.quantity.Units;
  * @param bath the water
  */
 public record NamedBath(Kind kind, Bath bath) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param kind name of the bath
+     * @param bath the water
+     */
+    public NamedBath {
+        Given.all("kind, bath", kind, bath);
+    }
+
     /** Names of the baths of {@link #homes}. */
     public enum Kind {
         /** Little water in a wide tub. */

@@ -10,6 +10,7 @@ import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -52,6 +53,7 @@ public final class Diagnoser {
     private final Workers workers;
 
     private Diagnoser(Factors factors, Sampling sampling, Workers workers) {
+        Given.all("factors, sampling, workers", factors, sampling, workers);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
@@ -134,7 +136,7 @@ public final class Diagnoser {
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
         OptionalDouble planned =
                 computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
-        return new Why(symptom, seen, design, planned, chances, best);
+        return new WhyRecord(symptom, seen, design, planned, chances, best);
     }
 
     /** A cause and its chance; before the chances are scaled, its share of their sum. */

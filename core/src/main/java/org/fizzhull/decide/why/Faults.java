@@ -13,6 +13,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
+import org.fizzhull.pressing.PressRange;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
@@ -126,9 +127,9 @@ final class Faults {
         return Optional.empty();
     }
 
-    /** Another pressure in a press. */
+    /** Another pressure in a press; empty where no press has it. */
     private static Optional<Faulty> pressed(Design design, Factors factors, double factor) {
-        if (design.filling() instanceof Design.Filling.Press press) {
+        if (design.filling() instanceof Design.Filling.Press press && PressRange.takes(factor * press.pressure())) {
             Design.Filling other = new Design.Filling.Press(factor * press.pressure(), press.spread(), press.halves());
             return Optional.of(new Faulty(design.filled(other), factors));
         }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.fizzhull.quantity.Given;
 
 /**
  * What was measured on the batch that went wrong: by a ruler, a scale, a clock, a hygrometer. Immutable.
@@ -18,6 +19,7 @@ public record Seen(Map<Check, Double> readings) {
      * @throws IllegalArgumentException for a reading of 0 or less, infinity or NaN
      */
     public Seen {
+        Given.all("readings", readings);
         Map<Check, Double> copy = new EnumMap<>(Check.class);
         copy.putAll(readings);
         for (Map.Entry<Check, Double> reading : copy.entrySet()) {
@@ -52,6 +54,7 @@ public record Seen(Map<Check, Double> readings) {
      * @param check what is read
      */
     public OptionalDouble reading(Check check) {
+        Given.all("check", check);
         Double value = readings.get(check);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
     }

@@ -12,65 +12,53 @@ import org.fizzhull.recipe.Blend;
 /**
  * Why a batch went wrong: causes with their chances, and the one check that tells the two likeliest apart; made by
  * {@link Diagnoser}. Immutable.
- *
- * @param symptom what was seen
- * @param seen what was measured
- * @param design the design as it was planned
- * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
- * @param causes likeliest first; their chances sum to 1
- * @param best the check that tells the two likeliest causes apart best; empty where none does
  */
-public record Why(
-        Symptom symptom,
-        Seen seen,
-        Design design,
-        OptionalDouble asPlanned,
-        List<Chance> causes,
-        Optional<BestCheck> best) {
-    /**
-     * Copies the list.
-     *
-     * @param symptom what was seen
-     * @param seen what was measured
-     * @param design the design as it was planned
-     * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
-     * @param causes likeliest first; their chances sum to 1
-     * @param best the check that tells the two likeliest causes apart best; empty where none does
-     */
-    public Why {
-        causes = List.copyOf(causes);
-    }
+public sealed interface Why permits WhyRecord {
+    /** {@return what was seen} */
+    Symptom symptom();
 
-    /** Below this chance that the plan shows it, the plan is not what went wrong (assumed). */
-    private static final double PLAN_FAILS = 0.1;
+    /** {@return what was measured} */
+    Seen seen();
+
+    /** {@return the design as it was planned} */
+    Design design();
+
+    /** {@return chance of the symptom where all went as planned; empty where it is not computed} */
+    OptionalDouble asPlanned();
+
+    /** {@return likeliest first; their chances sum to 1} */
+    List<Chance> causes();
+
+    /** {@return the check that tells the two likeliest causes apart best; empty where none does} */
+    Optional<BestCheck> best();
 
     /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
-    public boolean computed() {
-        return symptom.computed(design);
+    default boolean computed() {
+        return symptom().computed(design());
     }
 
     /**
      * {@return whether the likeliest is none of the faults, though a piece made as planned hardly shows the symptom, or
      * nobody can tell whether it does: then another plan is no help}
      */
-    public boolean unexplained() {
-        Chance first = causes.get(0);
-        return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < PLAN_FAILS);
+    default boolean unexplained() {
+        Chance first = causes().get(0);
+        return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < WhyRecord.PLAN_FAILS);
     }
 
     /** {@return what is told before all else: that the mix does not fizz, or hardly, as it was planned} */
-    public Optional<Notice> fizzless() {
-        return design.stillWater()
+    default Optional<Notice> fizzless() {
+        return design().stillWater()
                 ? Optional.empty()
-                : design.recipe()
+                : design().recipe()
                         .flatMap(recipe ->
                                 Effervescence.of(Blend.of(recipe).moles()).notice());
     }
 
     /** {@return what to do about the likeliest cause, for people, without its full stop} */
-    public String mend() {
+    default String mend() {
         if (!unexplained()) {
-            return causes.get(0).cause().mend();
+            return causes().get(0).cause().mend();
         }
         return (computed() ? "change nothing yet, for as planned it hardly happens" : "change nothing yet")
                 + ": weigh and measure what was made, and ask again";
@@ -86,8 +74,7 @@ public record Why(
      * @param made the design as it then was pressed and dried
      * @param check check that tells it from the likeliest other cause; empty where none does
      */
-    public record Chance(
-            Cause cause, double probability, double showsIt, Way way, Design made, Optional<Check> check) {}
+    record Chance(Cause cause, double probability, double showsIt, Way way, Design made, Optional<Check> check) {}
 
     /**
      * The likeliest course with a cause at work.
@@ -98,7 +85,7 @@ public record Why(
      * @param water left in a piece when it goes into the bath, kg; empty where it is not dried
      * @param fizzLost share of its fizz that is gone by then; empty where it is not dried
      */
-    public record Way(Interval mass, Interval limit, OptionalDouble water, OptionalDouble fizzLost) {}
+    record Way(Interval mass, Interval limit, OptionalDouble water, OptionalDouble fizzLost) {}
 
     /**
      * A check and what it would show.
@@ -108,5 +95,5 @@ public record Why(
      * @param ifFirst median and 95 % interval of its reading with the likeliest cause: kg, m, s or a share, by the check
      * @param ifSecond the same with the second cause
      */
-    public record BestCheck(Check check, double information, Interval ifFirst, Interval ifSecond) {}
+    record BestCheck(Check check, double information, Interval ifFirst, Interval ifSecond) {}
 }

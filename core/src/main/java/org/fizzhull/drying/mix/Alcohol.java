@@ -1,6 +1,7 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -37,6 +38,7 @@ public record Alcohol(Kind kind, double share) {
      * @throws Refusal {@code out-of-range}
      */
     public Alcohol {
+        Given.all("kind", kind);
         if (!(share >= 0 && share <= 0.5)) {
             throw new Refusal(
                     "out-of-range",

@@ -1,6 +1,7 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Additives;
 
@@ -64,6 +65,7 @@ public record DryingInput(
      * @throws Refusal {@code out-of-range}; of one of many draws it names the drawn value
      */
     public DryingInput {
+        Given.all("alcohol, sorbents, hydrates, additives", alcohol, sorbents, hydrates, additives);
         String filled =
                 "The piece would be emptier or denser than any that is pressed: check the mould, the fill and the "
                         + "error of its scale, and the densities of your own ingredients.";

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 
 /**
@@ -53,6 +54,7 @@ public record DryingPhase(
      *     to 0.1 m
      */
     public DryingPhase {
+        Given.all("opening, air, room, wrap", opening, air, room, wrap);
         if (!(duration > 0 && duration <= 1e9)) {
             throw new IllegalArgumentException(
                     "a phase lasts more than 0 s and at most 30 years, not " + duration + " s");
@@ -112,6 +114,7 @@ public record DryingPhase(
      * @param closed the closed room
      */
     public DryingPhase in(ClosedRoom closed) {
+        Given.all("closed", closed);
         return new DryingPhase(opening, air, Optional.of(closed), wrap, gap, fan, duration, storage);
     }
 

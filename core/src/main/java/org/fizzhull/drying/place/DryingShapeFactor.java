@@ -3,6 +3,7 @@ package org.fizzhull.drying.place;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -34,6 +35,7 @@ public final class DryingShapeFactor {
      * @param exposure which faces vapour leaves through
      */
     public static OptionalDouble of(Shape shape, Exposure exposure) {
+        Given.all("shape, exposure", shape, exposure);
         OptionalDouble exact = shape.diffusionTime(exposure);
         return exact.isPresent()
                 ? OptionalDouble.of(exact.getAsDouble() / profileTime(shape.depthProfile(exposure)))

@@ -3,6 +3,7 @@ package org.fizzhull.drying.place;
 import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
@@ -30,6 +31,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      * @throws IllegalArgumentException for a correction outside 1 to 3
      */
     public Opening {
+        Given.all("profile", profile);
         if (!(correction >= 1 && correction < 3)) {
             throw new IllegalArgumentException("shape correction " + correction + " is not within 1 to 3");
         }
@@ -43,6 +45,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      * @param exposure which faces vapour leaves through
      */
     public static Opening of(Shape shape, Exposure exposure) {
+        Given.all("shape, exposure", shape, exposure);
         double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
         return new Opening(shape.depthProfile(exposure), Math.max(1, factor));
     }

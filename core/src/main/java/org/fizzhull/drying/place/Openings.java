@@ -1,5 +1,6 @@
 package org.fizzhull.drying.place;
 
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -12,6 +13,17 @@ import org.fizzhull.shape.Shape;
  * @param around taken off, wrapped or put away
  */
 public record Openings(Standing standing, Opening lying, Opening around) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param standing what the piece lies on
+     * @param lying as it lies there
+     * @param around taken off, wrapped or put away
+     */
+    public Openings {
+        Given.all("standing, lying, around", standing, lying, around);
+    }
+
     /**
      * {@return the openings of a shape} May take some tenths of a second for a shape with edges: keep the result for as
      * long as shape and standing stay.

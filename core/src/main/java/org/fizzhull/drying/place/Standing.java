@@ -3,6 +3,7 @@ package org.fizzhull.drying.place;
 import java.util.Optional;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -40,6 +41,7 @@ public enum Standing {
      * @param word word as the person wrote it
      */
     public static Optional<Standing> named(String word) {
+        Given.all("word", word);
         for (Standing standing : values()) {
             if (standing.word.equals(word)) {
                 return Optional.of(standing);
@@ -70,6 +72,7 @@ public enum Standing {
      * @param seconds how long
      */
     public DryingPhase phase(Shape shape, Opening opening, RoomAir air, double seconds) {
+        Given.all("shape", shape);
         DryingPhase open = DryingPhase.open(opening, air, seconds);
         return this == MOULD && flatFace(shape) == 0 ? open.in(CLOSED_MOULD, 0) : open;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Given;
 
 /**
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the
@@ -53,6 +54,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @throws IllegalArgumentException for a thickness or permeability out of range
      */
     public Wrap {
+        Given.all("name, note", name, note);
         if (!(thickness >= 0 && thickness < 0.01 && permeability >= 0 && permeability < 1e-8)) {
             throw new IllegalArgumentException("wrap " + name + " has a thickness or permeability out of range");
         }
@@ -81,6 +83,7 @@ public record Wrap(String name, double thickness, double permeability, boolean r
      * @param name name as people write it
      */
     public static Optional<Wrap> named(String name) {
+        Given.all("name", name);
         for (Wrap wrap : NAMED) {
             if (wrap.name.equals(name)) {
                 return Optional.of(wrap);

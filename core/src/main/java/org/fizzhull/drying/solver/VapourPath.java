@@ -50,7 +50,7 @@ final class VapourPath {
     }
 
     /**
-     * Flux out through the skin, kg/s, and its slopes. PlaceWords damp air would bring the skin itself above the film
+     * Flux out through the skin, kg/s, and its slopes. Where damp air would bring the skin itself above the film
      * activity, liquid forms on it: the way in through the first half cell then no longer counts. That liquid does not
      * flow inward here: how much fizz it eats depends on the thickness of the first cell.
      *

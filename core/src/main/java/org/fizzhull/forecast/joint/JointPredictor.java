@@ -9,7 +9,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.CommonPosterior;
 import org.fizzhull.forecast.measured.MeasuredPieces;
@@ -26,6 +25,7 @@ import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
@@ -53,6 +53,7 @@ public final class JointPredictor {
     private final List<MeasuredPieces> measured;
 
     private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
+        Given.all("factors, sampling, workers, measured", factors, sampling, workers, measured);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
@@ -145,6 +146,7 @@ public final class JointPredictor {
             List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
         List<Question> all = new ArrayList<>(questions);
         measured.forEach(pieces -> all.add(pieces.like()));
+        all.forEach(question -> PieceLimits.checkPiece(question.shape(), question.making()));
         CommonColumns common = new CommonColumns(all, factors, !measured.isEmpty());
         Optional<CommonPosterior> known =
                 measured.isEmpty() ? Optional.empty() : Optional.of(known(common, questions.size()));
@@ -177,9 +179,6 @@ public final class JointPredictor {
 
     private JointForecast answer(
             Question put, List<Bath> baths, int[] places, Draws run, Optional<CommonPosterior> known) {
-        if (put.making() instanceof FilledMould filled) {
-            PieceLimits.checkFill(put.shape(), filled);
-        }
         List<PreparedQuestion> prepared = new ArrayList<>();
         for (Bath bath : baths.isEmpty() ? List.of(put.bath()) : baths) {
             prepared.add(prepared(put.in(bath), prepared));

@@ -10,6 +10,7 @@ import org.fizzhull.drying.place.Openings;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
 
@@ -56,6 +57,7 @@ public record DryingConditions(
      * @throws IllegalArgumentException for a time below 0, no open time, or a time in a wrap that is none
      */
     public DryingConditions {
+        Given.all("air, room, standing, wrap, storage", air, room, standing, wrap, storage);
         if (!(open > 0 && wrapped >= 0 && (wrap.present() || wrapped == 0))) {
             throw new IllegalArgumentException("open " + open + " s, then " + wrapped + " s in " + wrap.name());
         }
@@ -92,6 +94,7 @@ public record DryingConditions(
      * @param shape form of the piece
      */
     public DryingPlan plan(Shape shape) {
+        Given.all("shape", shape);
         return plan(shape, Openings.of(shape, standing));
     }
 
@@ -103,6 +106,7 @@ public record DryingConditions(
      * @throws IllegalArgumentException for ways out on another standing
      */
     public DryingPlan plan(Shape shape, Openings ways) {
+        Given.all("shape", shape);
         if (ways.standing() != standing) {
             throw new IllegalArgumentException("ways out on a " + ways.standing() + ", dried on a " + standing);
         }
@@ -129,7 +133,18 @@ public record DryingConditions(
      * @param seconds above 0
      * @param air around the pieces or their wraps
      */
-    public record Storage(double seconds, RoomAir air) implements Serializable {}
+    public record Storage(double seconds, RoomAir air) implements Serializable {
+        /**
+         * Refuses what is missing, and what is no number.
+         *
+         * @param seconds above 0
+         * @param air around the pieces or their wraps
+         */
+        public Storage {
+            Given.all("air", air);
+            Given.finite("seconds", seconds);
+        }
+    }
 
     private Object writeReplace() {
         return SerialForm.of(this);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -29,6 +30,19 @@ import org.fizzhull.uncertainty.Prior;
  */
 public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan)
         implements Making, Serializable {
+    /**
+     * Refuses what is missing, and what is no number.
+     *
+     * @param blend powders and liquid by the recipe's middle amounts
+     * @param dampMass pressed into the mould, kg
+     * @param hand spread of that mass across a batch, around 0, kg; empty for a single piece
+     * @param plan what happens between press and bath
+     */
+    public FilledMould {
+        Given.all("blend, hand, plan", blend, hand, plan);
+        Given.finite("damp mass", dampMass);
+    }
+
     @Override
     public List<Factor> factors() {
         List<Factor> rows = new ArrayList<>();
@@ -52,6 +66,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
 
     @Override
     public Maker maker(Shape shape) {
+        Given.all("shape", shape);
         return new PlannedDrying(shape, plan).maker(packing(shape));
     }
 
@@ -61,6 +76,7 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
      * @param shape form of the piece
      */
     public Packing packing(Shape shape) {
+        Given.all("shape", shape);
         MixedDraw mixed = new MixedDraw(blend);
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();

@@ -30,6 +30,9 @@ public sealed interface Making extends Serializable permits Weighed, FilledMould
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
+    /** {@return what happens between press and bath; without a phase for a piece that goes in damp, or is only weighed} */
+    DryingPlan plan();
+
     /** {@return whether it dries between press and bath} */
     boolean isDried();
 

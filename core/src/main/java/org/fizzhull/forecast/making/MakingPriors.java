@@ -16,6 +16,7 @@ import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.PressingParameters;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Moles;
 import org.fizzhull.uncertainty.Prior;
@@ -92,6 +93,7 @@ public final class MakingPriors {
      * @param spread spread around 0, kg
      */
     public static Factor hand(Prior spread) {
+        Given.all("spread", spread);
         return new Factor(Input.HAND, spread, HAND);
     }
 
@@ -194,6 +196,7 @@ public final class MakingPriors {
      * @param pressSpread one sigma factor of the pressure; 1 where it was measured
      */
     public static List<Factor> pressing(double pressSpread) {
+        Given.finite("press spread", pressSpread);
         PressingParameters p = PressingParameters.standard();
         List<Factor> rows = new ArrayList<>(List.of(
                 new Factor(Input.PACKING_MODEL, normal(p.packingError(), 0.015), MODEL),

@@ -14,6 +14,7 @@ import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Moles;
@@ -36,11 +37,6 @@ public final class PlannedDrying {
     /** Pores closed by liquid are outside the drying model: this much is taken as open (a notice says so). */
     private static final double LEAST_AIR = 1e-3;
 
-    /** Driest room air of a draw, relative humidity (judgement). */
-    private static final double DRIEST = 0.01;
-    /** Dampest room air of a draw, relative humidity (judgement). */
-    private static final double DAMPEST = 0.99;
-
     /** Form of the pieces, as entered. */
     private final Shape shape;
     /** What happens between press and bath, by the central values; no phases for a piece that goes in damp. */
@@ -53,6 +49,7 @@ public final class PlannedDrying {
      * @param plan what happens between press and bath
      */
     public PlannedDrying(Shape shape, DryingPlan plan) {
+        Given.all("shape, plan", shape, plan);
         this.shape = shape;
         this.plan = plan;
     }
@@ -128,13 +125,13 @@ public final class PlannedDrying {
         return new Piece(shape, mass + shape.insetMass(), makeup);
     }
 
-    /** The phases with the room's air as a draw has it; humidity is kept between 1 and 99 %. */
+    /** The phases with the room's air as a draw has it; {@link DryingPlan#possible} keeps draws to air that there is. */
     static List<DryingPhase> moved(List<DryingPhase> phases, MakingDraw draw) {
         List<DryingPhase> moved = new ArrayList<>(phases.size());
         for (DryingPhase phase : phases) {
             RoomAir air = phase.air();
-            double humidity = Math.max(DRIEST, Math.min(DAMPEST, air.humidity() + draw.humidityError()));
-            RoomAir drawn = new RoomAir(air.temperature() + draw.temperatureError(), humidity, air.pressure());
+            RoomAir drawn = new RoomAir(
+                    air.temperature() + draw.temperatureError(), air.humidity() + draw.humidityError(), air.pressure());
             moved.add(phase.in(drawn));
         }
         return moved;

@@ -8,6 +8,7 @@ import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
@@ -25,6 +26,18 @@ import org.fizzhull.uncertainty.Prior;
  */
 public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, Optional<Makeup> dried)
         implements Making, Serializable {
+    /**
+     * Refuses what is missing; a question refuses a mass that its shape cannot have.
+     *
+     * @param mass of the whole piece, kg
+     * @param hand spread of that mass across a batch, around 0, kg; empty for one weighed piece
+     * @param blend what it is made of, where a recipe is given
+     * @param dried what the recipe has become, where it is known how it was dried ({@link org.fizzhull.forecast.WaterLeft})
+     */
+    public Weighed {
+        Given.all("hand, blend, dried", hand, blend, dried);
+    }
+
     /** Physical limit by which the rarest draws of a wide spread are cut, kg: a piece weighs something. */
     public static final double LEAST_BODY = 1e-6;
 
@@ -66,6 +79,11 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public Optional<Blend> mix() {
         return blend;
+    }
+
+    @Override
+    public DryingPlan plan() {
+        return DryingPlan.none();
     }
 
     @Override

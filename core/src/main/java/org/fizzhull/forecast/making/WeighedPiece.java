@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.shape.Shape;
@@ -59,6 +60,7 @@ public record WeighedPiece(
      * @throws IllegalArgumentException for a spread that is none
      */
     public WeighedPiece {
+        Given.all("shape, others", shape, others);
         if (!(dampMass > 0 && Double.isFinite(dampMass))) {
             throw new Refusal("out-of-range", "weighed", dampMass + " kg", "more than 0 kg", "Weigh it damp.");
         }
@@ -108,6 +110,7 @@ public record WeighedPiece(
      * @param mould form of the piece that the mould makes
      */
     public WeighedPiece in(Shape mould) {
+        Given.all("mould", mould);
         return new WeighedPiece(dampMass, deviation, pressure, pressSpread, repeat, Optional.of(mould), others);
     }
 

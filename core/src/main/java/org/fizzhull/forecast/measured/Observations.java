@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
 
@@ -41,6 +42,7 @@ public record Observations(
      * @throws Refusal {@code conflict}
      */
     public Observations {
+        Given.all("fizz, rise, weighed, lift", fizz, rise, weighed, lift);
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
         lift = List.copyOf(lift);
@@ -72,6 +74,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations fizzed(TimedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(and(fizz, piece), rise, weighed, lift);
     }
 
@@ -81,6 +84,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations rose(TimedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(fizz, and(rise, piece), weighed, lift);
     }
 
@@ -90,6 +94,7 @@ public record Observations(
      * @param piece the piece that was weighed next
      */
     public Observations weighed(WeighedPiece piece) {
+        Given.all("piece", piece);
         return new Observations(
                 fizz, rise, Optional.of(weighed.map(first -> first.and(piece)).orElse(piece)), lift);
     }
@@ -100,6 +105,7 @@ public record Observations(
      * @param piece what was measured of one piece
      */
     public Observations held(HeldPiece piece) {
+        Given.all("piece", piece);
         return new Observations(fizz, rise, weighed, and(lift, piece));
     }
 
@@ -136,6 +142,7 @@ public record Observations(
      * @param look takes each of them
      */
     public void eachWeighed(Consumer<WeighedPiece> look) {
+        Given.all("look", look);
         weighed.ifPresent(first -> {
             look.accept(first);
             first.others().forEach(look);

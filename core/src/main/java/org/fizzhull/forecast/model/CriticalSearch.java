@@ -15,7 +15,7 @@ import org.fizzhull.voyage.QuickVoyage;
  *       last moment for that ({@link QuickVoyage#spareInTime}) is added.
  *   <li>The border is bracketed from there, in steps that double, and halved by voyages that stop 20 s after the drop:
  *       as a rule the first two weights lie on either side of it.
- *   <li>The border of floating to the end is at most as high. PlaceWords the piece just under the first border floats to the
+ *   <li>The border of floating to the end is at most as high. Where the piece just under the first border floats to the
  *       end, both are one. Else it lies near the root of the smallest spare of the whole way of a piece that is held up
  *       ({@link QuickVoyage#reserve}), nearly linear in the weight too, and is bracketed and halved by voyages that stop
  *       at a tenth of the body.

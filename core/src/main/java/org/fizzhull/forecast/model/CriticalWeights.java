@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.numeric.BracketedRoot;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Statistics;
 import org.jspecify.annotations.Nullable;
 
@@ -197,6 +198,7 @@ public final class CriticalWeights implements Serializable {
      * @param entered mean weight as it is entered, kg
      */
     public BatchShare batchAt(double entered) {
+        Given.finite("entered", entered);
         return batch(sharesToTheEnd(entered));
     }
 
@@ -221,7 +223,7 @@ public final class CriticalWeights implements Serializable {
 
     /**
      * Share of the pieces of a batch that float to the end, draw by draw. Of one piece on the scale each draw has its
-     * own reading, and so an outcome of 0 or 1. PlaceWords floating is not monotone in the weight, too, the piece of the
+     * own reading, and so an outcome of 0 or 1. Where floating is not monotone in the weight, too, the piece of the
      * draw itself tells more than the critical weight.
      */
     private double[] sharesToTheEnd(double entered) {
@@ -326,7 +328,9 @@ public final class CriticalWeights implements Serializable {
                 && Arrays.equals(mean, that.mean)
                 && Arrays.equals(gain, that.gain)
                 && Arrays.equals(met, that.met)
-                && scatter.entered() == that.scatter.entered();
+                && Arrays.equals(own, that.own)
+                && Arrays.equals(ownAtOnce, that.ownAtOnce)
+                && scatter.alike(that.scatter);
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
@@ -90,7 +91,8 @@ public final class DryModel implements Model {
     /**
      * {@return the phases without storage, the last drawn out until {@link ReadyTimes#LONGEST}}
      *
-     * @param phases phases in order, at least one
+     * @param phases phases in order, at least one that is no storage
+     * @throws IllegalArgumentException for none
      */
     public static List<DryingPhase> longer(List<DryingPhase> phases) {
         List<DryingPhase> drying = new ArrayList<>(phases.size());
@@ -98,6 +100,9 @@ public final class DryModel implements Model {
             if (!phase.storage()) {
                 drying.add(phase);
             }
+        }
+        if (drying.isEmpty()) {
+            throw new IllegalArgumentException("drying needs a plan with a phase before any storage");
         }
         DryingPhase last = drying.remove(drying.size() - 1);
         double left = Math.max(last.duration(), ReadyTimes.LONGEST - dryingTime(drying));
@@ -120,6 +125,7 @@ public final class DryModel implements Model {
          * @throws IllegalArgumentException for a weighed piece, whose packing is not known
          */
         public static Made of(Making making) {
+            Given.all("making", making);
             if (making instanceof FilledMould filled) {
                 return new Made(filled.blend(), filled.plan(), making);
             }

@@ -15,6 +15,7 @@ import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Model;
@@ -121,6 +122,7 @@ public final class PressModel implements Model {
      * @throws IllegalArgumentException for a weighed piece
      */
     public static Blend blend(Making making) {
+        Given.all("making", making);
         if (making instanceof PressedMould pressed) {
             return pressed.blend();
         } else if (making instanceof FilledMould filled) {
@@ -136,6 +138,7 @@ public final class PressModel implements Model {
      * @param shape form of the piece
      */
     public static MouldDimensions mould(Making making, Shape shape) {
+        Given.all("making", making);
         return MouldDimensions.of(shape, filling(making, shape));
     }
 
@@ -146,6 +149,7 @@ public final class PressModel implements Model {
      * @param shape form of the piece
      */
     public static MouldDimensions.Filling filling(Making making, Shape shape) {
+        Given.all("making", making);
         return making instanceof PressedMould pressed ? pressed.filling() : MouldDimensions.Filling.usual(shape);
     }
 

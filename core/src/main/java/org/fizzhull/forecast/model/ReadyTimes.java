@@ -3,6 +3,7 @@ package org.fizzhull.forecast.model;
 import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Statistics;
 
 /** When each draw of a batch is dry, s from pressing; some never are. Immutable. */
@@ -42,6 +43,7 @@ public final class ReadyTimes {
      * @param seconds time from pressing, s
      */
     public double within(double seconds) {
+        Given.finite("seconds", seconds);
         int ready = 0;
         for (double time : sorted) {
             ready += time <= seconds ? 1 : 0;

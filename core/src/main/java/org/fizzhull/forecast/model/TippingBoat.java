@@ -7,6 +7,7 @@ import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.DropBalance;
 
@@ -32,6 +33,7 @@ public final class TippingBoat {
      * @param factors table of priors; the question adds its own rows
      */
     public static Question judged(Question question, Factors factors) {
+        Given.all("factors", factors);
         Shape shape = question.shape();
         if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {
             return question;

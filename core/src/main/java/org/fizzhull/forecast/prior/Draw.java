@@ -2,6 +2,7 @@ package org.fizzhull.forecast.prior;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.voyage.VoyageParameters;
 
 /**
@@ -31,6 +32,27 @@ public record Draw(
         double[] values,
         double[] scores,
         double[] amounts) {
+    /**
+     * Refuses what is missing, and what is no number.
+     *
+     * @param massError true mass less the entered one, kg
+     * @param sizeError true size across less the entered one, m
+     * @param surfaceRatio true surface over the computed one, and what is left of it likewise: depths change the other way
+     * @param temperatureError true bath temperature less the entered one, K
+     * @param makeup of a weighed piece
+     * @param fizz uncertain parameters of fizzing
+     * @param voyage uncertain parameters of the piece in the bath
+     * @param values a value of every input, SI, at {@link DrawValues#place}, for what is made before the bath
+     * @param scores standard normal scores of the powders' densities; empty where none differs from the table
+     * @param amounts standard normal scores of the lines of the recipe; empty where none has a spread
+     */
+    public Draw {
+        Given.all("makeup, fizz, voyage, values, scores, amounts", makeup, fizz, voyage, values, scores, amounts);
+        Given.finite("mass error", massError);
+        Given.finite("size error", sizeError);
+        Given.finite("surface ratio", surfaceRatio);
+        Given.finite("temperature error", temperatureError);
+    }
 
     /**
      * {@return the part of the mass error that every piece of the batch has, kg: the scale shows too little or too

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast.prior;
 
+import org.fizzhull.quantity.Given;
+
 /**
  * How the size of the mould is known; one standard deviation of each way is assumed.
  *
@@ -41,6 +43,7 @@ public enum Measured {
      * @param surface surface of the shape, m2
      */
     public double sizeDeviation(double surface) {
+        Given.finite("surface", surface);
         return this == WATER ? 2 * WATER_VOLUME / surface : sizeDeviation;
     }
 }

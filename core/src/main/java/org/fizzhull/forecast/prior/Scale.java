@@ -6,6 +6,7 @@ import static org.fizzhull.uncertainty.Priors.uniform;
 import java.io.Serializable;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -60,7 +61,7 @@ public record Scale(double step) implements Serializable {
      * {@return the scale for a weight, kg, of which nothing is known: steps of 1 g, of a light piece a fiftieth of its
      * weight}
      *
-     * @param mass weight, kg
+     * @param mass weight, kg; NaN for a pressed piece, which is on no scale
      */
     public static Scale usual(double mass) {
         return mass > 0 && mass < LEAST_STEPS * KITCHEN_STEP ? new Scale(mass / LEAST_STEPS) : new Scale(KITCHEN_STEP);
@@ -74,6 +75,7 @@ public record Scale(double step) implements Serializable {
      * @param lastPlace one of the last place of the number as it was written, kg; 0 where it was not read from a text
      */
     public static Scale written(double mass, double lastPlace) {
+        Given.notNegative("last place", lastPlace);
         return lastPlace > 0 ? new Scale(Math.min(lastPlace, mass / 10)) : usual(mass);
     }
 
@@ -84,6 +86,7 @@ public record Scale(double step) implements Serializable {
      * @throws Refusal {@code out-of-range} where it is too light for this scale
      */
     public void check(double mass) {
+        Given.finite("mass", mass);
         if (mass < FEWEST_STEPS * step) {
             throw new Refusal(
                     "out-of-range",

@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.WholeDraws;
 
@@ -27,6 +28,7 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
      * @param draws whole draws, SI, a value of each of them in each
      */
     public Dependence {
+        Given.all("inputs, draws", inputs, draws);
         inputs = List.copyOf(inputs);
         draws = List.copyOf(draws);
     }

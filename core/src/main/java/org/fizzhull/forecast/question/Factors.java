@@ -16,6 +16,7 @@ import org.fizzhull.forecast.prior.DrawValues;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.InputRange;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
@@ -66,6 +67,7 @@ public final class Factors implements Serializable {
     }
 
     private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence) {
+        Given.all("rows", rows);
         this.rows = List.copyOf(rows);
         this.removed = Set.copyOf(removed);
         this.dependence = dependence;
@@ -78,6 +80,7 @@ public final class Factors implements Serializable {
      * @param how whole draws of those inputs, drawn together row by row
      */
     public Factors learned(List<Factor> learned, Dependence how) {
+        Given.all("how", how);
         Factors changed = this;
         for (Factor factor : learned) {
             changed = changed.with(factor);
@@ -101,6 +104,7 @@ public final class Factors implements Serializable {
      * @param input the input
      */
     public Optional<Factor> row(Input input) {
+        Given.all("input", input);
         return rows.stream().filter(row -> row.input() == input).findFirst();
     }
 
@@ -200,6 +204,7 @@ public final class Factors implements Serializable {
         }
         asked.addAll(many);
         asked.addAll(drying);
+        asked.replaceAll(question.making().plan()::possible);
         Factors rows = new Factors(asked, removed, dependence);
         if (question.stillWater()) {
             return rows;
@@ -300,6 +305,7 @@ public final class Factors implements Serializable {
      * @param input the input
      */
     public int column(Input input) {
+        Given.all("input", input);
         int at = 0;
         for (Factor row : rows) {
             if (row.input() == input) {

@@ -1,9 +1,11 @@
 package org.fizzhull.forecast.question;
 
 import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Press;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -102,6 +104,21 @@ public final class PieceLimits {
                     grams(mass) + " with a spread that reaches down to " + grams(least),
                     "a spread that leaves every piece some weight",
                     "After +- stands one standard deviation: two of three pieces lie within it.");
+        }
+    }
+
+    /**
+     * Checks what enters a predictor: a shape whose numbers are those of no body, and a fill that is no piece of it.
+     *
+     * @param shape form of the piece
+     * @param making how the piece came to be
+     * @throws Refusal {@code out-of-range}, {@code contradiction} where hull and volume disagree, {@code does-not-fit}
+     */
+    public static void checkPiece(Shape shape, Making making) {
+        Given.all("shape, making", shape, making);
+        ShapeCheck.check(shape);
+        if (making instanceof FilledMould filled) {
+            checkFill(shape, filled);
         }
     }
 

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.question;
 
 import java.util.Optional;
 import org.fizzhull.geometry.RestingAttitude;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
@@ -20,6 +21,18 @@ import org.fizzhull.voyage.VoyageForm;
  */
 public record PreparedQuestion(
         Question question, Factors factors, RestingAttitude rest, Optional<VoyageForm> waterborne) {
+    /**
+     * Refuses what is missing.
+     *
+     * @param question what was asked
+     * @param factors the uncertain inputs that it asks
+     * @param rest how the piece lies on the bottom, and floats nearly awash
+     * @param waterborne the form that all its voyages share; empty in still water, where there is none
+     */
+    public PreparedQuestion {
+        Given.all("question, factors, rest, waterborne", question, factors, rest, waterborne);
+    }
+
     /** Weight over that of the water pushed aside at which a piece sinks first, and comes up later (a tenth over). */
     private static final double SINKS_FIRST = 1.1;
 

@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -159,6 +160,7 @@ public record Question(
      * @throws IllegalArgumentException for a piece that is not on the scale
      */
     public Question spread(Prior aroundZero) {
+        Given.all("aroundZero", aroundZero);
         if (!(making instanceof Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
         }

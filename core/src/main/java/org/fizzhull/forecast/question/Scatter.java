@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.question;
 
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
@@ -128,6 +129,18 @@ public final class Scatter implements Serializable {
             nodes[k] = prior.quantile((k + 0.5) / NODES);
         }
         return nodes;
+    }
+
+    /**
+     * {@return whether another batch scatters alike: the same entered mean and the same spreads}
+     *
+     * @param other scatter of another question
+     */
+    public boolean alike(Scatter other) {
+        return entered() == other.entered()
+                && wide.equals(other.wide)
+                && Arrays.equals(narrow, other.narrow)
+                && widest == other.widest;
     }
 
     /**

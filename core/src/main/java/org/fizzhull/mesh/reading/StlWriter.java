@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.quantity.Given;
 
 /** Writes a mesh as STL bytes, coordinates rounded to float32. */
 public final class StlWriter {
@@ -17,6 +18,8 @@ public final class StlWriter {
      * @param metresPerUnit length of one unit of the file, m
      */
     public static ByteBuffer binary(TriangleMesh mesh, String header, double metresPerUnit) {
+        Given.all("header", header);
+        Given.finite("metres per unit", metresPerUnit);
         ByteBuffer bytes = ByteBuffer.allocate(
                         Math.addExact(StlBinary.HEADER, Math.multiplyExact(StlBinary.FACET, mesh.facetCount())))
                 .order(ByteOrder.LITTLE_ENDIAN);
@@ -44,6 +47,8 @@ public final class StlWriter {
      * @param metresPerUnit length of one unit of the file, m
      */
     public static byte[] ascii(TriangleMesh mesh, String name, double metresPerUnit) {
+        Given.all("name", name);
+        Given.finite("metres per unit", metresPerUnit);
         StringBuilder text = new StringBuilder(260 * mesh.facetCount() + 64);
         text.append("solid ").append(name).append('\n');
         double[] normal = new double[3];

@@ -8,6 +8,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -121,6 +122,7 @@ public record Filled(double water, Family like) implements Shape {
      * @throws Refusal {@code out-of-range}
      */
     public Filled {
+        Given.all("like", like);
         if (!(water >= LEAST && water <= MOST)) {
             double slip = water > MOST ? water / 1000 : water * 1000;
             String mend = slip >= LEAST && slip <= MOST ? SizeText.proposal(slip, Unit.GRAM) : "";

@@ -14,6 +14,7 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -67,6 +68,7 @@ public final class Loaded implements Shape {
      *     high
      */
     public static Loaded with(Shape shape, Topping topping) {
+        Given.all("shape, topping", shape, topping);
         Loaded before = of(shape);
         if (shape.hollow().isPresent()) {
             throw new Refusal(
@@ -100,6 +102,7 @@ public final class Loaded implements Shape {
      *     thing takes
      */
     public static Loaded with(Shape shape, Inset inset) {
+        Given.all("shape", shape);
         return with(shape, inset, shape.bare().centroid());
     }
 
@@ -113,6 +116,7 @@ public final class Loaded implements Shape {
      * @throws Refusal {@code out-of-range} where there is no material, or less of it than the inset takes up
      */
     public static Loaded with(Shape shape, Inset inset, Vec3 centre) {
+        Given.all("shape", shape);
         Loaded before = of(shape);
         // what is left of the material, earlier objects inside taken off
         double room = shape.volume();

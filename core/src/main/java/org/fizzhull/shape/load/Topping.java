@@ -1,6 +1,7 @@
 package org.fizzhull.shape.load;
 
 import java.io.Serializable;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.SizeText;
 
 /**
@@ -26,6 +27,7 @@ public record Topping(String name, double mass, double trueDensity, double solid
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range}, of the field {@code on top}
      */
     public Topping {
+        Given.all("name", name);
         Inset.check(
                 "on top",
                 mass > 0 && mass < Double.POSITIVE_INFINITY,

@@ -17,6 +17,7 @@ import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.reading.LikelyUnits;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.FileName;
@@ -118,6 +119,7 @@ public final class MeshShape implements Shape {
      *     shape text cannot carry
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh) {
+        Given.all("unit", unit);
         return of(file, unit, mesh, Workers.CALLER);
     }
 
@@ -131,6 +133,7 @@ public final class MeshShape implements Shape {
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, Workers workers) {
+        Given.all("unit", unit);
         return make(file, unit, false, mesh, null, workers);
     }
 
@@ -144,6 +147,7 @@ public final class MeshShape implements Shape {
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
     public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
+        Given.all("unit, profiles", unit, profiles);
         return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
 

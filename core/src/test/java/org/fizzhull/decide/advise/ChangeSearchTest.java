@@ -79,4 +79,37 @@ class ChangeSearchTest {
         assertThat(search.changes(List.of(new To(scented)))).isEmpty();
         assertThat(search.forgone()).hasSize(1);
     }
+
+    /**
+     * Two changes that each help, and that together make a fill no mould holds: the pair is left out, the rest is told (by
+     * definition of a proposal).
+     */
+    @Test
+    void aPairThatCannotBeMadeIsLeftOut() {
+        Design base = piece(165);
+        List<Adjustment> both = List.of(new Apart(Step.Kind.WEIGHT, base), new Apart(Step.Kind.DRYING_TIME, base));
+        List<Change> changes = search(base, 0.9999).changes(both);
+        assertThat(changes)
+                .hasSize(2)
+                .allSatisfy(change -> assertThat(change.steps()).hasSize(1));
+    }
+
+    /** Makes 150 g of the planned design, and of one that was changed already a piece that does not fill its mould. */
+    private record Apart(Step.Kind kind, Design planned) implements Adjustment {
+        @Override
+        public int levels() {
+            return 1;
+        }
+
+        @Override
+        public double effort(int level) {
+            return 1;
+        }
+
+        @Override
+        public Optional<Changed> at(Design design, int level) {
+            Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
+            return Optional.of(new Changed(piece(design == planned ? 142 : 10), new Step(kind, "", setting, setting)));
+        }
+    }
 }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Causes of a failed batch. ExpectedReadings values: Bayes' rule by hand, and what a scale plainly says. */
+/** Causes of a failed batch. Expected values: Bayes' rule by hand, and what a scale plainly says. */
 class DiagnoserTest {
     private static final Diagnoser DIAGNOSER = Diagnoser.standard().with(new Sampling(1, 128));
     private static final Design BALL = new Design(

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Questions are answered alike wherever they are answered: a map over the predictor on an engine for many machines, here
- * with two threads of one. ExpectedReadings values: the same questions on one thread. What it cost is printed.
+ * with two threads of one. Expected values: the same questions on one thread. What it cost is printed.
  */
 class ManyMachinesTest {
     private static final int MILLION = 1_000_000;

@@ -1,4 +1,4 @@
-package org.fizzhull.forecast;
+package org.fizzhull.forecast.question;
 
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -6,11 +6,11 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 
 /**
- * Checks a shape where it enters a predictor: {@link Shape} is an open interface, so that its numbers may be anybody's.
+ * Checks a shape where it enters a predictor ({@link PieceLimits#checkPiece}): {@link Shape} is an open interface, so that its numbers may be anybody's.
  * Volume, surface and plan area have to be above 0 and finite, and the hull has to enclose the volume; of the library's own
  * kinds tests hold that it does. Stateless.
  */
-final class ShapeCheck {
+public final class ShapeCheck {
     /** Hull and volume of one body may differ by this share: meshes and mended bodies (assumed). */
     private static final double APART = 0.02;
 
@@ -19,9 +19,10 @@ final class ShapeCheck {
     /**
      * Refuses a shape whose numbers are none, or whose hull is not that of its volume.
      *
+     * @param shape form of a piece
      * @throws Refusal {@code out-of-range} or {@code contradiction}
      */
-    static void check(Shape shape) {
+    public static void check(Shape shape) {
         positive("volume", shape.volume(), "m3");
         positive("surface", shape.surface(), "m2");
         positive("plan area", shape.planArea(), "m2");

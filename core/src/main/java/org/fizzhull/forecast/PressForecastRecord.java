@@ -1,0 +1,28 @@
+package org.fizzhull.forecast;
+
+import java.util.List;
+import java.util.Optional;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.pressing.LiquidWindow;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.shape.Shape;
+
+/** The parts of a {@link PressForecast}, which its own package alone puts together. */
+record PressForecastRecord(
+        Press press,
+        Shape shape,
+        Sampling sampling,
+        List<Point> curve,
+        LiquidWindow window,
+        double workingTime,
+        double workingTimeLeast,
+        double workingTimeMost,
+        Optional<PieceOut> piece,
+        List<Notice> notices)
+        implements PressForecast {
+    PressForecastRecord {
+        curve = List.copyOf(curve);
+        notices = List.copyOf(notices);
+    }
+}
