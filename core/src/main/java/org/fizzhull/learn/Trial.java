@@ -2,6 +2,7 @@ package org.fizzhull.learn;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
@@ -12,7 +13,7 @@ import org.fizzhull.shape.Shape;
  * One piece that was made, weighed and let go in a bath: a row of the trials sheet. SI units. Immutable.
  *
  * <pre>{@code
- * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), Trial.Result.ROSE).rising(45).fizzing(260);
+ * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), BathResult.ROSE).rising(45).fizzing(260);
  * }</pre>
  *
  * @param name by which messages call it, such as "row 3"
@@ -39,7 +40,7 @@ public record Trial(
         OptionalDouble pressure,
         OptionalDouble mass,
         Bath bath,
-        Result result,
+        BathResult result,
         OptionalDouble roseAfter,
         OptionalDouble left,
         OptionalDouble fizzedFor,
@@ -50,28 +51,6 @@ public record Trial(
 
     /** Relative difference of the water from the stated volume above which it must be another mould. */
     private static final double MOST_OFF = 0.25;
-
-    /** What a piece did. */
-    public enum Result {
-        /** It was up within 20 s and counts as floating at once. */
-        FLOATED("floated"),
-        /** It sank first and came up later. */
-        ROSE("rose"),
-        /** It sank. */
-        SANK("sank");
-
-        /** The word on the sheet. */
-        private final String word;
-
-        Result(String word) {
-            this.word = word;
-        }
-
-        /** {@return the word on the sheet} */
-        public String word() {
-            return word;
-        }
-    }
 
     /**
      * Checks that the columns fit one another.
@@ -102,7 +81,7 @@ public record Trial(
                     "bath_g, or fill_g and a recipe",
                     "Weigh the piece just before it goes into the bath.");
         }
-        if (roseAfter.isPresent() && result != Result.ROSE) {
+        if (roseAfter.isPresent() && result != BathResult.ROSE) {
             throw new Refusal(
                     "conflict",
                     name,
@@ -146,7 +125,7 @@ public record Trial(
      * @param bath the water
      * @param result what it did
      */
-    public static Trial of(String name, Shape shape, double mass, Bath bath, Result result) {
+    public static Trial of(String name, Shape shape, double mass, Bath bath, BathResult result) {
         OptionalDouble none = OptionalDouble.empty();
         return new Trial(
                 name,
@@ -190,7 +169,7 @@ public record Trial(
      * @param seconds time until it was up, s
      */
     public Trial rising(double seconds) {
-        return showing(Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
+        return showing(BathResult.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
     /**
@@ -227,7 +206,7 @@ public record Trial(
 
     /** This trial with other observations. */
     private Trial showing(
-            Result did,
+            BathResult did,
             OptionalDouble rose,
             OptionalDouble wide,
             OptionalDouble fizzed,

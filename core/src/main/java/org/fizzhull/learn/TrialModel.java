@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.PressedWeightSolver;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -140,7 +141,7 @@ final class TrialModel {
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
         // every trial has a result; all else where it was observed
-        found.add(TrialResidual.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
+        found.add(TrialResidual.result(trial.result() == BathResult.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
             double[] middle = prepared.factors().medians();

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.prior.Factor;
@@ -47,7 +48,7 @@ class LearnerTest {
         }
         List<Trial> trials = new ArrayList<>();
         for (int i = 0; i < MASSES.length; i++) {
-            Trial plain = Trial.of("row " + (i + 2), BALL, grams(MASSES[i]), BATH, Trial.Result.FLOATED);
+            Trial plain = Trial.of("row " + (i + 2), BALL, grams(MASSES[i]), BATH, BathResult.FLOATED);
             Trial full = i % 2 == 0 ? plain.lifting(grams(150), 4) : plain.fizzing(250);
             TrialModel model = new TrialModel(full, inputs);
             model.takeOwn(middle);
@@ -55,7 +56,7 @@ class LearnerTest {
             for (int k = 0; k < shown.length; k++) {
                 shown[k] += model.signs().get(k).deviation() * Normal.quantile(random.nextDouble(1e-12, 1));
             }
-            Trial.Result result = shown[0] > 0 ? Trial.Result.FLOATED : Trial.Result.SANK;
+            BathResult result = shown[0] > 0 ? BathResult.FLOATED : BathResult.SANK;
             Trial seen = Trial.of(plain.name(), BALL, grams(MASSES[i]), BATH, result);
             trials.add(i % 2 == 0 ? seen.lifting(shown[1], 4) : seen.fizzing(Math.max(20, shown[1])));
         }
@@ -153,14 +154,14 @@ class LearnerTest {
         List<Trial> trials =
                 new ArrayList<>(trials(new double[LearnedInputs.of(false).size()], new SplittableRandom(9)));
         // a piece far below its float limit that sank
-        trials.add(Trial.of("row 8", BALL, grams(112), BATH, Trial.Result.SANK).lifting(grams(100), 4));
+        trials.add(Trial.of("row 8", BALL, grams(112), BATH, BathResult.SANK).lifting(grams(100), 4));
         Learned learned = Learner.learn(trials, 1);
         assertThat(learned.left()).extracting(Learned.Left::name).containsExactly("row 8");
         assertThatThrownBy(() -> Learner.learn(
                         List.of(
-                                Trial.of("row 2", BALL, grams(110), BATH, Trial.Result.FLOATED)
+                                Trial.of("row 2", BALL, grams(110), BATH, BathResult.FLOATED)
                                         .lifting(grams(60), 4),
-                                Trial.of("row 3", BALL, grams(140), BATH, Trial.Result.FLOATED)),
+                                Trial.of("row 3", BALL, grams(140), BATH, BathResult.FLOATED)),
                         1))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("row 2");
@@ -176,7 +177,7 @@ class LearnerTest {
         List<Factor> inputs = LearnedInputs.of(false);
         double[] values =
                 inputs.stream().mapToDouble(row -> row.prior().median()).toArray();
-        Trial rose = Trial.of("row 2", BALL, grams(150), BATH, Trial.Result.ROSE)
+        Trial rose = Trial.of("row 2", BALL, grams(150), BATH, BathResult.ROSE)
                 .rising(60)
                 .leaving(millimetres(45));
         TrialModel model = new TrialModel(rose, inputs);
@@ -195,7 +196,7 @@ class LearnerTest {
         assertThatThrownBy(() -> rose.holding(grams(300)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("row 2");
-        assertThatThrownBy(() -> Trial.of("row 3", BALL, grams(150), BATH, Trial.Result.SANK)
+        assertThatThrownBy(() -> Trial.of("row 3", BALL, grams(150), BATH, BathResult.SANK)
                         .leaving(millimetres(40)))
                 .isInstanceOf(Refusal.class);
     }

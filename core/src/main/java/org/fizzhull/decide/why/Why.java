@@ -19,6 +19,7 @@ import org.fizzhull.recipe.Blend;
  * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
  * @param causes likeliest first; their chances sum to 1
  * @param best the check that tells the two likeliest causes apart best; empty where none does
+ * @param notices what the reader must know of measurements on other pieces
  */
 public record Why(
         Symptom symptom,
@@ -26,9 +27,10 @@ public record Why(
         Design design,
         OptionalDouble asPlanned,
         List<Chance> causes,
-        Optional<BestCheck> best) {
+        Optional<BestCheck> best,
+        List<Notice> notices) {
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param symptom what was seen
      * @param seen what was measured
@@ -36,9 +38,11 @@ public record Why(
      * @param asPlanned chance of the symptom where all went as planned; empty where it is not computed
      * @param causes likeliest first; their chances sum to 1
      * @param best the check that tells the two likeliest causes apart best; empty where none does
+     * @param notices what the reader must know of measurements on other pieces
      */
     public Why {
         causes = List.copyOf(causes);
+        notices = List.copyOf(notices);
     }
 
     /** Below this chance that the plan shows it, the plan is not what went wrong (assumed). */

@@ -18,6 +18,7 @@ import org.fizzhull.forecast.prior.InputRange;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.uncertainty.ScaledPrior;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -133,6 +134,18 @@ public final class Factors implements Serializable {
      */
     public Factors fix(Input input, double value) {
         return with(new Factor(input, Priors.certain(value), FIXED));
+    }
+
+    /**
+     * {@return the same table with every value of an input a factor times as large} How it depends on others stays.
+     *
+     * @param input an input of this table
+     * @param factor what each value is multiplied by, above 0
+     */
+    public Factors scaled(Input input, double factor) {
+        Factor row = row(input).orElseThrow();
+        Factor larger = new Factor(input, new ScaledPrior(row.prior(), factor), row.source(), row.columns());
+        return new Factors(with(larger).rows, removed, dependence.scaled(input, factor));
     }
 
     /**

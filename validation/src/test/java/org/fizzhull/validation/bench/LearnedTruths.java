@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.measured.TimedVoyage;
@@ -109,7 +110,7 @@ public final class LearnedTruths {
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
             Trial trial =
-                    Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? Trial.Result.FLOATED : Trial.Result.SANK);
+                    Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? BathResult.FLOATED : BathResult.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
                 double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);
