@@ -107,7 +107,7 @@ public final class Learner {
         double square = Arrays.stream(residuals).map(r -> r * r).sum();
         // draws: what the law leaves out of the true density is put right by weights
         Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
-        Bench bench = new Bench(
+        LearnedDraws draws = new LearnedDraws(
                 inputs.stream().map(Factor::input).toList(),
                 Arrays.stream(sampled.draws())
                         .map(draw -> Arrays.stream(draw)
@@ -117,7 +117,7 @@ public final class Learner {
         // next: what would narrow the piece that is most in doubt
         Question asked = border(values(law.mean)).question();
         return new Learned(
-                bench,
+                draws,
                 models.size(),
                 inside(sampled.draws()),
                 left,
@@ -126,7 +126,7 @@ public final class Learner {
                 -0.5 * square + 0.5 * law.logDeterminant,
                 asked,
                 FloatPredictor.standard()
-                        .with(bench.factors())
+                        .with(Bench.none().with(draws).factors())
                         .with(new Sampling(seed, NEXT_DRAWS))
                         .forecast(asked)
                         .next());
@@ -237,7 +237,7 @@ public final class Learner {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.atScore(Math.max(-Bench.FARTHEST, Math.min(Bench.FARTHEST, z[k])));
+            values[k] = prior.atScore(Math.max(-LearnedDraws.FARTHEST, Math.min(LearnedDraws.FARTHEST, z[k])));
         }
         return values;
     }

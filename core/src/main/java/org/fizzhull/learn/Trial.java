@@ -46,12 +46,6 @@ public record Trial(
         OptionalDouble fizzedFor,
         OptionalDouble lift,
         OptionalDouble liftAfter) {
-    /** Density of the water that fills a mould, kg/m3: at 20 C, to 2 in 1000 from 10 to 30 C. */
-    private static final double WATER = 998;
-
-    /** Relative difference of the water from the stated volume above which it must be another mould. */
-    private static final double MOST_OFF = 0.25;
-
     /**
      * Checks that the columns fit one another.
      *
@@ -97,14 +91,12 @@ public record Trial(
                     "how wide it was when it came up, and when that was",
                     "Fill rose_after_s, or leave left_mm away.");
         }
-        if (mouldWater.isPresent() && !(Math.abs(mouldWater.getAsDouble() / WATER / shape.volume() - 1) <= MOST_OFF)) {
-            throw new Refusal(
-                    "conflict",
-                    name,
-                    "mould_water_g " + 1e3 * mouldWater.getAsDouble() + " of a mould of "
-                            + Math.round(1e6 * shape.volume()) + " mL",
-                    "as much as the mould holds, to a quarter",
-                    "Weigh the water that fills the whole mould, both halves of a ball, or mend the size.");
+        if (mouldWater.isPresent()) {
+            try {
+                new MouldWater(shape, mouldWater.getAsDouble());
+            } catch (Refusal refusal) {
+                throw refusal.of(name);
+            }
         }
         if (lift.isPresent() != liftAfter.isPresent()) {
             throw new Refusal(
@@ -223,11 +215,6 @@ public record Trial(
 
     /** {@return true less stated size of the mould, m across, that the water tells; 0 where none was weighed} */
     double sizeError() {
-        if (mouldWater.isEmpty()) {
-            return 0;
-        }
-        double ratio = mouldWater.getAsDouble() / WATER / shape.volume();
-        // of a ball 6 V/A is the diameter; of any shape, what grows the volume as that of a ball
-        return 6 * shape.volume() / shape.surface() * (Math.cbrt(ratio) - 1);
+        return mouldWater.isPresent() ? new MouldWater(shape, mouldWater.getAsDouble()).sizeError() : 0;
     }
 }

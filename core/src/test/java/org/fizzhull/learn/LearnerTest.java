@@ -85,7 +85,7 @@ class LearnerTest {
             double[] truth = drawn(random);
             List<List<Double>> draws;
             try {
-                draws = Learner.learn(trials(truth, random), i).bench().draws();
+                draws = Learner.learn(trials(truth, random), i).draws().draws();
             } catch (Refusal e) {
                 refused++;
                 i--;
@@ -135,7 +135,7 @@ class LearnerTest {
                 .isLessThan(0.5 * width(before.fizzTime().orElseThrow()));
         assertThat(learned.inside()).isGreaterThanOrEqualTo(4);
         assertThat(learned.left()).isEmpty();
-        Bench.Parameter speed = learned.bench().parameters().get(0);
+        LearnedDraws.Parameter speed = learned.draws().parameters().get(0);
         assertThat(speed.input()).isEqualTo(Input.RECESSION);
         assertThat(speed.shift()).isPositive();
         assertThat(speed.stillPriorPercent()).isLessThan(95);

@@ -8,6 +8,7 @@ import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.BenchFile;
+import org.fizzhull.cli.file.BenchWriter;
 import org.fizzhull.cli.file.OutputFile;
 import org.fizzhull.cli.file.PowdersFile;
 import org.fizzhull.cli.file.TrialsFile;
@@ -74,6 +75,8 @@ public final class LearnCommand implements Command {
         OutputFile bench = OutputFile.of(arguments.files(), OUT, target, "a file to write, such as bench.yaml");
         String made = date(arguments.text(DATE));
         BenchFile known = BenchOption.of(arguments);
+        known.powders().forEach(arguments.benchUse()::counts);
+        arguments.benchUse().rest("kept in the new file");
         Optional<String> cups = arguments.text(POWDERS);
         if (cups.isPresent()) {
             known = known.weighing(
@@ -93,7 +96,7 @@ public final class LearnCommand implements Command {
         } catch (Refusal refusal) {
             throw refusal.at(sheet, 0);
         }
-        bench.write(BenchFile.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
+        bench.write(BenchWriter.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
         CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
     }
 

@@ -3,8 +3,10 @@ package org.fizzhull.forecast.question;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +18,7 @@ import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.InputRange;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.ScaledPrior;
@@ -56,19 +59,23 @@ public final class Factors implements Serializable {
     /** How learned inputs depend on one another; {@link Dependence#NONE} as a rule. */
     private final Dependence dependence;
 
+    /** What is known of the size of single moulds, in place of the row that a question about such a piece brings. */
+    private final Map<Shape, Factor> moulds;
+
     /**
      * Makes a table of rows.
      *
      * @param rows one row for each input, in the order of the columns
      */
     public Factors(List<Factor> rows) {
-        this(rows, Set.of(), Dependence.NONE);
+        this(rows, Set.of(), Dependence.NONE, Map.of());
     }
 
-    private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence) {
+    private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence, Map<Shape, Factor> moulds) {
         this.rows = List.copyOf(rows);
         this.removed = Set.copyOf(removed);
         this.dependence = dependence;
+        this.moulds = Map.copyOf(moulds);
     }
 
     /**
@@ -82,7 +89,7 @@ public final class Factors implements Serializable {
         for (Factor factor : learned) {
             changed = changed.with(factor);
         }
-        return new Factors(changed.rows, changed.removed, how);
+        return new Factors(changed.rows, changed.removed, how, moulds);
     }
 
     /** {@return the defaults for a piece of known shape and weight whose recipe is not known} */
@@ -122,7 +129,23 @@ public final class Factors implements Serializable {
         }
         Set<Input> left = new HashSet<>(removed);
         left.remove(factor.input());
-        return new Factors(changed, left, dependence.without(factor.input()));
+        return new Factors(changed, left, dependence.without(factor.input()), moulds);
+    }
+
+    /**
+     * {@return the same table with what is known of the size of one mould} It takes the place of the row that a question about
+     * a piece of this mould brings, of no other; a row of the table itself comes first.
+     *
+     * @param mould form of the pieces, without what lies on or in them
+     * @param size a row of {@link Input#MOULD_SIZE}
+     */
+    public Factors sized(Shape mould, Factor size) {
+        if (size.input() != Input.MOULD_SIZE) {
+            throw new IllegalArgumentException("the size of a mould, not " + size.input());
+        }
+        Map<Shape, Factor> more = new HashMap<>(moulds);
+        more.put(mould, size);
+        return new Factors(rows, removed, dependence, more);
     }
 
     /**
@@ -145,7 +168,7 @@ public final class Factors implements Serializable {
     public Factors scaled(Input input, double factor) {
         Factor row = row(input).orElseThrow();
         Factor larger = new Factor(input, new ScaledPrior(row.prior(), factor), row.source(), row.columns());
-        return new Factors(with(larger).rows, removed, dependence.scaled(input, factor));
+        return new Factors(with(larger).rows, removed, dependence.scaled(input, factor), moulds);
     }
 
     /**
@@ -162,7 +185,7 @@ public final class Factors implements Serializable {
         }
         Set<Input> gone = new HashSet<>(removed);
         gone.add(Objects.requireNonNull(input, "input"));
-        return new Factors(kept, gone, dependence.without(input));
+        return new Factors(kept, gone, dependence.without(input), moulds);
     }
 
     /**
@@ -178,7 +201,7 @@ public final class Factors implements Serializable {
                 over.add(own.isPresent() ? own.get().columns(row.columns()) : row);
             }
         }
-        return new Factors(over, removed, dependence);
+        return new Factors(over, removed, dependence, moulds);
     }
 
     /**
@@ -190,7 +213,12 @@ public final class Factors implements Serializable {
      * @param question what is asked
      */
     public Factors asked(Question question) {
-        Factors own = over(StandardPriors.ofQuestion(question));
+        List<Factor> brought = new ArrayList<>(StandardPriors.ofQuestion(question));
+        Factor size = moulds.get(question.shape().bare());
+        if (size != null) {
+            brought.replaceAll(row -> row.input() == size.input() ? size : row);
+        }
+        Factors own = over(brought);
         if (question.stillWater()) {
             return own;
         }
@@ -211,7 +239,7 @@ public final class Factors implements Serializable {
                 asked.add(row);
             }
         }
-        return new Factors(asked, removed, dependence);
+        return new Factors(asked, removed, dependence, moulds);
     }
 
     /**
@@ -297,12 +325,13 @@ public final class Factors implements Serializable {
         return other instanceof Factors that
                 && rows.equals(that.rows)
                 && removed.equals(that.removed)
-                && dependence.equals(that.dependence);
+                && dependence.equals(that.dependence)
+                && moulds.equals(that.moulds);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(rows, removed, dependence);
+        return Objects.hash(rows, removed, dependence, moulds);
     }
 
     /** One line a row: the input and its prior. */
