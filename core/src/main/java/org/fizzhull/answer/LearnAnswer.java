@@ -5,8 +5,8 @@ import java.util.List;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 
 /**

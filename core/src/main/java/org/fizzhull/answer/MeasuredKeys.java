@@ -163,8 +163,9 @@ final class MeasuredKeys {
 
     /** A drying log; all of them stand under {@code further}. */
     private static void further(AnswerWriter to, DriedPiece pieces) {
-        int weighings =
-                pieces.log().pieces().stream().mapToInt(one -> one.times().size()).sum();
+        int weighings = pieces.log().pieces().stream()
+                .mapToInt(one -> one.times().size())
+                .sum();
         to.object()
                 .text("what", "drying log")
                 .text("shape", pieces.shape().text())

@@ -73,7 +73,9 @@ final class CompareMeasured {
         }
         Map<Shape, Observations> byMould = new LinkedHashMap<>(bathed.byMould());
         weighed().ifPresent(pieces -> {
-            Shape first = byMould.isEmpty() ? moulds.get(0) : byMould.keySet().iterator().next();
+            Shape first = byMould.isEmpty()
+                    ? moulds.get(0)
+                    : byMould.keySet().iterator().next();
             byMould.put(first, byMould.getOrDefault(first, Observations.none()).weighed(pieces));
         });
         Question first = candidates.get(0).question();
@@ -93,8 +95,7 @@ final class CompareMeasured {
                 .map(Candidate::question)
                 .filter(question -> question.shape().bare().equals(mould))
                 .findFirst()
-                .orElseGet(() ->
-                        QuestionOptions.read(arguments, QuestionOptions.loaded(arguments, mould), blend));
+                .orElseGet(() -> QuestionOptions.read(arguments, QuestionOptions.loaded(arguments, mould), blend));
     }
 
     /** Pieces on the scale that say which mould they came from, or came from the only one. */

@@ -38,7 +38,10 @@ public final class CompareOptions {
                 "FILE.csv",
                 "your catalogue: name, shape, cavities, price, material, note; or built-in: 63 usual sizes");
         CommonOptions.value(
-                spec, QuestionOptions.BATHS, "PANEL", "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
+                spec,
+                QuestionOptions.BATHS,
+                "PANEL",
+                "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
         CommonOptions.value(spec, SORT, "WHAT", "what matters to you: float (default), fizz, dry, cost");
         QuestionOptions.addMaking(spec);
         MeasuredOptions.addTimes(spec);
@@ -144,7 +147,12 @@ public final class CompareOptions {
             return List.of();
         }
         if (!word.get().equals(HOMES)) {
-            throw new Refusal("unknown-word", QuestionOptions.BATHS, word.get(), HOMES, "For one bath of your own there is --bath.");
+            throw new Refusal(
+                    "unknown-word",
+                    QuestionOptions.BATHS,
+                    word.get(),
+                    HOMES,
+                    "For one bath of your own there is --bath.");
         }
         return NamedBath.homes();
     }

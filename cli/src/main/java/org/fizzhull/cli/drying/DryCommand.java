@@ -91,7 +91,9 @@ public final class DryCommand implements Command {
         Optional<LocalDateTime> start = DryingLogs.start(arguments);
         Optional<LocalDateTime> readyBy = readyBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);
-        Optional<DryLog> log = arguments.text(DryingLogs.LOG).map(file -> WeightsFile.read(arguments.files(), DryingLogs.LOG, file, start));
+        Optional<DryLog> log = arguments
+                .text(DryingLogs.LOG)
+                .map(file -> WeightsFile.read(arguments.files(), DryingLogs.LOG, file, start));
         DryPredictor predictor = DryPredictor.standard()
                 .with(BenchOption.factors(arguments))
                 .with(sampling)

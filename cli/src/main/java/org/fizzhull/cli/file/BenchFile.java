@@ -23,11 +23,7 @@ import org.fizzhull.quantity.Unit;
  * @param powders cups that were weighed
  */
 public record BenchFile(
-        Bench known,
-        List<WrittenLine> weighed,
-        List<Measured> measured,
-        List<Log> logs,
-        List<OwnPowder> powders) {
+        Bench known, List<WrittenLine> weighed, List<Measured> measured, List<Log> logs, List<OwnPowder> powders) {
     /** Keys of what is measured in the bath: stopwatch, scale and eye, as the options of the same kind take them. */
     public static final String FIZZ_TIMES = "fizz times";
 

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.answer.tree.Version;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 
 /** Writes a bench file: what was learned, commented, and the maker's own keys as {@link BenchFile} reads them. Stateless. */
@@ -82,16 +82,21 @@ public final class BenchWriter {
     }
 
     private static void measured(BenchFile known, StringBuilder text) {
-        known.known().scale().ifPresent(scale -> text.append("scale: ")
-                .append(Decimals.text(1e3 * scale.step(), DIGITS))
-                .append(" g\n"));
-        known.known().hygrometer().ifPresent(deviation -> text.append("hygrometer: ")
-                .append(Decimals.text(1e2 * deviation, DIGITS))
-                .append(" %   # one standard deviation\n"));
+        known.known()
+                .scale()
+                .ifPresent(scale -> text.append("scale: ")
+                        .append(Decimals.text(1e3 * scale.step(), DIGITS))
+                        .append(" g\n"));
+        known.known()
+                .hygrometer()
+                .ifPresent(deviation -> text.append("hygrometer: ")
+                        .append(Decimals.text(1e2 * deviation, DIGITS))
+                        .append(" %   # one standard deviation\n"));
         if (!known.weighed().isEmpty()) {
             text.append("weighed:\n");
-            known.weighed().forEach(
-                    piece -> text.append("  - ").append(quoted(piece.text())).append('\n'));
+            known.weighed()
+                    .forEach(piece ->
+                            text.append("  - ").append(quoted(piece.text())).append('\n'));
         }
         for (String key : BenchFile.MEASURED) {
             String head = key + ":\n";
@@ -107,7 +112,8 @@ public final class BenchWriter {
         }
         if (!known.logs().isEmpty()) {
             text.append(BenchFile.LOGS).append(":\n");
-            known.logs().forEach(log -> text.append("  - ").append(map(log.said())).append('\n'));
+            known.logs()
+                    .forEach(log -> text.append("  - ").append(map(log.said())).append('\n'));
         }
         if (!known.powders().isEmpty()) {
             text.append("powders:   # a cup of each; they count as own ingredients of every recipe\n");

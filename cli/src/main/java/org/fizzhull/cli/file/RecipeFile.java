@@ -28,11 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param described names under the file's own ingredients, which come before those of a bench
  */
 public record RecipeFile(
-        Recipe recipe,
-        IngredientTable table,
-        List<Ingredient> own,
-        List<WrittenLine> weighed,
-        Set<String> described) {
+        Recipe recipe, IngredientTable table, List<Ingredient> own, List<WrittenLine> weighed, Set<String> described) {
     private static final List<String> KEYS =
             List.of("recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
 

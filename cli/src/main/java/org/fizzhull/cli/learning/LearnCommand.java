@@ -2,9 +2,11 @@ package org.fizzhull.cli.learning;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.BenchFile;
@@ -77,6 +79,7 @@ public final class LearnCommand implements Command {
         BenchFile known = BenchOption.of(arguments);
         known.powders().forEach(arguments.benchUse()::counts);
         arguments.benchUse().rest("kept in the new file");
+        beside(arguments, known, target);
         Optional<String> cups = arguments.text(POWDERS);
         if (cups.isPresent()) {
             known = known.weighing(
@@ -98,6 +101,25 @@ public final class LearnCommand implements Command {
         }
         bench.write(BenchWriter.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
         CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
+    }
+
+    /** Drying logs are named from their bench file: a new one has to stand where they still are found. */
+    private static void beside(Arguments arguments, BenchFile known, String target) {
+        if (known.logs().isEmpty()) {
+            return;
+        }
+        String old = known.logs().get(0).file();
+        Path from =
+                arguments.files().path(BenchOption.BENCH, old).toAbsolutePath().normalize();
+        Path to = arguments.files().path(OUT, target).toAbsolutePath().normalize();
+        if (!Objects.equals(from.getParent(), to.getParent())) {
+            throw new Refusal(
+                    "conflict",
+                    OUT,
+                    target,
+                    "a file in the folder of " + old,
+                    "The drying logs of that file are named from there: write the new one beside it.");
+        }
     }
 
     private static String date(Optional<String> text) {

@@ -13,8 +13,8 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 
 /** What trials taught, in words and as a table. */

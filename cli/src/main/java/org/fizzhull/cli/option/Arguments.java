@@ -72,7 +72,13 @@ public final class Arguments {
 
     /** Reads the words behind the command's name. */
     public static Arguments read(Command command, String[] words, Surroundings around) {
-        return read(command.purpose(), command.spec(), command.repeatable(), command.free().isEmpty(), words, around);
+        return read(
+                command.purpose(),
+                command.spec(),
+                command.repeatable(),
+                command.free().isEmpty(),
+                words,
+                around);
     }
 
     /** A line of options that stands in a file which a line names: the same files may be opened. */
@@ -99,8 +105,7 @@ public final class Arguments {
             if (noFree && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(
-                    question, line, spec, "", new HashSet<>(), around, new BenchFile[1], new BenchUse());
+            return new Arguments(question, line, spec, "", new HashSet<>(), around, new BenchFile[1], new BenchUse());
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption(), around.takers());
         } catch (MissingArgumentException e) {

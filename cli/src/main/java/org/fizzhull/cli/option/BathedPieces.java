@@ -46,7 +46,8 @@ public final class BathedPieces {
      * @param others whether a piece of another mould tells something, too
      */
     public static BathedPieces walk(Arguments arguments, List<Shape> moulds, boolean others) {
-        BathedPieces walk = new BathedPieces(arguments, moulds.stream().distinct().toList(), others);
+        BathedPieces walk =
+                new BathedPieces(arguments, moulds.stream().distinct().toList(), others);
         BenchOption.asked(arguments, walk.moulds);
         KEYS.forEach((key, option) -> {
             arguments.texts(option).forEach(text -> walk.typed(option, text));

@@ -110,7 +110,8 @@ public final class DryingLogs {
     }
 
     private static Blend recipe(Arguments told, BenchFile.Log log) {
-        return Blend.of(MakingOptions.read(told, beside(log, told.text(MakingOptions.RECIPE).orElseThrow()))
+        return Blend.of(MakingOptions.read(
+                        told, beside(log, told.text(MakingOptions.RECIPE).orElseThrow()))
                 .recipe());
     }
 
@@ -119,7 +120,8 @@ public final class DryingLogs {
     }
 
     private static DriedPiece piece(Arguments told, BenchFile.Log log, Blend blend, Shape asked) {
-        String file = told.required(LOG, "a table of weighings, such as log: weights.csv", "It stands beside this file.");
+        String file =
+                told.required(LOG, "a table of weighings, such as log: weights.csv", "It stands beside this file.");
         told.required(
                 DryingOptions.AIR,
                 "the air that the pieces dried in, such as air: 21 C, 55 %",

@@ -65,9 +65,8 @@ public final class MeasuredOptions {
     /** What was measured on pieces like that of a question: typed, of the recipe file and of the bench file. */
     public static Observations read(Arguments arguments, Question question) {
         Shape mould = question.shape().bare();
-        Observations seen = BathedPieces.walk(arguments, List.of(mould), false)
-                .byMould()
-                .getOrDefault(mould, Observations.none());
+        Observations seen =
+                BathedPieces.walk(arguments, List.of(mould), false).byMould().getOrDefault(mould, Observations.none());
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
         boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
         Optional<WeighedPiece> weighed = pressed ? WeighedOptions.weighed(arguments) : Optional.empty();

@@ -90,9 +90,7 @@ final class MeasuredText {
         if (!reading.isExact()) {
             piece = piece.within(reading.standardDeviation());
         }
-        return at < 0
-                ? piece
-                : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, rest.substring(at + AT.length())));
+        return at < 0 ? piece : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, rest.substring(at + AT.length())));
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {

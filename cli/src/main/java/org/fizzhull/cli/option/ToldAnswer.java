@@ -15,6 +15,8 @@ import org.fizzhull.evidence.Notice;
  * @param notice what is said beside it
  */
 record ToldAnswer(Answer answer, Notice notice) implements Answer {
+    private static final String CAUTION = "\nCaution: ";
+
     @Override
     public String brief() {
         return answer.brief();
@@ -22,7 +24,11 @@ record ToldAnswer(Answer answer, Notice notice) implements Answer {
 
     @Override
     public String whole() {
-        return answer.whole() + NoticeText.paragraph(notice);
+        String whole = answer.whole();
+        int caution = whole.indexOf(CAUTION);
+        // cautions stand last
+        int at = caution < 0 ? whole.length() : caution + 1;
+        return whole.substring(0, at) + NoticeText.paragraph(notice) + whole.substring(at);
     }
 
     @Override

@@ -18,7 +18,9 @@ public final class WeighedOptions {
 
     /** Notes that the pieces of the bench file do not count. */
     public static void passed(Arguments arguments, String why) {
-        BenchOption.of(arguments).weighed().forEach(piece -> arguments.benchUse().passed(piece, why));
+        BenchOption.of(arguments)
+                .weighed()
+                .forEach(piece -> arguments.benchUse().passed(piece, why));
     }
 
     /** The refusal of a measurement beside several recipes. */
@@ -98,7 +100,9 @@ public final class WeighedOptions {
             int in = MeasuredText.mouldAt(text);
             String front = text.substring(0, in);
             String pressed = front.contains(MeasuredText.AT) ? front : front + MeasuredText.AT + press;
-            String from = in == text.length() ? mould.map(shape -> MeasuredText.IN + shape).orElse("") : text.substring(in);
+            String from = in == text.length()
+                    ? mould.map(shape -> MeasuredText.IN + shape).orElse("")
+                    : text.substring(in);
             told.add(pressed + from);
         }
         return String.join(", ", told);
@@ -153,7 +157,8 @@ public final class WeighedOptions {
         Amount how = MakingOptions.howHard(MeasuredOptions.WEIGHED, press);
         double pressure = how.dimension() == Dimension.PRESSURE
                 ? how.value()
-                : MakingOptions.pascals(MeasuredOptions.WEIGHED, press, how, mould.orElseGet(() -> QuestionOptions.shape(arguments)));
+                : MakingOptions.pascals(
+                        MeasuredOptions.WEIGHED, press, how, mould.orElseGet(() -> QuestionOptions.shape(arguments)));
         return WeighedPiece.byGauge(mass, pressure, MakingOptions.factor(how));
     }
 

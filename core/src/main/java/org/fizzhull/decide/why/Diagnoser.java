@@ -120,12 +120,13 @@ public final class Diagnoser {
      */
     public Why diagnose(Design design, Symptom symptom, Seen seen) {
         // what other pieces told, as a forecast of the plan has it; a fault then moves what it moves from there
-        Sampling known = new Sampling(sampling.seed(), Math.max(Sampling.standard().samples(), sampling.samples()));
+        Sampling known =
+                new Sampling(sampling.seed(), Math.max(Sampling.standard().samples(), sampling.samples()));
         KnownInputs inputs = KnownInputs.of(new MeasuredPieces(design.question(), measured), factors, known, workers);
         Factors house = inputs.factors();
         // the plan first: the weights of its pieces are needed for the faults
-        Hypothesis plan = Hypothesis.of(
-                Cause.SOMETHING_ELSE, new Faults.Faulty(design, house), symptom, seen, sampling, workers);
+        Hypothesis plan =
+                Hypothesis.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, house), symptom, seen, sampling, workers);
         List<Hypothesis> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
             Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE

@@ -80,11 +80,9 @@ final class Faults {
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
                 case LOST_ITS_FIZZ -> spent(design, factors, planned, makeup);
-                case LITTLE_CLINGING_GAS ->
-                    Optional.of(new Faulty(design, factors.scaled(Input.BUBBLE_SIZE, 0.5)));
+                case LITTLE_CLINGING_GAS -> Optional.of(new Faulty(design, factors.scaled(Input.BUBBLE_SIZE, 0.5)));
                 case MOULD_SMALLER -> smaller(design, factors);
-                case WATER_SOAKED_IN ->
-                    Optional.of(new Faulty(design, factors.scaled(Input.WET_SKIN_DEPTH, 4)));
+                case WATER_SOAKED_IN -> Optional.of(new Faulty(design, factors.scaled(Input.WET_SKIN_DEPTH, 4)));
                 // mix: true densities two and a half standard deviations up, half or once and a half of the liquid
                 case HEAVY_POWDER ->
                     design.recipe().isEmpty()

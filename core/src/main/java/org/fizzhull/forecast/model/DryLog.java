@@ -73,8 +73,7 @@ public record DryLog(List<Series> pieces) implements Serializable {
      * @param weights of the whole piece, kg
      * @param scale standard uncertainty of one weighing, kg
      */
-    public record Series(String name, List<Double> times, List<Double> weights, double scale)
-            implements Serializable {
+    public record Series(String name, List<Double> times, List<Double> weights, double scale) implements Serializable {
         /**
          * Copies the lists; refuses what is no log.
          *

@@ -84,6 +84,7 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
         double[][] rows = draws.stream()
                 .map(draw -> places.stream().mapToDouble(draw::get).toArray())
                 .toArray(double[][]::new);
-        return WholeDraws.join(priors, columns.stream().mapToInt(column -> column).toArray(), rows);
+        return WholeDraws.join(
+                priors, columns.stream().mapToInt(column -> column).toArray(), rows);
     }
 }

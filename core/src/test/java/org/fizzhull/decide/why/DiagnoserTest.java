@@ -129,8 +129,10 @@ class DiagnoserTest {
                 .orElseThrow()
                 .floatsAtOnce();
         assertThat(why.asPlanned().orElseThrow()).isCloseTo(0.02 + 0.96 * (1 - floats), within(0.03));
-        double unknown =
-                DIAGNOSER.diagnose(heavy, Symptom.SANK, Seen.nothing()).asPlanned().orElseThrow();
+        double unknown = DIAGNOSER
+                .diagnose(heavy, Symptom.SANK, Seen.nothing())
+                .asPlanned()
+                .orElseThrow();
         assertThat(why.asPlanned().orElseThrow()).isLessThan(unknown - 0.1);
         // half of the gas is a fault that moves what was measured: it may still sink
         assertThat(chance(why, Cause.LITTLE_CLINGING_GAS).showsIt())

@@ -109,8 +109,9 @@ class KnownInputsTest {
         Interval ready = others.ready().orElseThrow();
         assertThat(ready.median()).isCloseTo(expected.median(), within(0.08 * expected.median()));
         assertThat(Math.log(ready.high() / ready.low()))
-                .isLessThan(0.8 * Math.log(prior.ready().orElseThrow().high()
-                        / prior.ready().orElseThrow().low()));
+                .isLessThan(0.8
+                        * Math.log(prior.ready().orElseThrow().high()
+                                / prior.ready().orElseThrow().low()));
         // and a piece in other air is narrower for it, too
         Interval cool = predictor.forecast(BALL, making(16)).ready().orElseThrow();
         Interval known = predictor.with(seen).forecast(BALL, making(16)).ready().orElseThrow();
@@ -119,8 +120,7 @@ class KnownInputsTest {
 
     @Test
     void aLogBesideAPieceThatIsNotDriedHereIsRefused() {
-        DryForecast prior =
-                DryPredictor.standard().with(new Sampling(1, 128)).forecast(BALL, making(21));
+        DryForecast prior = DryPredictor.standard().with(new Sampling(1, 128)).forecast(BALL, making(21));
         Observations seen = Observations.none().dried(new DriedPiece(BALL, making(21), log(prior)));
         assertThatThrownBy(() -> PREDICTOR.with(seen).forecast(QUESTION))
                 .isInstanceOfSatisfying(

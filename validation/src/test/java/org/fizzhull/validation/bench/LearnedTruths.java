@@ -109,8 +109,7 @@ public final class LearnedTruths {
             DropModel drop = new DropModel(prepared);
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
-            Trial trial =
-                    Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? BathResult.FLOATED : BathResult.SANK);
+            Trial trial = Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? BathResult.FLOATED : BathResult.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
                 double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);
