@@ -170,16 +170,15 @@ final class Gallery {
         var ball = Sphere.ofDiameter(millimetres(65));
         var bench = Bench.none()
                 .weighingOn(grams(0.1))
-                .reading(0.02) // one standard deviation of the hygrometer, relative humidity
+                .reading(0.02) // spread of the hygrometer, relative humidity
                 .filled(ball, grams(146)) // water that the mould holds
-                .cup("corn starch", Map.of("loose cup", "150 g", "cup", "240 mL"));
-        var recipe = bench.own(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC))
-                .dry("sodium bicarbonate", "300 g")
-                .dry("corn starch", "60 g")
-                .build();
+                .cup("corn starch", Map.of("loose cup", "150 g"));
+        var mix = bench.own(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC));
+        var recipe = mix.dry("baking soda", "300 g").dry("corn starch", "60 g").build();
+        out.println(recipe.dry().size() + " powders");
         var question = bench.on(Question.weighed(ball, grams(145)));
-        var spare = FloatPredictor.standard().with(bench.factors()).forecast(question).spareAtDrop();
-        out.println(recipe.dry().size() + " powders; " + text(inGrams(spare.median()), 2) + " g to spare");
+        var forecast = FloatPredictor.standard().with(bench.factors()).forecast(question);
+        out.println(text(inGrams(forecast.spareAtDrop().median()), 2) + " g to spare");
     }
 
     // The smallest change that makes it float

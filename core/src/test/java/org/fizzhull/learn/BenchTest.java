@@ -50,7 +50,8 @@ class BenchTest {
                 .spareAtDrop();
         assertThat(spare.median()).isCloseTo(larger.median(), within(0.2e-3));
         Question other = Question.weighed(Sphere.ofDiameter(0.060), 0.110);
-        assertThat(filled.forecast(other).spareAtDrop()).isEqualTo(PREDICTOR.forecast(other).spareAtDrop());
+        assertThat(filled.forecast(other).spareAtDrop())
+                .isEqualTo(PREDICTOR.forecast(other).spareAtDrop());
         assertThatThrownBy(() -> Bench.none().filled(BALL, 0.3))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("conflict"));

@@ -151,11 +151,13 @@ class LearnerTest {
         List<Trial> one = new ArrayList<>();
         List<Trial> each = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            Trial dunk = Trial.of("row " + i, BALL, grams(142), BATH, BathResult.FLOATED).lifting(grams(150), 4);
+            Trial dunk = Trial.of("row " + i, BALL, grams(142), BATH, BathResult.FLOATED)
+                    .lifting(grams(150), 4);
             one.add(dunk);
             // six moulds, each with an error of its own: stated half a hundredth of a millimetre apart
             Shape other = Sphere.ofDiameter(millimetres(65 + 0.005 * i));
-            each.add(Trial.of("row " + i, other, grams(142), BATH, BathResult.FLOATED).lifting(grams(150), 4));
+            each.add(Trial.of("row " + i, other, grams(142), BATH, BathResult.FLOATED)
+                    .lifting(grams(150), 4));
         }
         Question asked = Question.weighed(Sphere.ofDiameter(millimetres(64)), grams(136));
         assertThat(width(taught(one, asked))).isGreaterThan(1.1 * width(taught(each, asked)));
