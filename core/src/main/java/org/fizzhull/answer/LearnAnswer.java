@@ -5,8 +5,8 @@ import java.util.List;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.learn.Bench;
 import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Given;
 
@@ -58,9 +58,9 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
 
     @Override
     public void keys(AnswerWriter to) {
-        to.whole("seed", seed).whole("samples", learned.bench().draws().size());
+        to.whole("seed", seed).whole("samples", learned.draws().draws().size());
         to.array("parameters");
-        for (Bench.Parameter parameter : learned.bench().parameters()) {
+        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
             to.object()
                     .text("name", parameter.input().label())
                     .text("unit", parameter.input().unit())

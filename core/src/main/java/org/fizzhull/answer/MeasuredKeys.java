@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.DriedPiece;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -19,6 +21,7 @@ import org.fizzhull.forecast.measured.TimedPiece;
  *     for the one asked about; {@code left_mm}, its width when it came up
  * <li>{@code weighed}: {@code damp_mass_g} with {@code spread_g}, {@code pressure_kPa} and {@code shape} of that piece
  * <li>{@code lift}: {@code reading_g} of the scale with {@code spread_g}, {@code after_s} under water
+ * <li>{@code further} also has each result ({@code result}, {@code mass_g}) and drying log ({@code shape}, {@code weighings})
  * <li>{@code effective_draws}: number of independent draws that the narrowed ones are worth
  * <li>{@code before}: the answer without the measurements
  * </ul>
@@ -50,6 +53,8 @@ final class MeasuredKeys {
         known.seen().rise().stream().skip(1).forEach(piece -> further(to, "rise", piece));
         known.seen().lift().stream().skip(1).forEach(piece -> further(to, piece));
         known.seen().weighed().ifPresent(first -> first.others().forEach(piece -> further(to, piece)));
+        known.seen().results().forEach(piece -> further(to, piece));
+        known.seen().dried().forEach(pieces -> further(to, pieces));
         to.endArray();
         to.number("effective_draws", known.effectiveDraws());
         // the answer as it was without these measurements
@@ -145,5 +150,26 @@ final class MeasuredKeys {
         to.object().text("what", "weighed");
         values(to, piece);
         to.end();
+    }
+
+    /** What a piece did when it was let go; all of them stand under {@code further}. */
+    private static void further(AnswerWriter to, DroppedPiece piece) {
+        to.object()
+                .text("what", "result")
+                .text("result", piece.result().word())
+                .number("mass_g", piece.mass(), GRAMS)
+                .end();
+    }
+
+    /** A drying log; all of them stand under {@code further}. */
+    private static void further(AnswerWriter to, DriedPiece pieces) {
+        int weighings = pieces.log().pieces().stream()
+                .mapToInt(one -> one.times().size())
+                .sum();
+        to.object()
+                .text("what", "drying log")
+                .text("shape", pieces.shape().text())
+                .whole("weighings", weighings)
+                .end();
     }
 }

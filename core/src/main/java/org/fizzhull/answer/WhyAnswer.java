@@ -87,6 +87,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
         List<Notice> notices = new ArrayList<>();
         why.fizzless().ifPresent(notices::add);
         why.symptom().notice(why.design()).ifPresent(notices::add);
+        notices.addAll(why.notices());
         if (why.asPlanned().isEmpty()) {
             notices.add(Notice.remark("not-planned", "as_planned is null: whether the plan shows it is not computed."));
         }

@@ -1,178 +1,170 @@
 package org.fizzhull.learn;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
-import org.fizzhull.evidence.Interval;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.Dependence;
+import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
-import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.ShiftedPrior;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Priors;
 
 /**
- * What trials left of the priors of one bench, as whole draws, so that how the inputs depend on one another survives. Each
- * value of a draw is a score: the standard normal quantile of where it stands in the default prior; 0 is its median, 1 one
- * standard deviation above. Written to and read from a bench file by the command line; {@link #factors} hands it to every
- * predictor. Immutable.
+ * What is known of one kitchen, once, for every later question: what its trials taught, its scale, its hygrometer, its moulds and
+ * its powders. What was measured on single pieces is told to a predictor beside it
+ * ({@link org.fizzhull.forecast.measured.Observations}). The bench file of the command line says the same (cli/docs/contract.md).
  *
- * @param inputs learned inputs, in the order of the values
- * @param draws at least 50 whole draws, one score for each input in each, from -8 to 8
+ * <pre>{@code
+ * Bench bench = Bench.none()
+ *         .with(learned.draws())                                        // what trials taught
+ *         .weighingOn(Units.grams(0.1))                                 // step of the scale
+ *         .reading(0.02)                                                // spread of the hygrometer, relative humidity
+ *         .filled(ball, Units.grams(146))                               // water that the mould holds
+ *         .cup("citric acid", Map.of("loose cup", "205 g"));            // a cup of a powder
+ * Recipe recipe = bench.own(new RecipeBuilder(table, Measures.METRIC)).dry("citric acid", "150 g") ...
+ * Forecast forecast = FloatPredictor.standard().with(bench.factors()).forecast(bench.on(question));
+ * }</pre>
+ *
+ * <p>Immutable; each method returns a changed copy. Safe to share between threads.
+ *
+ * @param learned what trials taught; empty for none
+ * @param scale the scale on which pieces are weighed; empty where it is not known
+ * @param hygrometer one standard deviation of what the hygrometer shows, relative humidity 0 to 1; empty for the usual one
+ * @param moulds moulds that were filled with water and weighed
+ * @param powders what is known of each powder, by its name: values as {@link RecipeBuilder#own(String, Map)} takes them
  */
-public record Bench(List<Input> inputs, List<List<Double>> draws) {
-    /** Draws at least: so many that one lies beyond each end of a 95 % interval. */
-    private static final int FEWEST = 50;
-    /** Largest score, standard deviations of the default prior. */
-    static final double FARTHEST = 8;
+public record Bench(
+        Optional<LearnedDraws> learned,
+        Optional<Scale> scale,
+        OptionalDouble hygrometer,
+        List<MouldWater> moulds,
+        Map<String, Map<String, String>> powders) {
+    /** Largest spread of a hygrometer, relative humidity. */
+    private static final double VAGUEST = 0.2;
 
-    /** Least standard deviation of a score: draws that hardly differ would make a prior of no width. */
-    private static final double NARROWEST = 1e-3;
-
-    /** Source of every learned prior. */
-    private static final Source LEARNED = new Source(
-            "bench", "Learned from the trials of this bench, starting from the default prior", Seen.COMPUTED);
+    private static final Source HYGROMETER =
+            new Source("hygrometer", "The spread that the bench gives", Source.Seen.ASSUMED);
 
     /**
-     * Checks the draws and copies the lists.
+     * Copies the lists; refuses a spread that no hygrometer has.
      *
-     * @param inputs learned inputs, in the order of the values
-     * @param draws at least 50 whole draws, one score for each input in each, from -8 to 8
-     * @throws Refusal {@code out-of-range} for too few draws, a draw of another length or a score that no prior has, {@code
-     *     unknown-name} for an input that no bench holds
+     * @param learned what trials taught; empty for none
+     * @param scale the scale on which pieces are weighed; empty where it is not known
+     * @param hygrometer one standard deviation of what the hygrometer shows, relative humidity; empty for the usual one
+     * @param moulds moulds that were filled with water and weighed
+     * @param powders what is known of each powder, by its name
+     * @throws Refusal {@code out-of-range}
      */
     public Bench {
-        inputs = List.copyOf(inputs);
-        draws = List.copyOf(draws);
-        if (inputs.isEmpty() || draws.size() < FEWEST) {
-            throw bad(draws.size() + " draws of " + inputs.size() + " inputs", FEWEST + " draws or more");
-        }
-        LearnedInputs.priors(inputs);
-        // every draw whole, every score within reach of a prior
-        for (List<Double> draw : draws) {
-            if (draw.size() != inputs.size()) {
-                throw bad(draw.size() + " values in a draw", inputs.size() + " values");
-            }
-            for (double score : draw) {
-                if (!(Math.abs(score) <= FARTHEST)) {
-                    throw bad("a score of " + score, "scores from -8 to 8");
-                }
-            }
+        moulds = List.copyOf(moulds);
+        powders = Collections.unmodifiableMap(new LinkedHashMap<>(powders));
+        if (hygrometer.isPresent() && !(hygrometer.getAsDouble() > 0 && hygrometer.getAsDouble() <= VAGUEST)) {
+            throw new Refusal(
+                    "out-of-range",
+                    "hygrometer",
+                    100 * hygrometer.getAsDouble() + " %",
+                    "more than 0 %, at most 20 %",
+                    "Say how far it may be off, one standard deviation, or leave it away.");
         }
     }
 
-    /** For a file that {@code learn} did not write so. */
-    private static Refusal bad(String read, String allowed) {
-        return new Refusal("out-of-range", "draws", read, allowed, "Let learn write the bench file anew.");
+    /** {@return a bench of which nothing is known} */
+    public static Bench none() {
+        return new Bench(Optional.empty(), Optional.empty(), OptionalDouble.empty(), List.of(), Map.of());
     }
 
     /**
-     * {@return the input of a name in a bench file}
+     * {@return this bench with what trials taught, in place of earlier trials}
      *
-     * @param label name of the input in a bench file
-     * @throws Refusal {@code unknown-name} for any other
+     * @param draws what trials left of the priors
      */
-    public static Input named(String label) {
-        for (Input input : Input.values()) {
-            if (input.label().equals(label)) {
-                return input;
-            }
-        }
-        throw new Refusal(
-                "unknown-name", "factors", label, "names that learn writes", "Let learn write the bench file anew.");
+    public Bench with(LearnedDraws draws) {
+        return new Bench(Optional.of(draws), scale, hygrometer, moulds, powders);
     }
 
     /**
-     * {@return the standard uncertain inputs, with what was learned in place of their own priors} Each learned input has its prior
-     * shifted and narrowed to mean and standard deviation of its scores; the draws themselves say how the inputs depend on one
-     * another.
+     * {@return this bench with a scale}
+     *
+     * @param step smallest difference that the scale shows, kg
      */
+    public Bench weighingOn(double step) {
+        return new Bench(learned, Optional.of(new Scale(step)), hygrometer, moulds, powders);
+    }
+
+    /**
+     * {@return this bench with a hygrometer}
+     *
+     * @param deviation one standard deviation of what it shows, relative humidity, above 0 to 0.2
+     */
+    public Bench reading(double deviation) {
+        return new Bench(learned, scale, OptionalDouble.of(deviation), moulds, powders);
+    }
+
+    /**
+     * {@return this bench with a mould that was filled with water and weighed}
+     *
+     * @param mould form of its pieces, as stated
+     * @param water mass of the water that fills it, kg at room temperature
+     */
+    public Bench filled(Shape mould, double water) {
+        List<MouldWater> more = new ArrayList<>(moulds);
+        more.add(new MouldWater(mould, water));
+        return new Bench(learned, scale, hygrometer, more, powders);
+    }
+
+    /**
+     * {@return this bench with a powder of which a cup was weighed, or something else is known}
+     *
+     * @param powder name of the ingredient, as recipes write it
+     * @param said values by key, such as {@code loose cup: 205 g}
+     */
+    public Bench cup(String powder, Map<String, String> said) {
+        Map<String, Map<String, String>> more = new LinkedHashMap<>(powders);
+        more.put(powder, new LinkedHashMap<>(said));
+        return new Bench(learned, scale, hygrometer, moulds, more);
+    }
+
+    /** {@return the table of uncertain inputs of this bench, for every predictor} */
     public Factors factors() {
-        int n = inputs.size();
-        List<Prior> priors = LearnedInputs.priors(inputs);
-        List<Factor> rows = new ArrayList<>(n);
-        for (int k = 0; k < n; k++) {
-            double[] scores = column(k);
-            double mean = Statistics.mean(scores);
-            double deviation = Math.max(NARROWEST, Math.sqrt(Statistics.variance(scores, mean)));
-            // each input by itself; how they depend on one another is in the draws
-            Prior prior = new ShiftedPrior(priors.get(k), mean, deviation);
-            rows.add(new Factor(inputs.get(k), prior, LEARNED));
+        Factors factors = Factors.standard();
+        if (learned.isPresent()) {
+            factors = learned.get().over(factors);
         }
-        return Factors.standard().learned(rows, new Dependence(inputs, values(priors)));
+        if (hygrometer.isPresent()) {
+            factors = factors.with(
+                    new Factor(Input.ROOM_HUMIDITY, Priors.normal(0, hygrometer.getAsDouble()), HYGROMETER));
+        }
+        for (MouldWater mould : moulds) {
+            factors = factors.sized(mould.mould(), mould.size());
+        }
+        return factors;
     }
 
     /**
-     * The draws in the units of the inputs, sorted by bubble size: neighbours are then alike, and points that are evenly spread
-     * over the rows are so over what decides most.
-     */
-    private List<List<Double>> values(List<Prior> priors) {
-        int by = Math.max(0, inputs.indexOf(Input.BUBBLE_SIZE));
-        return draws.stream()
-                .sorted(Comparator.comparingDouble(draw -> draw.get(by)))
-                .map(draw -> values(draw, priors))
-                .toList();
-    }
-
-    /** One draw of scores in the units of the inputs. */
-    private List<Double> values(List<Double> draw, List<Prior> priors) {
-        List<Double> values = new ArrayList<>(draw.size());
-        for (int k = 0; k < draw.size(); k++) {
-            values.add(priors.get(k).atScore(draw.get(k)));
-        }
-        return values;
-    }
-
-    /** {@return each input before and after, in the order of {@link #inputs}} */
-    public List<Parameter> parameters() {
-        List<Parameter> all = new ArrayList<>(inputs.size());
-        List<Prior> priors = LearnedInputs.priors(inputs);
-        for (int k = 0; k < inputs.size(); k++) {
-            Prior prior = priors.get(k);
-            double[] scores = Statistics.sorted(column(k));
-            double deviation = Math.sqrt(Statistics.variance(scores, Statistics.mean(scores)));
-            all.add(new Parameter(
-                    inputs.get(k),
-                    interval(inputs.get(k), prior, 0, -Normal.Z_975, Normal.Z_975),
-                    interval(
-                            inputs.get(k),
-                            prior,
-                            Statistics.quantile(scores, 0.5),
-                            Statistics.quantile(scores, 0.025),
-                            Statistics.quantile(scores, 0.975)),
-                    100 * Math.min(1, deviation),
-                    Statistics.quantile(scores, 0.5)));
-        }
-        return all;
-    }
-
-    /** Median and 95 % interval in the unit that people read, from scores. */
-    private static Interval interval(Input input, Prior prior, double median, double low, double high) {
-        return new Interval(
-                input.inUnit(prior.atScore(median)),
-                input.inUnit(prior.atScore(low)),
-                input.inUnit(prior.atScore(high)));
-    }
-
-    /** Scores of input k, by draw. */
-    private double[] column(int k) {
-        return draws.stream().mapToDouble(draw -> draw.get(k)).toArray();
-    }
-
-    /**
-     * One input before and after.
+     * {@return a question whose piece was weighed on the scale of this bench; itself where that is not known}
      *
-     * @param input which input
-     * @param before median and 95 % interval by the default prior, in the unit people read ({@link Input#unit})
-     * @param after the same by the draws, in that unit
-     * @param stillPriorPercent standard deviation of its score, per cent of that of the prior: 100 where the trials told
-     *     nothing of it
-     * @param shift median of its score: how many standard deviations of the prior it moved
+     * @param question what is asked
      */
-    public record Parameter(Input input, Interval before, Interval after, double stillPriorPercent, double shift) {}
+    public Question on(Question question) {
+        return scale.isPresent() ? question.on(scale.get()) : question;
+    }
+
+    /**
+     * {@return a builder that knows the powders of this bench; for each that the recipe describes itself, that counts}
+     *
+     * @param recipe builder of a recipe, before its lines
+     */
+    public RecipeBuilder own(RecipeBuilder recipe) {
+        powders.forEach(recipe::own);
+        return recipe;
+    }
 }

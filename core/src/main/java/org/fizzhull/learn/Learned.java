@@ -8,7 +8,7 @@ import org.fizzhull.forecast.question.Question;
 /**
  * What trials taught: the answer of {@link Learner#learn}. Immutable.
  *
- * @param bench the learned inputs, which every later forecast takes
+ * @param draws the learned inputs
  * @param used number of trials it rests on
  * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
  * @param left trials that no bench explains together with the others, and why
@@ -20,7 +20,7 @@ import org.fizzhull.forecast.question.Question;
  * @param next measurement that would narrow it most; empty where it is settled
  */
 public record Learned(
-        Bench bench,
+        LearnedDraws draws,
         int used,
         int inside,
         List<Left> left,
@@ -32,7 +32,7 @@ public record Learned(
     /**
      * Copies the list.
      *
-     * @param bench the learned inputs, which every later forecast takes
+     * @param draws the learned inputs
      * @param used number of trials it rests on
      * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
      * @param left trials that no bench explains together with the others, and why
@@ -44,6 +44,11 @@ public record Learned(
      */
     public Learned {
         left = List.copyOf(left);
+    }
+
+    /** {@return a bench of which no more than this is known, whose table every later forecast takes} */
+    public Bench bench() {
+        return Bench.none().with(draws);
     }
 
     /**

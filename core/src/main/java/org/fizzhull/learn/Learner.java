@@ -2,9 +2,11 @@ package org.fizzhull.learn;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
@@ -13,6 +15,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Statistics;
 
 /**
@@ -28,8 +31,9 @@ import org.fizzhull.uncertainty.Statistics;
  * <li>Whole draws by importance sampling from there ({@link Resampled}).
  * </ol>
  *
- * <p>Errors that pieces share without being learned (grains of one mix, one mould) are taken as each piece's own: of many pieces
- * of one mould and mix the answer is then a little too sure. Checks: reference data sets of nonlinear least squares and
+ * <p>The size of a mould of several pieces is learned beside the inputs and then forgotten: it belongs to the mould, not to the
+ * house. The grains of one mix, which pieces share too, are taken as each piece's own: of many pieces of one mix the answer is
+ * then a little too sure. Checks: reference data sets of nonlinear least squares and
  * simulation-based calibration, both in that section. Cost: about 5,000 evaluations of every trial, up to 17,000 where the
  * normal law fits badly, on the calling thread. The same trials and seed give the same answer.
  *
@@ -49,6 +53,10 @@ public final class Learner {
     /** Trials that are as far from one another as by chance once in a thousand benches disagree. */
     private static final double UNLIKELY = 1e-3;
 
+    /** Why the size of a mould is not sure. */
+    private static final Source SIZE =
+            new Source("mould-size", "Size by calipers, or by the water that fills the mould", Source.Seen.ASSUMED);
+
     /** Draws of the forecast that chooses the next measurement. */
     private static final int NEXT_DRAWS = 1024;
     /** Half width of a 95 % interval, standard deviations. */
@@ -56,8 +64,10 @@ public final class Learner {
 
     private final List<Trial> trials;
     private final long seed;
-    /** Inputs that may be learned, with their default priors; index k of z and of values. */
+    /** Inputs that may be learned and kept, then the size of each mould that made several of the pieces; index k of z and of values. */
     private final List<Factor> inputs;
+    /** How many of them are kept. */
+    private final int kept;
     /** Trials that agree so far. */
     private final List<TrialModel> models = new ArrayList<>();
     /** Trials that were left out so far. */
@@ -67,10 +77,38 @@ public final class Learner {
     private Learner(List<Trial> trials, long seed) {
         this.trials = trials;
         this.seed = seed;
-        inputs = LearnedInputs.of(trials.stream().anyMatch(Learner::pressed));
+        inputs = new ArrayList<>(LearnedInputs.of(trials.stream().anyMatch(Learner::pressed)));
+        kept = inputs.size();
+        List<List<Object>> moulds = moulds(trials);
+        moulds.forEach(mould -> inputs.add(size(trials, mould)));
         for (Trial trial : trials) {
-            models.add(new TrialModel(trial, inputs));
+            int mould = moulds.indexOf(mould(trial));
+            models.add(new TrialModel(trial, inputs, mould < 0 ? -1 : kept + mould));
         }
+    }
+
+    /** What tells a mould from another: its shape and the water that it holds. */
+    private static List<Object> mould(Trial trial) {
+        return List.of(trial.shape().bare(), trial.mouldWater());
+    }
+
+    /** Moulds of two trials or more, whose error of size they share; that of a mould of one piece is that piece's own. */
+    private static List<List<Object>> moulds(List<Trial> trials) {
+        List<List<Object>> all = trials.stream().map(Learner::mould).toList();
+        return all.stream()
+                .distinct()
+                .filter(mould -> Collections.frequency(all, mould) > 1)
+                .toList();
+    }
+
+    /** What is believed of the size of a mould before its pieces are looked at. */
+    private static Factor size(List<Trial> trials, List<Object> mould) {
+        Trial first = trials.stream()
+                .filter(trial -> mould(trial).equals(mould))
+                .findFirst()
+                .orElseThrow();
+        double deviation = first.measured().sizeDeviation(first.shape().surface());
+        return new Factor(Input.MOULD_SIZE, Priors.normal(first.sizeError(), deviation), SIZE);
     }
 
     /** Whether a trial tells of pressing: fill, pressure and mix. */
@@ -107,17 +145,17 @@ public final class Learner {
         double square = Arrays.stream(residuals).map(r -> r * r).sum();
         // draws: what the law leaves out of the true density is put right by weights
         Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
-        Bench bench = new Bench(
-                inputs.stream().map(Factor::input).toList(),
+        LearnedDraws draws = new LearnedDraws(
+                inputs.stream().limit(kept).map(Factor::input).toList(),
                 Arrays.stream(sampled.draws())
-                        .map(draw -> Arrays.stream(draw)
+                        .map(draw -> Arrays.stream(draw, 0, kept)
                                 .mapToObj(z -> Math.max(-8, Math.min(8, z)))
                                 .toList())
                         .toList());
         // next: what would narrow the piece that is most in doubt
         Question asked = border(values(law.mean)).question();
         return new Learned(
-                bench,
+                draws,
                 models.size(),
                 inside(sampled.draws()),
                 left,
@@ -126,7 +164,7 @@ public final class Learner {
                 -0.5 * square + 0.5 * law.logDeterminant,
                 asked,
                 FloatPredictor.standard()
-                        .with(bench.factors())
+                        .with(Bench.none().with(draws).factors())
                         .with(new Sampling(seed, NEXT_DRAWS))
                         .forecast(asked)
                         .next());
@@ -237,7 +275,7 @@ public final class Learner {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.atScore(Math.max(-Bench.FARTHEST, Math.min(Bench.FARTHEST, z[k])));
+            values[k] = prior.atScore(Math.max(-LearnedDraws.FARTHEST, Math.min(LearnedDraws.FARTHEST, z[k])));
         }
         return values;
     }

@@ -1,5 +1,6 @@
 package org.fizzhull.learn;
 
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
@@ -40,10 +41,42 @@ public final class LeastSquaresFit {
      * @param steps step of each parameter for the differences, above 0
      */
     public static Laplace find(Residuals residuals, double[] start, double[] steps) {
-        Optimum optimum = optimum(residuals, start, steps);
-        double[] point = optimum.getPoint().toArray();
+        // a law of residuals with kinks may be walked around without an end: the likeliest point met is as good a guess
+        Nearest nearest = new Nearest(residuals, start);
+        double[] point;
+        try {
+            point = optimum(nearest, start, steps).getPoint().toArray();
+        } catch (TooManyEvaluationsException endless) {
+            point = nearest.point.clone();
+        }
         double[][] slopes = jacobian(residuals, point, steps);
         return Laplace.of(point, new DMatrixRMaj(slopes));
+    }
+
+    /** Residuals that remember where they were least. Serves one thread. */
+    private static final class Nearest implements Residuals {
+        private final Residuals residuals;
+        private double[] point;
+        private double least = Double.POSITIVE_INFINITY;
+
+        Nearest(Residuals residuals, double[] start) {
+            this.residuals = residuals;
+            point = start.clone();
+        }
+
+        @Override
+        public double[] at(double[] parameters) {
+            double[] all = residuals.at(parameters);
+            double sum = 0;
+            for (double r : all) {
+                sum += r * r;
+            }
+            if (sum < least) {
+                least = sum;
+                point = parameters.clone();
+            }
+            return all;
+        }
     }
 
     /** The optimum as the library finds it, with its sum of squares. */

@@ -3,6 +3,7 @@ package org.fizzhull.learn;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Given;
@@ -14,7 +15,7 @@ import org.fizzhull.shape.Shape;
  * One piece that was made, weighed and let go in a bath: a row of the trials sheet. SI units. Immutable.
  *
  * <pre>{@code
- * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), Trial.Result.ROSE).rising(45).fizzing(260);
+ * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), BathResult.ROSE).rising(45).fizzing(260);
  * }</pre>
  *
  * @param name by which messages call it, such as "row 3"
@@ -41,40 +42,12 @@ public record Trial(
         OptionalDouble pressure,
         OptionalDouble mass,
         Bath bath,
-        Result result,
+        BathResult result,
         OptionalDouble roseAfter,
         OptionalDouble left,
         OptionalDouble fizzedFor,
         OptionalDouble lift,
         OptionalDouble liftAfter) {
-    /** Density of the water that fills a mould, kg/m3: at 20 C, to 2 in 1000 from 10 to 30 C. */
-    private static final double WATER = 998;
-
-    /** Relative difference of the water from the stated volume above which it must be another mould. */
-    private static final double MOST_OFF = 0.25;
-
-    /** What a piece did. */
-    public enum Result {
-        /** It was up within 20 s and counts as floating at once. */
-        FLOATED("floated"),
-        /** It sank first and came up later. */
-        ROSE("rose"),
-        /** It sank. */
-        SANK("sank");
-
-        /** The word on the sheet. */
-        private final String word;
-
-        Result(String word) {
-            this.word = word;
-        }
-
-        /** {@return the word on the sheet} */
-        public String word() {
-            return word;
-        }
-    }
-
     /**
      * Checks that the columns fit one another.
      *
@@ -125,7 +98,7 @@ public record Trial(
                     "bath_g, or fill_g and a recipe",
                     "Weigh the piece just before it goes into the bath.");
         }
-        if (roseAfter.isPresent() && result != Result.ROSE) {
+        if (roseAfter.isPresent() && result != BathResult.ROSE) {
             throw new Refusal(
                     "conflict",
                     name,
@@ -141,14 +114,12 @@ public record Trial(
                     "how wide it was when it came up, and when that was",
                     "Fill rose_after_s, or leave left_mm away.");
         }
-        if (mouldWater.isPresent() && !(Math.abs(mouldWater.getAsDouble() / WATER / shape.volume() - 1) <= MOST_OFF)) {
-            throw new Refusal(
-                    "conflict",
-                    name,
-                    "mould_water_g " + 1e3 * mouldWater.getAsDouble() + " of a mould of "
-                            + Math.round(1e6 * shape.volume()) + " mL",
-                    "as much as the mould holds, to a quarter",
-                    "Weigh the water that fills the whole mould, both halves of a ball, or mend the size.");
+        if (mouldWater.isPresent()) {
+            try {
+                new MouldWater(shape, mouldWater.getAsDouble());
+            } catch (Refusal refusal) {
+                throw refusal.of(name);
+            }
         }
         if (lift.isPresent() != liftAfter.isPresent()) {
             throw new Refusal(
@@ -169,7 +140,7 @@ public record Trial(
      * @param bath the water
      * @param result what it did
      */
-    public static Trial of(String name, Shape shape, double mass, Bath bath, Result result) {
+    public static Trial of(String name, Shape shape, double mass, Bath bath, BathResult result) {
         OptionalDouble none = OptionalDouble.empty();
         return new Trial(
                 name,
@@ -213,7 +184,7 @@ public record Trial(
      * @param seconds time until it was up, s
      */
     public Trial rising(double seconds) {
-        return showing(Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
+        return showing(BathResult.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
     /**
@@ -250,7 +221,7 @@ public record Trial(
 
     /** This trial with other observations. */
     private Trial showing(
-            Result did,
+            BathResult did,
             OptionalDouble rose,
             OptionalDouble wide,
             OptionalDouble fizzed,
@@ -267,11 +238,6 @@ public record Trial(
 
     /** {@return true less stated size of the mould, m across, that the water tells; 0 where none was weighed} */
     double sizeError() {
-        if (mouldWater.isEmpty()) {
-            return 0;
-        }
-        double ratio = mouldWater.getAsDouble() / WATER / shape.volume();
-        // of a ball 6 V/A is the diameter; of any shape, what grows the volume as that of a ball
-        return 6 * shape.volume() / shape.surface() * (Math.cbrt(ratio) - 1);
+        return mouldWater.isPresent() ? new MouldWater(shape, mouldWater.getAsDouble()).sizeError() : 0;
     }
 }

@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.PressedWeightSolver;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -43,6 +44,8 @@ final class TrialModel {
     private static final double DRIED_SHARE = 0.02;
 
     private final Trial trial;
+    /** Index among the learned inputs of the size of its mould; -1 where that is this piece's own. */
+    private final int mould;
     /** Signs of all parts, in order. */
     private final List<TrialResidual> signs = new ArrayList<>();
 
@@ -59,9 +62,20 @@ final class TrialModel {
      */
     private record Part(double[] inputs, int[] places, int[] own, double[] steps, List<TrialResidual> signs) {}
 
-    /** The signs of a trial in the bath and, where it tells of pressing, of its fill. */
+    /** The signs of a trial of a mould that made no other, or whose size is known as well as it ever will be. */
     TrialModel(Trial trial, List<Factor> learned) {
+        this(trial, learned, -1);
+    }
+
+    /**
+     * The signs of a trial in the bath and, where it tells of pressing, of its fill.
+     *
+     * @param learned the learned inputs, the sizes of single moulds among them
+     * @param mould index among them of the size of this mould; -1 for none
+     */
+    TrialModel(Trial trial, List<Factor> learned, int mould) {
         this.trial = trial;
+        this.mould = mould;
         bathed(learned);
         if (trial.fill().isPresent()
                 && trial.pressure().isPresent()
@@ -140,7 +154,7 @@ final class TrialModel {
         double piece =
                 trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
         // every trial has a result; all else where it was observed
-        found.add(TrialResidual.result(trial.result() == Trial.Result.FLOATED, piece, drop::at));
+        found.add(TrialResidual.result(trial.result() == BathResult.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
             double[] middle = prepared.factors().medians();
@@ -205,8 +219,11 @@ final class TrialModel {
 
     /** Adds signs with a table of their inputs; inputs that are not learned are the piece's own, one standard deviation each. */
     private void add(Factors factors, List<Factor> learned, List<TrialResidual> found) {
-        int[] places =
-                learned.stream().mapToInt(row -> factors.column(row.input())).toArray();
+        int[] places = new int[learned.size()];
+        for (int k = 0; k < places.length; k++) {
+            Input input = learned.get(k).input();
+            places[k] = input == Input.MOULD_SIZE && k != mould ? -1 : factors.column(input);
+        }
         List<Prior> priors = factors.priors();
         double[] inputs = factors.medians();
         // the size of this mould as its water tells

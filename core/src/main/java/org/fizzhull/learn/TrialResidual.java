@@ -1,7 +1,7 @@
 package org.fizzhull.learn;
 
 import java.util.function.ToDoubleFunction;
-import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.forecast.measured.DroppedPiece;
 
 /**
  * One thing that a trial showed, as a residual r whose likelihood is exp(-r^2/2).
@@ -13,9 +13,6 @@ import org.fizzhull.uncertainty.Normal;
 final class TrialResidual {
     /** Largest residual: farther off nothing is told apart, and a wild start stays finite. */
     private static final double FARTHEST = 20;
-
-    /** Chance that a result was written down wrongly (assumed). */
-    private static final double SLIP = 0.01;
 
     /** Column of the sheet, for messages. */
     private final String what;
@@ -95,7 +92,7 @@ final class TrialResidual {
 
     /** {@return the chance that a result is what it was, at a predicted spare lift, kg} */
     double chance(double predicted) {
-        return SLIP + (1 - 2 * SLIP) * Normal.cumulative(observed * predicted / deviation);
+        return DroppedPiece.chance(observed > 0, predicted, deviation);
     }
 
     /** {@return r at the inputs of the trial; a prediction that cannot be made counts as farthest off} */

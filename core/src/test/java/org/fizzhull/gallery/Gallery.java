@@ -5,6 +5,7 @@ import static org.fizzhull.quantity.Units.*;
 
 import java.io.PrintStream;
 import java.nio.ByteBuffer;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
@@ -17,6 +18,7 @@ import org.fizzhull.forecast.making.*;
 import org.fizzhull.forecast.measured.*;
 import org.fizzhull.forecast.prior.*;
 import org.fizzhull.forecast.question.*;
+import org.fizzhull.learn.*;
 import org.fizzhull.medium.*;
 import org.fizzhull.mesh.reading.*;
 import org.fizzhull.pressing.*;
@@ -161,6 +163,22 @@ final class Gallery {
         var floats = FloatPredictor.standard().floats(heart, grams(80));
         out.println(text(inCubicCentimetres(heart.volume()), 4) + " cm3, at the drop "
                 + text(inGrams(floats.spareAtDrop()), 2) + " g to spare");
+    }
+
+    // Your own bench: scale, hygrometer, moulds, powders
+    void yourBench() {
+        var ball = Sphere.ofDiameter(millimetres(65));
+        var bench = Bench.none()
+                .weighingOn(grams(0.1))
+                .reading(0.02) // spread of the hygrometer, relative humidity
+                .filled(ball, grams(146)) // water that the mould holds
+                .cup("corn starch", Map.of("loose cup", "150 g"));
+        var mix = bench.own(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC));
+        var recipe = mix.dry("baking soda", "300 g").dry("corn starch", "60 g").build();
+        out.println(recipe.dry().size() + " powders");
+        var question = bench.on(Question.weighed(ball, grams(145)));
+        var forecast = FloatPredictor.standard().with(bench.factors()).forecast(question);
+        out.println(text(inGrams(forecast.spareAtDrop().median()), 2) + " g to spare");
     }
 
     // The smallest change that makes it float

@@ -1,8 +1,10 @@
 package org.fizzhull.learn;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.junit.jupiter.api.Test;
 
 /** The fit by least squares and the law around it, against certified values. */
@@ -40,5 +42,22 @@ class LeastSquaresFitTest {
         double variance = sum / (X.length - 2);
         assertThat(Math.sqrt(variance * law.covariance.get(0, 0))).isCloseTo(2.7070075241, within(3e-4));
         assertThat(1e-4 * Math.sqrt(variance * law.covariance.get(1, 1))).isCloseTo(7.2668688436e-6, within(1e-9));
+    }
+
+    /** By definition: residuals that jump at every look never let a search end; the least that was met is the guess. */
+    @Test
+    void aSearchWithoutAnEndGivesTheNearestPoint() {
+        double[] start = {-5};
+        double[] steps = {0.02};
+        assertThatThrownBy(() -> LeastSquaresFit.optimum(jumping(), start, steps))
+                .isInstanceOf(TooManyEvaluationsException.class);
+        Laplace law = LeastSquaresFit.find(jumping(), start, steps);
+        assertThat(law.mean()[0]).isCloseTo(2, within(0.5));
+    }
+
+    /** Least near 2, and less at every look: no step is the last one. */
+    private static LeastSquaresFit.Residuals jumping() {
+        int[] looks = {0};
+        return point -> new double[] {point[0] - 2, 3 + 100.0 / ++looks[0]};
     }
 }

@@ -24,7 +24,6 @@ import org.fizzhull.shape.text.ShapeText;
 /** The options that say what is compared, and by what. */
 public final class CompareOptions {
     static final String MOULDS = "--moulds";
-    static final String BATHS = "--baths";
     public static final String SORT = "--sort";
     private static final String BUILT_IN = "built-in";
     private static final String HOMES = "homes";
@@ -39,7 +38,10 @@ public final class CompareOptions {
                 "FILE.csv",
                 "your catalogue: name, shape, cavities, price, material, note; or built-in: 63 usual sizes");
         CommonOptions.value(
-                spec, BATHS, "PANEL", "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
+                spec,
+                QuestionOptions.BATHS,
+                "PANEL",
+                "homes: a shallow, deep, cool, hot and salted bath; the worst counts");
         CommonOptions.value(spec, SORT, "WHAT", "what matters to you: float (default), fizz, dry, cost");
         QuestionOptions.addMaking(spec);
         MeasuredOptions.addTimes(spec);
@@ -57,11 +59,11 @@ public final class CompareOptions {
                     "--recipe lemon.yaml with --press firm, or --density 0.95 g/cm3",
                     "Each mould has a weight of its own: it follows from the mix and how hard it is pressed.");
         }
-        if (arguments.has(QuestionOptions.BATH) && arguments.has(BATHS)) {
+        if (arguments.has(QuestionOptions.BATH) && arguments.has(QuestionOptions.BATHS)) {
             throw new Refusal(
                     "conflict",
-                    BATHS,
-                    arguments.text(BATHS).orElse("") + " and a bath of "
+                    QuestionOptions.BATHS,
+                    arguments.text(QuestionOptions.BATHS).orElse("") + " and a bath of "
                             + arguments.text(QuestionOptions.BATH).orElse(""),
                     "one of the two",
                     "The panel brings its own baths: leave --bath away.");
@@ -140,12 +142,17 @@ public final class CompareOptions {
 
     /** The baths of the panel; none without the option. */
     static List<NamedBath> panel(Arguments arguments) {
-        Optional<String> word = arguments.text(BATHS);
+        Optional<String> word = arguments.text(QuestionOptions.BATHS);
         if (word.isEmpty()) {
             return List.of();
         }
         if (!word.get().equals(HOMES)) {
-            throw new Refusal("unknown-word", BATHS, word.get(), HOMES, "For one bath of your own there is --bath.");
+            throw new Refusal(
+                    "unknown-word",
+                    QuestionOptions.BATHS,
+                    word.get(),
+                    HOMES,
+                    "For one bath of your own there is --bath.");
         }
         return NamedBath.homes();
     }

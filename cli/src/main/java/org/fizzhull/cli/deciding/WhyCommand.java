@@ -10,6 +10,7 @@ import org.fizzhull.cli.option.ChartFile;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.DrawOptions;
+import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.why.Diagnoser;
@@ -41,6 +42,8 @@ public final class WhyCommand implements Command {
                     + " cli/src/doc/recipes/lemon.yaml --fill 140 g --air 21 C, 55 % --dry-for 2 d",
             "fizzhull why --saw never-dried --shape \"dome(diameter=80 mm)\" --recipe cli/src/doc/recipes/harbour-clay.yaml"
                     + " --press firm --air 18 C, 65 % --dry-for 3 d",
+            "fizzhull why --saw sank --seen \"149 g\" --shape \"sphere(diameter=65 mm)\" --mass 145 g --measured-lift 151 g"
+                    + " after 5 s at 142 g",
         };
     }
 
@@ -54,6 +57,8 @@ public final class WhyCommand implements Command {
                 "SIZES",
                 "what was measured: across 67 mm, 141 g, fizzed 4 min, room 70 %, lost 2 g (in two days in a dry room)");
         QuestionOptions.add(spec);
+        MeasuredOptions.addTimes(spec);
+        MeasuredOptions.addWeighed(spec);
         CommonOptions.value(spec, CommonOptions.CHART, "FILE", "writes the causes as bars, .svg or .png");
         CommonOptions.drawing(spec);
         return spec;
@@ -71,6 +76,7 @@ public final class WhyCommand implements Command {
         Optional<ChartFile> chart = ChartFile.of(arguments);
         Why why = Diagnoser.standard()
                 .with(BenchOption.factors(arguments))
+                .with(MeasuredOptions.read(arguments, question))
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, all))
                 .diagnose(design, symptom, seen);

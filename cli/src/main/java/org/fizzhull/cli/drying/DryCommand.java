@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.answer.DryReport;
-import org.fizzhull.cli.file.Dates;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.BenchOption;
@@ -15,6 +14,7 @@ import org.fizzhull.cli.option.ChartFile;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.DrawOptions;
+import org.fizzhull.cli.option.DryingLogs;
 import org.fizzhull.cli.option.DryingOptions;
 import org.fizzhull.cli.option.LoadOptions;
 import org.fizzhull.cli.option.MakingOptions;
@@ -36,19 +36,15 @@ import org.fizzhull.shape.Shape;
 
 /** {@code dry}: when is it dry here, what never dries, what goes on the label? */
 public final class DryCommand implements Command {
-    private static final String START = "--start";
     private static final String READY_BY = "--ready-by";
 
     /** An older word for the same. */
     private static final String SELL_BY = "--sell-by";
 
-    private static final String LOG = "--log";
     private static final double DAY = 86400;
 
     /** Looked at where no time is given and it does not get dry. */
     private static final double FORTNIGHT = 14 * DAY;
-
-    private static final String HOUR_OF_DAY = "a day and an hour, such as 2026-08-14 18:30";
 
     @Override
     public String purpose() {
@@ -73,10 +69,9 @@ public final class DryCommand implements Command {
         LoadOptions.add(spec);
         MakingOptions.add(spec);
         DryingOptions.add(spec);
-        CommonOptions.value(spec, START, "WHEN", "when it was pressed, such as 2026-08-14 18:30: gives dates");
+        DryingLogs.add(spec);
         CommonOptions.value(spec, READY_BY, "WHEN", "when it has to be ready, such as 2026-08-20 09:00");
         CommonOptions.value(spec, SELL_BY, "WHEN", "an older word for --ready-by");
-        CommonOptions.value(spec, LOG, "FILE.csv", "weighings of one piece: piece, when, weight_g");
         MeasuredOptions.addTimes(spec);
         MeasuredOptions.addWeighed(spec);
         CommonOptions.drawing(spec);
@@ -93,10 +88,12 @@ public final class DryCommand implements Command {
                 DryingOptions.AIR,
                 "temperature and humidity of the room, such as --air \"21 C, 55 %\"",
                 "Hang a hygrometer beside the rack.");
-        Optional<LocalDateTime> start = arguments.text(START).map(when -> date(START, when, HOUR_OF_DAY));
+        Optional<LocalDateTime> start = DryingLogs.start(arguments);
         Optional<LocalDateTime> readyBy = readyBy(arguments, start);
         Sampling sampling = DrawOptions.sampling(arguments);
-        Optional<DryLog> log = arguments.text(LOG).map(file -> WeightsFile.read(arguments.files(), LOG, file, start));
+        Optional<DryLog> log = arguments
+                .text(DryingLogs.LOG)
+                .map(file -> WeightsFile.read(arguments.files(), DryingLogs.LOG, file, start));
         DryPredictor predictor = DryPredictor.standard()
                 .with(BenchOption.factors(arguments))
                 .with(sampling)
@@ -134,7 +131,7 @@ public final class DryCommand implements Command {
         } else if (weighedLast > conditions.drying()) {
             throw new Refusal(
                     "conflict",
-                    LOG,
+                    DryingLogs.LOG,
                     "a weighing after " + NumberText.tenths(weighedLast / DAY) + " days",
                     "weighings within the time of --dry-for",
                     "Give a longer --dry-for, or leave it away.");
@@ -167,28 +164,18 @@ public final class DryCommand implements Command {
         }
         String allowed = "a day, such as 2026-08-20, or with its hour, 2026-08-20 09:00";
         String words = text.get().strip();
-        LocalDateTime by = date(option, words.length() == 10 ? words + " 00:00" : words, allowed);
+        LocalDateTime by = DryingLogs.date(option, words.length() == 10 ? words + " 00:00" : words, allowed);
         if (start.isEmpty()) {
             throw new Refusal(
                     "missing-option",
-                    START,
+                    DryingLogs.START,
                     "",
-                    "when it was pressed, such as " + START + " 2026-08-14 18:30",
+                    "when it was pressed, such as " + DryingLogs.START + " 2026-08-14 18:30",
                     option + " needs a day to count from.");
         }
         if (!by.isAfter(start.get())) {
-            throw new Refusal("conflict", option, words, "a time after " + START, "Check the two dates.");
+            throw new Refusal("conflict", option, words, "a time after " + DryingLogs.START, "Check the two dates.");
         }
         return Optional.of(by);
-    }
-
-    private static LocalDateTime date(String option, String text, String allowed) {
-        return Dates.read(text)
-                .orElseThrow(() -> new Refusal(
-                        "unreadable-date",
-                        option,
-                        text,
-                        allowed,
-                        "Year, month, day, then the hour: 2026-08-20 18:30; years 1900 to 2199."));
     }
 }

@@ -4,215 +4,111 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.StringTokenizer;
-import org.fizzhull.answer.tree.Version;
-import org.fizzhull.evidence.Interval;
-import org.fizzhull.evidence.Source;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.learn.Bench;
-import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Allowed;
-import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.uncertainty.Priors;
 
 /**
  * The bench file: what {@code learn} found and what was measured on the bench besides, as YAML that a person can read and write
  * and {@code --bench} takes. Each key may be missing.
  *
- * @param learned what trials left of the priors
- * @param scale step of the scale, kg
- * @param hygrometer one standard deviation of what the hygrometer shows, relative humidity 0 to 1
+ * @param known what trials taught, the scale and the hygrometer; moulds and powders stand below as written
  * @param weighed pressed pieces that were weighed damp, as written
- * @param measured what was measured on pieces in the bath, each under its key
+ * @param measured what was measured on pieces in the bath and on moulds, each under its key
+ * @param logs drying logs, as written
  * @param powders cups that were weighed
  */
 public record BenchFile(
-        Optional<Bench> learned,
-        OptionalDouble scale,
-        OptionalDouble hygrometer,
-        List<RecipeFile.Weighed> weighed,
-        List<Measured> measured,
-        List<OwnPowder> powders) {
-    /** Keys of what is measured in the bath: stopwatch and scale, as the options of the same kind take them. */
+        Bench known, List<WrittenLine> weighed, List<Measured> measured, List<Log> logs, List<OwnPowder> powders) {
+    /** Keys of what is measured in the bath: stopwatch, scale and eye, as the options of the same kind take them. */
     public static final String FIZZ_TIMES = "fizz times";
 
     public static final String RISE_TIMES = "rise times";
     public static final String DUNKS = "dunks";
+    public static final String RESULTS = "results";
+
+    /** Key of moulds that were filled with water and weighed. */
+    public static final String MOULD_WATER = "mould water";
+
+    /** Key of what was learned, in two parts of the file. */
+    public static final String FACTORS = "factors";
+
+    public static final String SCALE = "scale";
+    public static final String HYGROMETER = "hygrometer";
+    public static final String WEIGHED = "weighed";
+    public static final String LOGS = "drying logs";
+    public static final String POWDERS = "powders";
+
+    static final List<String> MEASURED = List.of(FIZZ_TIMES, RISE_TIMES, DUNKS, RESULTS, MOULD_WATER);
 
     /** That of a bench of which nothing is known. */
-    public static final BenchFile NONE = new BenchFile(
-            Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of(), List.of(), List.of());
-
-    private static final Source HYGROMETER =
-            new Source("hygrometer", "The spread that the bench file gives", Source.Seen.ASSUMED);
+    public static final BenchFile NONE = new BenchFile(Bench.none(), List.of(), List.of(), List.of(), List.of());
 
     private static final List<String> KEYS = List.of(
             "made",
             "trials",
-            "weighed",
+            WEIGHED,
             FIZZ_TIMES,
             RISE_TIMES,
             DUNKS,
-            "powders",
-            "scale",
-            "hygrometer",
-            "factors",
+            RESULTS,
+            LOGS,
+            MOULD_WATER,
+            POWDERS,
+            SCALE,
+            HYGROMETER,
+            FACTORS,
             "draws");
 
     private static final Allowed STEPS = Allowed.above(0, Unit.GRAM);
 
     private static final Allowed SHARES = Allowed.aboveUpTo(0, 20, Unit.PERCENT);
 
-    private static final int DIGITS = 4;
-
     /** Of a score as it is written: fine enough, and read ten times as fast as decimals. */
-    private static final double STEP = 0.01;
+    static final double STEP = 0.01;
 
     /** Copies the lists. */
     public BenchFile {
         weighed = List.copyOf(weighed);
         measured = List.copyOf(measured);
+        logs = List.copyOf(logs);
         powders = List.copyOf(powders);
-    }
-
-    /** The table of uncertain inputs of this bench. */
-    public Factors factors() {
-        Factors factors = learned.map(Bench::factors).orElseGet(Factors::standard);
-        return hygrometer.isEmpty()
-                ? factors
-                : factors.with(new Factor(Input.ROOM_HUMIDITY, Priors.normal(0, hygrometer.getAsDouble()), HYGROMETER));
     }
 
     /** The same with other powders. */
     public BenchFile weighing(List<OwnPowder> others) {
-        return new BenchFile(learned, scale, hygrometer, weighed, measured, others);
+        return new BenchFile(known, weighed, measured, logs, others);
     }
 
     /**
-     * The text of a file.
+     * One measurement.
      *
-     * @param made day on which it was learned
-     * @param trials name of the trials sheet
-     * @param known what was measured besides
-     */
-    public static String text(Learned learned, String made, String trials, BenchFile known) {
-        StringBuilder text = new StringBuilder();
-        text.append("# What fizzhull learned from your trials; every command that draws takes it as --bench.\n")
-                .append(
-                        "# learn writes factors and draws anew; the other keys are yours, and learn --bench keeps them.\n")
-                .append("made: ")
-                .append(quoted(made))
-                .append("   # by fizzhull ")
-                .append(Version.TEXT)
-                .append('\n')
-                .append("trials: ")
-                .append(quoted(trials))
-                .append("   # ")
-                .append(learned.used())
-                .append(" used, ")
-                .append(learned.inside())
-                .append(" of them inside the interval they were given afterwards\n");
-        for (Learned.Left left : learned.left()) {
-            text.append("# left out: ")
-                    .append(left.name())
-                    .append(", ")
-                    .append(left.what())
-                    .append('\n');
-        }
-        known.measured(text);
-        text.append(
-                        "# median, low and high are the 50, 2.5 and 97.5 % points; prior percent: 100 = the trials said nothing of it\n")
-                .append("factors:\n");
-        for (Bench.Parameter parameter : learned.bench().parameters()) {
-            Interval after = parameter.after();
-            text.append("  ")
-                    .append(parameter.input().label())
-                    .append(": {median: ")
-                    .append(Decimals.text(after.median(), DIGITS))
-                    .append(", low: ")
-                    .append(Decimals.text(after.low(), DIGITS))
-                    .append(", high: ")
-                    .append(Decimals.text(after.high(), DIGITS))
-                    .append(", prior percent: ")
-                    .append(Math.round(parameter.stillPriorPercent()))
-                    .append('}');
-            if (!parameter.input().unit().isEmpty()) {
-                text.append("   # ").append(parameter.input().unit());
-            }
-            text.append('\n');
-        }
-        text.append(
-                        "# whole draws, the factors in the order above: hundredths of a standard deviation off the default prior's median.\n")
-                .append("# These are what --bench uses; how the factors hang together is in them.\n")
-                .append("draws: |\n");
-        for (List<Double> draw : learned.bench().draws()) {
-            text.append(' ');
-            for (double score : draw) {
-                text.append(' ').append(Math.round(score / STEP));
-            }
-            text.append('\n');
-        }
-        return text.toString();
-    }
-
-    private void measured(StringBuilder text) {
-        scale.ifPresent(step ->
-                text.append("scale: ").append(Decimals.text(1e3 * step, DIGITS)).append(" g\n"));
-        hygrometer.ifPresent(deviation -> text.append("hygrometer: ")
-                .append(Decimals.text(1e2 * deviation, DIGITS))
-                .append(" %   # one standard deviation\n"));
-        if (!weighed.isEmpty()) {
-            text.append("weighed:\n");
-            weighed.forEach(
-                    piece -> text.append("  - ").append(quoted(piece.text())).append('\n'));
-        }
-        for (String key : List.of(FIZZ_TIMES, RISE_TIMES, DUNKS)) {
-            String head = key + ":\n";
-            for (Measured piece : measured) {
-                if (piece.key().equals(key)) {
-                    text.append(head)
-                            .append("  - ")
-                            .append(quoted(piece.piece().text()))
-                            .append('\n');
-                    head = "";
-                }
-            }
-        }
-        if (!powders.isEmpty()) {
-            text.append("powders:   # a cup of each; they count as own ingredients of every recipe\n");
-            for (OwnPowder powder : powders) {
-                text.append("  ").append(quoted(powder.name())).append(": {");
-                String between = "";
-                for (Map.Entry<String, String> said : powder.said().entrySet()) {
-                    text.append(between).append(said.getKey()).append(": ").append(quoted(said.getValue()));
-                    between = ", ";
-                }
-                text.append("}\n");
-            }
-        }
-    }
-
-    /**
-     * One measurement in the bath.
-     *
-     * @param key {@link #FIZZ_TIMES}, {@link #RISE_TIMES} or {@link #DUNKS}
+     * @param key {@link #FIZZ_TIMES}, {@link #RISE_TIMES}, {@link #DUNKS}, {@link #RESULTS} or {@link #MOULD_WATER}
      * @param piece as written: what the option of that kind takes, and {@code in SHAPE} behind it for one mould alone
      */
-    public record Measured(String key, RecipeFile.Weighed piece) {
+    public record Measured(String key, WrittenLine piece) {
         /** The refusal of what is written, with its key and its line. */
         public Refusal here(Refusal refusal) {
-            return refusal.of(key).at(piece.file(), piece.line());
+            return piece.refused(refusal, key);
         }
     }
 
-    private static String quoted(String text) {
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+    /**
+     * A drying log: a table of weighings with how those pieces were made and dried, by the names of the options of {@code dry}.
+     *
+     * @param said value of each name, as written
+     * @param file the bench file
+     * @param line in that file
+     */
+    public record Log(Map<String, String> said, String file, int line) {
+        /** Copies the map, order kept. */
+        public Log {
+            said = new LinkedHashMap<>(said);
+        }
     }
 
     /** Reads one; each refusal names the file and the line. */
@@ -220,25 +116,30 @@ public record BenchFile(
         YamlMap top = YamlMap.read(file, TextFile.read(files, option, file));
         List<Input> inputs = new ArrayList<>();
         List<List<Double>> draws = new ArrayList<>();
-        OptionalDouble scale = OptionalDouble.empty();
-        OptionalDouble hygrometer = OptionalDouble.empty();
-        List<RecipeFile.Weighed> weighed = List.of();
+        Bench known = Bench.none();
+        List<WrittenLine> weighed = List.of();
+        List<Log> logs = new ArrayList<>();
         List<Measured> measured = new ArrayList<>();
         List<OwnPowder> powders = List.of();
         int line = top.line();
         for (YamlMap.Entry entry : top.entries()) {
             switch (entry.name()) {
                 case "made", "trials" -> top.text(entry);
-                case "scale" -> scale = number(top, entry, STEPS);
-                case "hygrometer" -> hygrometer = number(top, entry, SHARES);
-                case "weighed" -> weighed = RecipeFile.Weighed.list(top, entry, file);
-                case FIZZ_TIMES, RISE_TIMES, DUNKS -> {
-                    for (RecipeFile.Weighed piece : RecipeFile.Weighed.list(top, entry, file)) {
+                case SCALE -> known = known.weighingOn(number(top, entry, STEPS));
+                case HYGROMETER -> known = known.reading(number(top, entry, SHARES));
+                case WEIGHED -> weighed = WrittenLine.list(top, entry, file);
+                case FIZZ_TIMES, RISE_TIMES, DUNKS, RESULTS, MOULD_WATER -> {
+                    for (WrittenLine piece : WrittenLine.list(top, entry, file)) {
                         measured.add(new Measured(entry.name(), piece));
                     }
                 }
-                case "powders" -> powders = powders(top.map(entry), file);
-                case "factors" -> inputs = inputs(top.map(entry));
+                case LOGS -> {
+                    for (YamlMap.Entry log : top.list(entry)) {
+                        logs.add(new Log(said(top.map(log)), file, log.line()));
+                    }
+                }
+                case POWDERS -> powders = powders(top.map(entry), file);
+                case FACTORS -> inputs = inputs(top.map(entry));
                 case "draws" -> {
                     line = entry.line();
                     draws = draws(top, entry);
@@ -255,17 +156,17 @@ public record BenchFile(
             }
         }
         try {
-            Optional<Bench> learned =
-                    inputs.isEmpty() && draws.isEmpty() ? Optional.empty() : Optional.of(new Bench(inputs, draws));
-            return new BenchFile(learned, scale, hygrometer, weighed, measured, powders);
+            boolean taught = !inputs.isEmpty() || !draws.isEmpty();
+            Bench bench = taught ? known.with(new LearnedDraws(inputs, draws)) : known;
+            return new BenchFile(bench, weighed, measured, logs, powders);
         } catch (Refusal refusal) {
             throw top.refusal(refusal, line);
         }
     }
 
-    private static OptionalDouble number(YamlMap top, YamlMap.Entry entry, Allowed allowed) {
+    private static double number(YamlMap top, YamlMap.Entry entry, Allowed allowed) {
         try {
-            return OptionalDouble.of(allowed.parseExact(entry.name(), top.text(entry)));
+            return allowed.parseExact(entry.name(), top.text(entry));
         } catch (Refusal refusal) {
             throw top.refusal(refusal, entry.line());
         }
@@ -275,7 +176,7 @@ public record BenchFile(
         List<Input> inputs = new ArrayList<>();
         for (YamlMap.Entry factor : factors.entries()) {
             try {
-                inputs.add(Bench.named(factor.name()));
+                inputs.add(LearnedDraws.named(factor.name()));
             } catch (Refusal refusal) {
                 throw factors.refusal(refusal, factor.line());
             }
@@ -286,12 +187,16 @@ public record BenchFile(
     private static List<OwnPowder> powders(YamlMap map, String file) {
         List<OwnPowder> powders = new ArrayList<>();
         for (YamlMap.Entry powder : map.entries()) {
-            YamlMap values = map.map(powder);
-            Map<String, String> said = new LinkedHashMap<>();
-            values.entries().forEach(value -> said.put(value.name(), values.text(value)));
-            powders.add(new OwnPowder(powder.name(), said, file, powder.line()));
+            powders.add(new OwnPowder(powder.name(), said(map.map(powder)), file, powder.line()));
         }
         return powders;
+    }
+
+    /** Names and values as written, in order. */
+    private static Map<String, String> said(YamlMap map) {
+        Map<String, String> said = new LinkedHashMap<>();
+        map.entries().forEach(value -> said.put(value.name(), map.text(value)));
+        return said;
     }
 
     private static List<List<Double>> draws(YamlMap top, YamlMap.Entry entry) {

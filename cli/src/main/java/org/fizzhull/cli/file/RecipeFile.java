@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -24,38 +25,21 @@ import org.jspecify.annotations.Nullable;
  * @param table the ingredient table with the file's own ingredients
  * @param own the file's own ingredients, in the order written
  * @param weighed pieces of this mix that were weighed, as written
+ * @param described names under the file's own ingredients, which come before those of a bench
  */
-public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> own, List<Weighed> weighed) {
+public record RecipeFile(
+        Recipe recipe, IngredientTable table, List<Ingredient> own, List<WrittenLine> weighed, Set<String> described) {
     private static final List<String> KEYS =
             List.of("recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
 
     /** More mistakes than this are not listed. */
     private static final int MOST_TOLD = 20;
 
-    /**
-     * One weighed piece, {@code 146 g at firm}.
-     *
-     * @param text as written
-     * @param file where
-     * @param line in that file
-     */
-    public record Weighed(String text, String file, int line) {
-        /** A list without quotes breaks at the commas inside the brackets of a shape: such parts are put together again. */
-        static List<Weighed> list(YamlMap in, YamlMap.Entry section, String file) {
-            List<Weighed> pieces = new ArrayList<>();
-            StringBuilder open = new StringBuilder();
-            for (YamlMap.Entry entry : in.list(section)) {
-                open.append(open.length() > 0 ? ", " : "").append(in.text(entry));
-                if (open.indexOf("(") < 0 || open.indexOf(")") >= 0) {
-                    pieces.add(new Weighed(open.toString(), file, entry.line()));
-                    open.setLength(0);
-                }
-            }
-            if (open.length() > 0) {
-                pieces.add(new Weighed(open.toString(), file, section.line()));
-            }
-            return pieces;
-        }
+    /** Whether a line of the recipe is made of a powder of the bench. */
+    public boolean takes(OwnPowder powder) {
+        return !described.contains(powder.name())
+                && Stream.concat(recipe.dry().stream(), recipe.wet().stream())
+                        .anyMatch(part -> part.ingredient().name().equals(powder.name()));
     }
 
     /** Reads one; each refusal names the file and the line. */
@@ -71,6 +55,7 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
 
     /** One reading: own ingredients first, then the lines, then what speaks of the lines. */
     private static final class Reader {
+        private final Set<String> described = new HashSet<>();
         private final String name;
         private final YamlMap file;
         private final RecipeBuilder builder;
@@ -134,12 +119,12 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             each(
                     sections.get("limits"),
                     (ingredient, text) -> about(ingredient, () -> builder.limit(ingredient.name(), text)));
-            List<Weighed> weighed = weighed(sections.get("weighed"));
+            List<WrittenLine> weighed = weighed(sections.get("weighed"));
             if (!wrong.isEmpty() || dry == null) {
                 throw all();
             }
             try {
-                return new RecipeFile(builder.build(), builder.table(), builder.own(), weighed);
+                return new RecipeFile(builder.build(), builder.table(), builder.own(), weighed, Set.copyOf(described));
             } catch (Refusal whole) {
                 int section = sections.getOrDefault(whole.field(), dry).line();
                 throw file.refusal(whole, lines.getOrDefault(whole.field(), section));
@@ -154,7 +139,6 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
         }
 
         private void bench(List<OwnPowder> powders, YamlMap.@Nullable Entry section) {
-            Set<String> described = new HashSet<>();
             if (section != null) {
                 map(section).entries().forEach(entry -> described.add(entry.name()));
             }
@@ -218,10 +202,10 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             });
         }
 
-        private List<Weighed> weighed(YamlMap.@Nullable Entry section) {
-            List<Weighed> pieces = new ArrayList<>();
+        private List<WrittenLine> weighed(YamlMap.@Nullable Entry section) {
+            List<WrittenLine> pieces = new ArrayList<>();
             if (section != null) {
-                at(section.line(), () -> pieces.addAll(Weighed.list(file, section, name)));
+                at(section.line(), () -> pieces.addAll(WrittenLine.list(file, section, name)));
             }
             return pieces;
         }

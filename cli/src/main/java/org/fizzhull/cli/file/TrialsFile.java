@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;
 import org.fizzhull.medium.Bath;
@@ -150,19 +151,15 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
                     : OptionalDouble.of(PressWord.named(word).pressure());
         }
 
-        private static Trial.Result result(CsvTable.Row row) {
+        private static BathResult result(CsvTable.Row row) {
             String word = row.needed("result");
-            for (Trial.Result result : Trial.Result.values()) {
-                if (result.word().equals(word.toLowerCase(Locale.ROOT))) {
-                    return result;
-                }
-            }
-            throw row.refusal(
-                    "unknown-word",
-                    "result",
-                    word,
-                    "floated, rose or sank",
-                    "floated: up within 20 s; rose: sank first and came up later.");
+            return BathResult.named(word.toLowerCase(Locale.ROOT))
+                    .orElseThrow(() -> row.refusal(
+                            "unknown-word",
+                            "result",
+                            word,
+                            "floated, rose or sank",
+                            "floated: up within 20 s; rose: sank first and came up later."));
         }
 
         private static OptionalDouble grams(CsvTable.Row row, String column) {

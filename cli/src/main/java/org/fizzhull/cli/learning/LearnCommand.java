@@ -2,12 +2,15 @@ package org.fizzhull.cli.learning;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
+import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.BenchFile;
+import org.fizzhull.cli.file.BenchWriter;
 import org.fizzhull.cli.file.OutputFile;
 import org.fizzhull.cli.file.PowdersFile;
 import org.fizzhull.cli.file.TrialsFile;
@@ -74,6 +77,9 @@ public final class LearnCommand implements Command {
         OutputFile bench = OutputFile.of(arguments.files(), OUT, target, "a file to write, such as bench.yaml");
         String made = date(arguments.text(DATE));
         BenchFile known = BenchOption.of(arguments);
+        known.powders().forEach(arguments.benchUse()::counts);
+        arguments.benchUse().rest("kept in the new file");
+        beside(arguments, known, target);
         Optional<String> cups = arguments.text(POWDERS);
         if (cups.isPresent()) {
             known = known.weighing(
@@ -93,8 +99,27 @@ public final class LearnCommand implements Command {
         } catch (Refusal refusal) {
             throw refusal.at(sheet, 0);
         }
-        bench.write(BenchFile.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
+        bench.write(BenchWriter.text(learned, made, sheet, known).getBytes(StandardCharsets.UTF_8));
         CommonOptions.end(arguments, new LearnText(learned, trials, target, seed), out, err);
+    }
+
+    /** Drying logs are named from their bench file: a new one has to stand where they still are found. */
+    private static void beside(Arguments arguments, BenchFile known, String target) {
+        if (known.logs().isEmpty()) {
+            return;
+        }
+        String old = known.logs().get(0).file();
+        Path from =
+                arguments.files().path(BenchOption.BENCH, old).toAbsolutePath().normalize();
+        Path to = arguments.files().path(OUT, target).toAbsolutePath().normalize();
+        if (!Objects.equals(from.getParent(), to.getParent())) {
+            throw new Refusal(
+                    "conflict",
+                    OUT,
+                    target,
+                    "a file in the folder of " + old,
+                    "The drying logs of that file are named from there: write the new one beside it.");
+        }
     }
 
     private static String date(Optional<String> text) {

@@ -13,8 +13,8 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.learn.Bench;
 import org.fizzhull.learn.Learned;
+import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 
 /** What trials taught, in words and as a table. */
@@ -50,7 +50,7 @@ public final class LearnText implements Answer {
 
     private String sentence() {
         List<String> changes = new ArrayList<>();
-        for (Bench.Parameter parameter : byNews()) {
+        for (LearnedDraws.Parameter parameter : byNews()) {
             if (Math.abs(parameter.shift()) >= MOVED && changes.size() < 3) {
                 changes.add(parameter.input().words() + ": " + change(parameter));
             }
@@ -62,19 +62,19 @@ public final class LearnText implements Answer {
                 + " lie inside the interval that the finished bench gives them.";
     }
 
-    private static String change(Bench.Parameter parameter) {
+    private static String change(LearnedDraws.Parameter parameter) {
         return (parameter.shift() > 0 ? "more than assumed, " : "less than assumed, ")
                 + shown(parameter, parameter.after().median()) + " in place of "
                 + shown(parameter, parameter.before().median());
     }
 
-    private List<Bench.Parameter> byNews() {
-        return learned.bench().parameters().stream()
+    private List<LearnedDraws.Parameter> byNews() {
+        return learned.draws().parameters().stream()
                 .sorted(Comparator.comparingDouble(parameter -> -Math.abs(parameter.shift())))
                 .toList();
     }
 
-    private static String shown(Bench.Parameter parameter, double value) {
+    private static String shown(LearnedDraws.Parameter parameter, double value) {
         String unit = parameter.input().unit();
         return Decimals.text(value, 2) + (unit.isEmpty() ? "" : "" + NumberText.UNIT + unit);
     }
@@ -82,7 +82,7 @@ public final class LearnText implements Answer {
     @Override
     public String whole() {
         Table table = new Table();
-        for (Bench.Parameter parameter : learned.bench().parameters()) {
+        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
             if (parameter.stillPriorPercent() < NARROWED || Math.abs(parameter.shift()) >= MOVED) {
                 table.row(
                         parameter.input().words(),
@@ -90,7 +90,7 @@ public final class LearnText implements Answer {
                                 + Math.round(parameter.stillPriorPercent()) + " % of the doubt is left");
             }
         }
-        List<String> same = learned.bench().parameters().stream()
+        List<String> same = learned.draws().parameters().stream()
                 .filter(parameter -> parameter.stillPriorPercent() >= NARROWED && Math.abs(parameter.shift()) < MOVED)
                 .map(parameter -> parameter.input().words())
                 .toList();
@@ -105,7 +105,7 @@ public final class LearnText implements Answer {
         return brief() + '\n' + table + next;
     }
 
-    private static String band(Bench.Parameter parameter, Interval interval) {
+    private static String band(LearnedDraws.Parameter parameter, Interval interval) {
         return shown(parameter, interval.median()) + " (" + Decimals.text(interval.low(), 2) + " to "
                 + Decimals.text(interval.high(), 2) + ")";
     }
@@ -118,7 +118,7 @@ public final class LearnText implements Answer {
                 "worth " + Math.round(learned.effective()) + " independent ones of " + learned.proposals()
                         + ", by importance sampling around the likeliest point (least squares, normal law)");
         table.row("evidence", "ln p = " + Decimals.text(learned.logEvidence(), 4) + ", but for the same constant");
-        for (Bench.Parameter parameter : learned.bench().parameters()) {
+        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
             table.row(
                     parameter.input().label(),
                     band(parameter, parameter.after()) + ", before " + band(parameter, parameter.before()) + "; moved "

@@ -18,6 +18,7 @@ import org.fizzhull.cli.option.LoadOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.option.WeighedOptions;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
@@ -67,6 +68,7 @@ public final class BatchCommand implements Command {
         MakingOptions.add(spec);
         DryingOptions.add(spec);
         CommonOptions.value(spec, DryingOptions.PIECES, "N", "how many pieces are wanted; so many dry in the --room");
+        MeasuredOptions.addTimes(spec);
         MeasuredOptions.addWeighed(spec);
         CommonOptions.value(spec, MIX_SIZE, "WEIGHT", "largest mix you want to handle, up to 2 kg (2 kg)");
         CommonOptions.drawing(spec);
@@ -93,7 +95,7 @@ public final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments);
         Observations seen = MeasuredOptions.read(arguments, Question.of(shape, making));
         PressPredictor presses = DryingOptions.inAir(
                 drying,

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.making;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.answer.PressReport;
@@ -16,6 +17,7 @@ import org.fizzhull.cli.option.LoadOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.option.WeighedOptions;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.PressForecast;
@@ -69,6 +71,7 @@ public final class PressCommand implements Command {
                 : Optional.empty();
         Shape shape = named.orElseGet(() -> Sphere.ofDiameter(Units.millimetres(65)));
         Blend blend = Blend.of(MakingOptions.required(arguments));
+        BenchOption.asked(arguments, List.of(shape.bare()));
         boolean dries = DryingOptions.given(arguments);
         Sampling sampling = DrawOptions.sampling(arguments);
         Workers workers = DrawOptions.workers(arguments, sampling);
@@ -83,7 +86,7 @@ public final class PressCommand implements Command {
                     "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                     "Name the mould.");
         }
-        Optional<WeighedPiece> weighed = MeasuredOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments);
         PressPredictor predictor = DryingOptions.inAir(
                 arguments,
                 PressPredictor.standard()

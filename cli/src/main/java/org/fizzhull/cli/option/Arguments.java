@@ -48,6 +48,9 @@ public final class Arguments {
     /** The bench file, read once for all that ask for it; shared with {@link #without}. */
     private final BenchFile[] bench;
 
+    /** What was taken of it; shared with {@link #without}. */
+    private final BenchUse benchUse;
+
     private Arguments(
             String question,
             CommandLine line,
@@ -55,7 +58,8 @@ public final class Arguments {
             String hidden,
             Set<String> used,
             Surroundings around,
-            BenchFile[] bench) {
+            BenchFile[] bench,
+            BenchUse benchUse) {
         this.question = question;
         this.line = line;
         this.known = known;
@@ -63,12 +67,33 @@ public final class Arguments {
         this.used = used;
         this.around = around;
         this.bench = bench;
+        this.benchUse = benchUse;
     }
 
     /** Reads the words behind the command's name. */
     public static Arguments read(Command command, String[] words, Surroundings around) {
+        return read(
+                command.purpose(),
+                command.spec(),
+                command.repeatable(),
+                command.free().isEmpty(),
+                words,
+                around);
+    }
+
+    /** A line of options that stands in a file which a line names: the same files may be opened. */
+    static Arguments of(Options spec, String[] words, Arguments line) {
+        return read(line.question, spec, List.of(), true, words, line.around);
+    }
+
+    private static Arguments read(
+            String question,
+            Options spec,
+            List<String> repeatable,
+            boolean noFree,
+            String[] words,
+            Surroundings around) {
         String name = words[0];
-        Options spec = command.spec();
         String[] joined = joined(spec, words);
         try {
             CommandLine line = DefaultParser.builder()
@@ -76,11 +101,11 @@ public final class Arguments {
                     .setStripLeadingAndTrailingQuotes(false)
                     .get()
                     .parse(spec, joined);
-            once(line, command.repeatable());
-            if (command.free().isEmpty() && !line.getArgList().isEmpty()) {
+            once(line, repeatable);
+            if (noFree && !line.getArgList().isEmpty()) {
                 throw UnknownOption.word(name, spec, line.getArgList().get(0));
             }
-            return new Arguments(command.purpose(), line, spec, "", new HashSet<>(), around, new BenchFile[1]);
+            return new Arguments(question, line, spec, "", new HashSet<>(), around, new BenchFile[1], new BenchUse());
         } catch (UnrecognizedOptionException e) {
             throw UnknownOption.refusal(name, spec, e.getOption(), around.takers());
         } catch (MissingArgumentException e) {
@@ -98,7 +123,7 @@ public final class Arguments {
 
     /** The same line as if it did not have an option. */
     public Arguments without(String name) {
-        return new Arguments(question, line, known, name, used, around, bench);
+        return new Arguments(question, line, known, name, used, around, bench, benchUse);
     }
 
     /** The command as it would be typed, without what only says how to answer. */
@@ -169,6 +194,11 @@ public final class Arguments {
             bench[0] = read;
         }
         return read;
+    }
+
+    /** What the command took of its bench file, so far. */
+    public BenchUse benchUse() {
+        return benchUse;
     }
 
     /** The texts of an option that may be given more than once, in order. */

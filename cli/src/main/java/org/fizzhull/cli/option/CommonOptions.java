@@ -88,11 +88,16 @@ public final class CommonOptions {
     /** The same; the picture, an SVG document, is drawn once, where a file of its own or a page is asked for. */
     public static void end(
             Arguments arguments,
-            Answer answer,
+            Answer given,
             Optional<ChartFile> chart,
             Supplier<String> picture,
             PrintStream out,
             PrintStream err) {
+        Answer answer = arguments
+                .benchUse()
+                .notice(BenchOption.of(arguments))
+                .map(notice -> (Answer) new ToldAnswer(given, notice))
+                .orElse(given);
         Optional<ReportFile> report = ReportFile.of(arguments);
         if (chart.isPresent() || report.isPresent()) {
             String drawn = picture.get();

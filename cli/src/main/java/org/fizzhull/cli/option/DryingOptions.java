@@ -28,7 +28,7 @@ public final class DryingOptions {
     public static final String AIR = "--air";
     static final String DRY_FOR = "--dry-for";
     private static final String ON = "--on";
-    private static final String FAN = "--fan";
+    static final String FAN = "--fan";
     private static final String WRAP_AFTER = "--wrap-after";
     private static final String WRAP = "--wrap";
     private static final String STORED = "--stored";

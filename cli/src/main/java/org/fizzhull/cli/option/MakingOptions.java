@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.OwnPowder;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
@@ -67,12 +68,16 @@ public final class MakingOptions {
 
     /** A recipe file, with the cups of the bench. */
     public static RecipeFile read(Arguments arguments, String file) {
-        return RecipeFile.read(
-                arguments.files(),
-                RECIPE,
-                file,
-                cups(arguments),
-                BenchOption.of(arguments).powders());
+        List<OwnPowder> powders = BenchOption.of(arguments).powders();
+        RecipeFile read = RecipeFile.read(arguments.files(), RECIPE, file, cups(arguments), powders);
+        for (OwnPowder powder : powders) {
+            if (read.takes(powder)) {
+                arguments.benchUse().counts(powder);
+            } else {
+                arguments.benchUse().passed(powder, "not in the recipe, or the recipe describes it itself");
+            }
+        }
+        return read;
     }
 
     /** The recipe with its changes, if one was named. */

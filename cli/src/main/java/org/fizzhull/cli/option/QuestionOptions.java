@@ -1,8 +1,8 @@
 package org.fizzhull.cli.option;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
@@ -28,6 +28,9 @@ import org.fizzhull.shape.text.ShapeText;
 
 /** The options that make a question about one piece in one bath. */
 public final class QuestionOptions {
+    /** Several baths, in a comparison. */
+    public static final String BATHS = "--baths";
+
     public static final String SHAPE = "--shape";
     public static final String MASS = "--mass";
     public static final String DENSITY = "--density";
@@ -126,15 +129,20 @@ public final class QuestionOptions {
     /** The scale that was named, or one that shows as many digits as were typed. */
     public static Scale scale(Arguments arguments, Making making) {
         Optional<String> step = arguments.text(SCALE);
+        boolean weighed = making instanceof Weighed || making instanceof FilledMould;
+        arguments.benchUse().passed(BenchFile.SCALE, step.isPresent() ? SCALE + " was typed" : "no weight counts here");
         if (step.isPresent()) {
             return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
         }
-        OptionalDouble bench = BenchOption.of(arguments).scale();
+        Optional<Scale> bench = BenchOption.of(arguments).known().scale();
         if (bench.isPresent()) {
-            return new Scale(bench.getAsDouble());
+            if (weighed) {
+                arguments.benchUse().counts(BenchFile.SCALE);
+            }
+            return bench.get();
         }
-        if (making instanceof Weighed weighed) {
-            return Scale.written(weighed.mass(), step(arguments, MASS));
+        if (making instanceof Weighed piece) {
+            return Scale.written(piece.mass(), step(arguments, MASS));
         }
         return making instanceof FilledMould filled
                 ? Scale.written(filled.dampMass(), step(arguments, MakingOptions.FILL))

@@ -72,8 +72,14 @@ final class Readers {
                 }
                 case "trials" -> trials(file(bytes, "c.csv"));
                 case "bench" -> {
-                    return line(with(
-                            "float --mass 142g --json --shape sphere(diameter=65mm) --bench", file(bytes, "d.yaml")));
+                    String bench = file(bytes, "d.yaml");
+                    file("piece,when,weight_g\nA,0 h,146.0\nA,24 h,145.0\n".getBytes(StandardCharsets.UTF_8), "w.csv");
+                    // its drying logs, which only what is dried asks for, and all else
+                    line(with(
+                            "dry --recipe src/doc/recipes/lemon.yaml --fill 146g --air 21C,50% --dry-for 2d --json --shape"
+                                    + " sphere(diameter=65mm) --bench",
+                            bench));
+                    return line(with("float --mass 142g --json --shape sphere(diameter=65mm) --bench", bench));
                 }
                 case "catalogue" ->
                     CatalogueFile.read(FileAccess.ANY, "--moulds", file(bytes, "e.csv"), opened())

@@ -159,7 +159,7 @@ class RecipeFileTest {
                 GOOD + "weighed: [146 g at firm, 151 g at hard in bowl(diameter=90 mm, wall=15 mm), 9 g at light]\n",
                 Measures.US_LEGAL);
         assertThat(file.weighed())
-                .extracting(RecipeFile.Weighed::text)
+                .extracting(WrittenLine::text)
                 .containsExactly("146 g at firm", "151 g at hard in bowl(diameter=90 mm, wall=15 mm)", "9 g at light");
         assertThat(file.weighed().get(0).line()).isEqualTo(4);
         assertThat(read(GOOD + "weighed: 146 g at firm\n", Measures.US_LEGAL).weighed())

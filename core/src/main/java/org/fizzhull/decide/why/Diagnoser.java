@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.measured.KnownInputs;
+import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Given;
@@ -52,16 +55,20 @@ public final class Diagnoser {
 
     private final Workers workers;
 
-    private Diagnoser(Factors factors, Sampling sampling, Workers workers) {
-        Given.all("factors, sampling, workers", factors, sampling, workers);
+    /** What was measured on pieces that went as planned. */
+    private final Observations measured;
+
+    private Diagnoser(Factors factors, Sampling sampling, Workers workers, Observations measured) {
+        Given.all("factors, sampling, workers, measured", factors, sampling, workers, measured);
         this.factors = factors;
         this.sampling = sampling;
         this.workers = workers;
+        this.measured = measured;
     }
 
     /** {@return a diagnoser with the usual priors and 512 draws for each cause, on the calling thread} */
     public static Diagnoser standard() {
-        return new Diagnoser(Factors.standard(), new Sampling(1, 512), Workers.CALLER);
+        return new Diagnoser(Factors.standard(), new Sampling(1, 512), Workers.CALLER, Observations.none());
     }
 
     /**
@@ -70,7 +77,7 @@ public final class Diagnoser {
      * @param others the uncertain inputs with their priors
      */
     public Diagnoser with(Factors others) {
-        return new Diagnoser(others, sampling, workers);
+        return new Diagnoser(others, sampling, workers, measured);
     }
 
     /**
@@ -83,7 +90,7 @@ public final class Diagnoser {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("causes are told apart by draws: central values have no chances");
         }
-        return new Diagnoser(factors, other, workers);
+        return new Diagnoser(factors, other, workers, measured);
     }
 
     /**
@@ -92,7 +99,17 @@ public final class Diagnoser {
      * @param others threads that compute the draws
      */
     public Diagnoser with(Workers others) {
-        return new Diagnoser(factors, sampling, others);
+        return new Diagnoser(factors, sampling, others, measured);
+    }
+
+    /**
+     * {@return this diagnoser knowing what was measured on other pieces of the plan, which went as planned: it narrows what the
+     * plan and every fault share} What was measured on the batch that went wrong belongs to {@link Seen}.
+     *
+     * @param pieces what was measured on pieces of the plan's mix, mould and bath
+     */
+    public Diagnoser with(Observations pieces) {
+        return new Diagnoser(factors, sampling, workers, pieces);
     }
 
     /**
@@ -104,14 +121,19 @@ public final class Diagnoser {
      * @throws org.fizzhull.quantity.Refusal for a plan that no forecast takes
      */
     public Why diagnose(Design design, Symptom symptom, Seen seen) {
+        // what other pieces told, as a forecast of the plan has it; a fault then moves what it moves from there
+        Sampling known =
+                new Sampling(sampling.seed(), Math.max(Sampling.standard().samples(), sampling.samples()));
+        KnownInputs inputs = KnownInputs.of(new MeasuredPieces(design.question(), measured), factors, known, workers);
+        Factors house = inputs.factors();
         // the plan first: the weights of its pieces are needed for the faults
-        Hypothesis plan = Hypothesis.of(
-                Cause.SOMETHING_ELSE, new Faults.Faulty(design, factors), symptom, seen, sampling, workers);
+        Hypothesis plan =
+                Hypothesis.of(Cause.SOMETHING_ELSE, new Faults.Faulty(design, house), symptom, seen, sampling, workers);
         List<Hypothesis> faults = new ArrayList<>();
         for (Cause cause : Cause.values()) {
             Optional<Faults.Faulty> faulty = cause == Cause.SOMETHING_ELSE
                     ? Optional.empty()
-                    : Faults.of(cause, design, factors, plan.pieces(), plan.makeup());
+                    : Faults.of(cause, design, house, plan.pieces(), plan.makeup());
             faulty.ifPresent(f -> faults.add(Hypothesis.of(cause, f, symptom, seen, sampling, workers)));
         }
         boolean computed = symptom.computed(design);
@@ -136,7 +158,7 @@ public final class Diagnoser {
         Optional<Why.BestCheck> best = ranked.size() > 1 ? best(ranked.get(0), ranked.get(1), seen) : Optional.empty();
         OptionalDouble planned =
                 computed ? OptionalDouble.of(plan.symptoms().chance(OptionalDouble.empty())) : OptionalDouble.empty();
-        return new WhyRecord(symptom, seen, design, planned, chances, best);
+        return new WhyRecord(symptom, seen, design, planned, chances, best, inputs.notices());
     }
 
     /** A cause and its chance; before the chances are scaled, its share of their sum. */

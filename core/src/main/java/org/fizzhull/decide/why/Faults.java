@@ -81,11 +81,9 @@ final class Faults {
                 case PRESSED_TOO_LIGHTLY -> pressed(design, factors, 1 / PRESS_FACTOR);
                 case NOT_DRY_INSIDE -> dried(design, factors);
                 case LOST_ITS_FIZZ -> spent(design, factors, planned, makeup);
-                case LITTLE_CLINGING_GAS ->
-                    weak(design, factors, Input.BUBBLE_SIZE, scaled(factors, Input.BUBBLE_SIZE, 0.5));
+                case LITTLE_CLINGING_GAS -> Optional.of(new Faulty(design, factors.scaled(Input.BUBBLE_SIZE, 0.5)));
                 case MOULD_SMALLER -> smaller(design, factors);
-                case WATER_SOAKED_IN ->
-                    weak(design, factors, Input.WET_SKIN_DEPTH, scaled(factors, Input.WET_SKIN_DEPTH, 4));
+                case WATER_SOAKED_IN -> Optional.of(new Faulty(design, factors.scaled(Input.WET_SKIN_DEPTH, 4)));
                 // mix: true densities two and a half standard deviations up, half or once and a half of the liquid
                 case HEAVY_POWDER ->
                     design.recipe().isEmpty()
@@ -163,22 +161,6 @@ final class Faults {
     /** The plan with another prior of one uncertain input. */
     private static Optional<Faulty> weak(Design design, Factors factors, Input input, Prior prior) {
         return Optional.of(new Faulty(design, factors.with(new Factor(input, prior, ASSUMED))));
-    }
-
-    /** The usual prior of an input with every value times a factor. */
-    private static Prior scaled(Factors factors, Input input, double factor) {
-        Prior usual = factors.row(input).orElseThrow().prior();
-        return new Prior() {
-            @Override
-            public double quantile(double u) {
-                return factor * usual.quantile(u);
-            }
-
-            @Override
-            public double logDensity(double value) {
-                return usual.logDensity(value / factor) - Math.log(factor);
-            }
-        };
     }
 
     /** The plan with all liquids times a factor. */

@@ -32,6 +32,9 @@ public sealed interface Why permits WhyRecord {
     /** {@return the check that tells the two likeliest causes apart best; empty where none does} */
     Optional<BestCheck> best();
 
+    /** {@return what the reader must know of measurements on other pieces} */
+    List<Notice> notices();
+
     /** {@return whether the symptom itself is computed, or causes are ranked from the measurements alone} */
     default boolean computed() {
         return symptom().computed(design());

@@ -64,6 +64,10 @@ public final class Conditioned {
     private static final String CHECK_PRESSED =
             "Check number and unit, the mould, the recipe and how hard it was pressed.";
 
+    /** How to mend a drying log that nothing agrees with. */
+    private static final String CHECK_DRIED =
+            "Check weights and times of the log, the recipe, the mould, what was filled in, and the air it dried in.";
+
     /** Errors of this one piece, its mould, its mix or its bath. */
     private static final Set<Input> OWN = EnumSet.of(
             Input.SCALE,
@@ -121,7 +125,7 @@ public final class Conditioned {
 
     /** {@return what to check where nothing agrees with what was measured} */
     static String check(Observations seen) {
-        return seen.bathed() ? CHECK_BATHED : CHECK_PRESSED;
+        return seen.bathed() ? CHECK_BATHED : seen.weighed().isPresent() ? CHECK_PRESSED : CHECK_DRIED;
     }
 
     /** {@return what is to be said of measurements; refuses what cannot have been measured on a piece of the question} */
@@ -130,6 +134,8 @@ public final class Conditioned {
         seen.fizz().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.FIZZ));
         seen.rise().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RISE));
         seen.lift().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.LIFT));
+        seen.results().forEach(piece -> TimedVoyage.check(question, piece.mass(), MeasuredNotices.RESULT));
+        seen.dried().forEach(piece -> checkDried(question, piece));
         if (seen.bathed() && question.stillWater()) {
             throw MeasuredNotices.stillWater();
         }
@@ -142,6 +148,16 @@ public final class Conditioned {
                     ExpectedReadings.of(prepared, seen, sampling, workers).surprises());
         }
         return notices;
+    }
+
+    /** Refuses a drying log of another mix, or beside a piece that is not dried. */
+    private static void checkDried(Question question, DriedPiece piece) {
+        if (question.making() instanceof Weighed || !question.making().isDried()) {
+            throw MeasuredNotices.notDried("a drying log, and a piece of which no drying is told");
+        }
+        if (!piece.making().mix().equals(question.making().mix())) {
+            throw MeasuredNotices.notDried("a drying log of another mix");
+        }
     }
 
     /**

@@ -12,7 +12,8 @@ import org.fizzhull.forecast.question.PreparedQuestion;
  *
  * <pre>  ln w = -1/2 sum_i ((x_i - y_i)/s_i)^2</pre>
  *
- * <p>Costs effective draws, which are told, and a voyage a piece and draw. One instance serves one thread.
+ * <p>A result weights them by the chance of {@link DroppedPiece}, a drying log by that of {@link DriedCourse}. Costs effective
+ * draws, which are told, and a voyage or a course of drying a piece and draw. One instance serves one thread.
  */
 final class FurtherMeasurements {
     /** Logarithm of the likelihood of each measurement, less a constant, for values of the inputs, SI. */
@@ -26,6 +27,7 @@ final class FurtherMeasurements {
                 Observations.behind(seen.fizz()),
                 Observations.behind(seen.rise()),
                 seen.rise().isEmpty() ? List.of() : seen.lift());
+        further.seen(prepared, seen);
         return further;
     }
 
@@ -38,6 +40,7 @@ final class FurtherMeasurements {
             further.likelihoods.add(press::logLikelihood);
         });
         further.bathed(prepared, seen.fizz(), seen.rise(), seen.lift());
+        further.seen(prepared, seen);
         return further;
     }
 
@@ -46,6 +49,20 @@ final class FurtherMeasurements {
         FurtherMeasurements further = new FurtherMeasurements();
         further.likelihoods.add(press::logLikelihood);
         return further;
+    }
+
+    /** Adds what no input is solved for: results and drying logs. */
+    private void seen(PreparedQuestion prepared, Observations seen) {
+        double own = HeldPiece.ownLift(
+                prepared.question().shape(), prepared.question().bath());
+        for (DroppedPiece piece : seen.results()) {
+            TimedVoyage voyage = new TimedVoyage(prepared, piece.mass());
+            boolean floated = piece.result() == BathResult.FLOATED;
+            likelihoods.add(inputs -> Math.log(DroppedPiece.chance(floated, voyage.spare(inputs), own)));
+        }
+        for (DriedPiece piece : seen.dried()) {
+            likelihoods.add(new DriedCourse(prepared, piece)::logLikelihood);
+        }
     }
 
     /** Adds measurements in the bath. */

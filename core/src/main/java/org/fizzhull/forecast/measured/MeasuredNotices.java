@@ -28,6 +28,12 @@ final class MeasuredNotices {
     /** Field of a dunk in refusals. */
     static final String LIFT = "measured lift";
 
+    /** Field of a result in refusals. */
+    static final String RESULT = "measured result";
+
+    /** Field of a drying log in refusals. */
+    static final String LOG = "drying log";
+
     /** Field of a weighed piece in refusals. */
     static final String WEIGHED = "weighed";
 
@@ -68,6 +74,18 @@ final class MeasuredNotices {
                                                 + " mm (one standard deviation).")
                                 : RISE_OF_A_CRUMB));
         seen.weighed().ifPresent(piece -> notices.add(weighed(piece, question.shape())));
+        if (!seen.results().isEmpty()) {
+            notices.add(new Notice(
+                    "measured-result-as",
+                    "What floated or did not is taken as pieces of the same mix and shape in the same bath; floated: up"
+                            + " within 20 s; one result in a hundred may be written down wrongly."));
+        }
+        if (!seen.dried().isEmpty()) {
+            notices.add(new Notice(
+                    "drying-log-as",
+                    "Drying logs are taken as of pieces of the same mix; only what they lose from one weighing to the"
+                            + " next counts, true to a tenth of it and the scale."));
+        }
         return notices;
     }
 
@@ -190,6 +208,17 @@ final class MeasuredNotices {
                 "a weighed piece, and the weight of this one",
                 "a weighed piece beside a press",
                 "A weighed piece tells how the mix answers to pressing; of a known weight it tells nothing new.");
+    }
+
+    /** A drying log beside a piece that is not dried, or of another mix. */
+    static Refusal notDried(String read) {
+        return new Refusal(
+                "conflict",
+                LOG,
+                read,
+                "a log of pieces of this mix, and a piece that dries",
+                "A log tells how the mix dries; tell how the piece that is asked about is made and dried, or leave the log"
+                        + " away.");
     }
 
     /** A measurement of the fizz, in still water. */

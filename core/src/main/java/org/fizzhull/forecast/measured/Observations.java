@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.shape.Shape;
 
 /**
  * What a person has measured on pieces of the same mix, in the same bath: a forecast that knows it is narrower.
@@ -28,10 +29,20 @@ import org.fizzhull.quantity.SerialForm;
  * @param rise times until a piece that had sunk came up
  * @param weighed pressed pieces on the scale, the first with the others behind it
  * @param lift readings of pieces held wholly under in a bowl on a scale
+ * @param results what pieces did when they were let go
+ * @param dried drying logs of pieces of the mix
  */
 public record Observations(
-        List<TimedPiece> fizz, List<TimedPiece> rise, Optional<WeighedPiece> weighed, List<HeldPiece> lift)
+        List<TimedPiece> fizz,
+        List<TimedPiece> rise,
+        Optional<WeighedPiece> weighed,
+        List<HeldPiece> lift,
+        List<DroppedPiece> results,
+        List<DriedPiece> dried)
         implements Serializable {
+    private static final Observations NONE =
+            new Observations(List.of(), List.of(), Optional.empty(), List.of(), List.of(), List.of());
+
     /**
      * Refuses a piece that came up after it was gone.
      *
@@ -39,6 +50,8 @@ public record Observations(
      * @param rise times until a piece that had sunk came up
      * @param weighed pressed pieces on the scale, the first with the others behind it
      * @param lift readings of pieces held wholly under in a bowl on a scale
+     * @param results what pieces did when they were let go
+     * @param dried drying logs of pieces of the mix
      * @throws Refusal {@code conflict}
      */
     public Observations {
@@ -46,6 +59,8 @@ public record Observations(
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
         lift = List.copyOf(lift);
+        results = List.copyOf(results);
+        dried = List.copyOf(dried);
         // of several pieces of one weight nobody knows which time is whose
         if (fizz.size() == 1
                 && rise.size() == 1
@@ -65,7 +80,7 @@ public record Observations(
 
     /** {@return observations of nothing} */
     public static Observations none() {
-        return new Observations(List.of(), List.of(), Optional.empty(), List.of());
+        return NONE;
     }
 
     /**
@@ -75,7 +90,7 @@ public record Observations(
      */
     public Observations fizzed(TimedPiece piece) {
         Given.all("piece", piece);
-        return new Observations(and(fizz, piece), rise, weighed, lift);
+        return new Observations(and(fizz, piece), rise, weighed, lift, results, dried);
     }
 
     /**
@@ -85,7 +100,7 @@ public record Observations(
      */
     public Observations rose(TimedPiece piece) {
         Given.all("piece", piece);
-        return new Observations(fizz, and(rise, piece), weighed, lift);
+        return new Observations(fizz, and(rise, piece), weighed, lift, results, dried);
     }
 
     /**
@@ -95,8 +110,8 @@ public record Observations(
      */
     public Observations weighed(WeighedPiece piece) {
         Given.all("piece", piece);
-        return new Observations(
-                fizz, rise, Optional.of(weighed.map(first -> first.and(piece)).orElse(piece)), lift);
+        WeighedPiece all = weighed.map(first -> first.and(piece)).orElse(piece);
+        return new Observations(fizz, rise, Optional.of(all), lift, results, dried);
     }
 
     /**
@@ -106,17 +121,43 @@ public record Observations(
      */
     public Observations held(HeldPiece piece) {
         Given.all("piece", piece);
-        return new Observations(fizz, rise, weighed, and(lift, piece));
+        return new Observations(fizz, rise, weighed, and(lift, piece), results, dried);
+    }
+
+    /**
+     * {@return these observations and what a piece did when it was let go}
+     *
+     * @param piece what was seen of one piece
+     */
+    public Observations dropped(DroppedPiece piece) {
+        return new Observations(fizz, rise, weighed, lift, and(results, piece), dried);
+    }
+
+    /**
+     * {@return these observations and a drying log}
+     *
+     * @param pieces weighings of pieces of the mix while they dried
+     */
+    public Observations dried(DriedPiece pieces) {
+        return new Observations(fizz, rise, weighed, lift, results, and(dried, pieces));
+    }
+
+    /** {@return these observations, each weighed piece that names no mould being of this one} */
+    public Observations weighedIn(Shape mould) {
+        List<WeighedPiece> pieces = new ArrayList<>();
+        eachWeighed(piece -> pieces.add(piece.shape().isPresent() ? piece : piece.in(mould)));
+        Optional<WeighedPiece> all = pieces.stream().reduce(WeighedPiece::and);
+        return new Observations(fizz, rise, all, lift, results, dried);
     }
 
     /** {@return whether nothing was measured} */
     public boolean isEmpty() {
-        return fizz.isEmpty() && rise.isEmpty() && weighed.isEmpty() && lift.isEmpty();
+        return weighed.isEmpty() && dried.isEmpty() && !bathed();
     }
 
     /** {@return whether something was measured in the bath} */
     public boolean bathed() {
-        return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty());
+        return !(fizz.isEmpty() && rise.isEmpty() && lift.isEmpty() && results.isEmpty());
     }
 
     /** Those behind the first. */

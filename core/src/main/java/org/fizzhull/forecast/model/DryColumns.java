@@ -136,10 +136,8 @@ public final class DryColumns {
         int at = FIXED + 2 * times.length;
         // what each piece of the log would have lost by each weighing
         for (DryLog.Series piece : pieces) {
-            for (double time : piece.times()) {
-                row[at++] = (course.dampMass()
-                                - course.at(Math.min(time, course.end())).mass())
-                        * ratio;
+            for (double lost : DryLogFit.lost(course, piece, ratio)) {
+                row[at++] = lost;
             }
         }
         if (!pieces.isEmpty()) {

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  *
  * @param pieces one or more
  */
-public record DryLog(List<Series> pieces) {
+public record DryLog(List<Series> pieces) implements Serializable {
     /** Time of pressing to the last weighing at most, s: 30 years. */
     private static final double LONGEST = 1e9;
 
@@ -72,7 +73,7 @@ public record DryLog(List<Series> pieces) {
      * @param weights of the whole piece, kg
      * @param scale standard uncertainty of one weighing, kg
      */
-    public record Series(String name, List<Double> times, List<Double> weights, double scale) {
+    public record Series(String name, List<Double> times, List<Double> weights, double scale) implements Serializable {
         /**
          * Copies the lists; refuses what is no log.
          *

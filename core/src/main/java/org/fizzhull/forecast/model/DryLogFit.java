@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Interval;
 
 /**
@@ -28,6 +29,20 @@ public record DryLogFit(Interval stillToGo, double misfit, double effective) {
     /** {@return whether the weighings follow this recipe's course in this room} */
     public boolean fits() {
         return misfit <= MOST_MISFIT;
+    }
+
+    /**
+     * {@return what a piece has lost by each of its weighings, kg}
+     *
+     * @param course course of a draw
+     * @param piece weights and times of one piece
+     * @param ratio volume of the draw's mould over the entered one
+     */
+    public static double[] lost(DryingCourse course, DryLog.Series piece, double ratio) {
+        return piece.times().stream()
+                .mapToDouble(time -> course.at(Math.min(time, course.end())).mass())
+                .map(mass -> (course.dampMass() - mass) * ratio)
+                .toArray();
     }
 
     /**

@@ -2,20 +2,22 @@ package org.fizzhull.forecast.question;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.WholeDraws;
 
 /**
- * How learned inputs depend on one another. Trials of a bench tell the product of bubble size and layer far better than
- * either, so that independent priors would throw most of it away; instead whole draws of these inputs are kept and
- * drawn row by row ({@link org.fizzhull.uncertainty.WholeDraws}). Made by {@code learn}, held by {@link Factors}.
- * Immutable.
+ * How inputs depend on one another once something was measured. Trials of a bench tell the product of bubble size and layer
+ * far better than either, so that independent priors would throw most of it away; instead whole draws of these inputs are
+ * kept and drawn row by row ({@link org.fizzhull.uncertainty.WholeDraws}). Made by {@code learn} and of what measurements
+ * leave, held by {@link Factors}. Immutable.
  *
- * @param inputs the inputs that depend on one another
- * @param draws whole draws of them: a row for each draw, in it an SI value for each of the inputs, in their order
+ * @param inputs the inputs that depend on one another; one that stands for several columns is named once for each, in order
+ * @param draws whole draws of them: a row for each draw, in it an SI value for each of the columns, in their order
  */
 public record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
     /** All independent. */
@@ -24,8 +26,8 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
     /**
      * Copies the lists.
      *
-     * @param inputs those that do
-     * @param draws whole draws, SI, a value of each of them in each
+     * @param inputs those that do, once for each column
+     * @param draws whole draws, SI, a value of each column in each
      */
     public Dependence {
         Given.all("inputs, draws", inputs, draws);
@@ -43,37 +45,51 @@ public record Dependence(List<Input> inputs, List<List<Double>> draws) implement
         if (!holds(input)) {
             return this;
         }
-        List<Input> left = new ArrayList<>(inputs);
-        left.remove(input);
-        List<List<Double>> rows = new ArrayList<>();
+        List<Input> left = inputs.stream().filter(held -> held != input).toList();
+        return left.isEmpty() ? NONE : new Dependence(left, changed(input, value -> List.of()));
+    }
+
+    /** With an input so many times as large in each draw. */
+    Dependence scaled(Input input, double factor) {
+        return new Dependence(inputs, changed(input, value -> List.of(factor * value)));
+    }
+
+    /** The draws with other values, or none, in place of each one of an input. */
+    private List<List<Double>> changed(Input input, DoubleFunction<List<Double>> change) {
+        List<List<Double>> rows = new ArrayList<>(draws.size());
         for (List<Double> draw : draws) {
-            List<Double> row = new ArrayList<>(draw);
-            row.remove(inputs.indexOf(input));
+            List<Double> row = new ArrayList<>(draw.size());
+            for (int k = 0; k < inputs.size(); k++) {
+                row.addAll(inputs.get(k) == input ? change.apply(draw.get(k)) : List.of(draw.get(k)));
+            }
             rows.add(row);
         }
-        return left.isEmpty() ? NONE : new Dependence(left, rows);
+        return rows;
     }
 
     /** The priors of a table, those it holds of these inputs drawn together. */
     List<Prior> join(List<Prior> priors, Factors table) {
+        // where each value of a draw belongs: the k-th of an input to its k-th column
         List<Integer> places = new ArrayList<>();
+        List<Integer> columns = new ArrayList<>();
         for (int k = 0; k < inputs.size(); k++) {
-            if (table.column(inputs.get(k)) >= 0) {
+            Input input = inputs.get(k);
+            int nth = Collections.frequency(inputs.subList(0, k), input);
+            if (table.row(input).isPresent() && nth < table.row(input).get().columns()) {
                 places.add(k);
+                columns.add(table.column(input) + nth);
             }
         }
         if (places.isEmpty()) {
             return priors;
         }
-        int[] columns = new int[places.size()];
-        double[][] rows = new double[draws.size()][columns.length];
-        for (int i = 0; i < columns.length; i++) {
-            int place = places.get(i);
-            columns[i] = table.column(inputs.get(place));
+        double[][] rows = new double[draws.size()][places.size()];
+        for (int i = 0; i < places.size(); i++) {
             for (int row = 0; row < rows.length; row++) {
-                rows[row][i] = draws.get(row).get(place);
+                rows[row][i] = draws.get(row).get(places.get(i));
             }
         }
-        return WholeDraws.join(priors, columns, rows);
+        return WholeDraws.join(
+                priors, columns.stream().mapToInt(column -> column).toArray(), rows);
     }
 }

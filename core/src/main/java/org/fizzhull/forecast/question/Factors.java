@@ -3,8 +3,10 @@ package org.fizzhull.forecast.question;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -18,8 +20,10 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.InputRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.uncertainty.ScaledPrior;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,20 +61,24 @@ public final class Factors implements Serializable {
     /** How learned inputs depend on one another; {@link Dependence#NONE} as a rule. */
     private final Dependence dependence;
 
+    /** What is known of the size of single moulds, in place of the row that a question about such a piece brings. */
+    private final Map<Shape, Factor> moulds;
+
     /**
      * Makes a table of rows.
      *
      * @param rows one row for each input, in the order of the columns
      */
     public Factors(List<Factor> rows) {
-        this(rows, Set.of(), Dependence.NONE);
+        this(rows, Set.of(), Dependence.NONE, Map.of());
     }
 
-    private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence) {
+    private Factors(List<Factor> rows, Set<Input> removed, Dependence dependence, Map<Shape, Factor> moulds) {
         Given.all("rows", rows);
         this.rows = List.copyOf(rows);
         this.removed = Set.copyOf(removed);
         this.dependence = dependence;
+        this.moulds = Map.copyOf(moulds);
     }
 
     /**
@@ -85,7 +93,7 @@ public final class Factors implements Serializable {
         for (Factor factor : learned) {
             changed = changed.with(factor);
         }
-        return new Factors(changed.rows, changed.removed, how);
+        return new Factors(changed.rows, changed.removed, how, moulds);
     }
 
     /** {@return the defaults for a piece of known shape and weight whose recipe is not known} */
@@ -126,7 +134,23 @@ public final class Factors implements Serializable {
         }
         Set<Input> left = new HashSet<>(removed);
         left.remove(factor.input());
-        return new Factors(changed, left, dependence.without(factor.input()));
+        return new Factors(changed, left, dependence.without(factor.input()), moulds);
+    }
+
+    /**
+     * {@return the same table with what is known of the size of one mould} It takes the place of the row that a question about
+     * a piece of this mould brings, of no other; a row of the table itself comes first.
+     *
+     * @param mould form of the pieces, without what lies on or in them
+     * @param size a row of {@link Input#MOULD_SIZE}
+     */
+    public Factors sized(Shape mould, Factor size) {
+        if (size.input() != Input.MOULD_SIZE) {
+            throw new IllegalArgumentException("the size of a mould, not " + size.input());
+        }
+        Map<Shape, Factor> more = new HashMap<>(moulds);
+        more.put(mould, size);
+        return new Factors(rows, removed, dependence, more);
     }
 
     /**
@@ -138,6 +162,18 @@ public final class Factors implements Serializable {
      */
     public Factors fix(Input input, double value) {
         return with(new Factor(input, Priors.certain(value), FIXED));
+    }
+
+    /**
+     * {@return the same table with every value of an input a factor times as large} How it depends on others stays.
+     *
+     * @param input an input of this table
+     * @param factor what each value is multiplied by, above 0
+     */
+    public Factors scaled(Input input, double factor) {
+        Factor row = row(input).orElseThrow();
+        Factor larger = new Factor(input, new ScaledPrior(row.prior(), factor), row.source(), row.columns());
+        return new Factors(with(larger).rows, removed, dependence.scaled(input, factor), moulds);
     }
 
     /**
@@ -154,7 +190,7 @@ public final class Factors implements Serializable {
         }
         Set<Input> gone = new HashSet<>(removed);
         gone.add(Objects.requireNonNull(input, "input"));
-        return new Factors(kept, gone, dependence.without(input));
+        return new Factors(kept, gone, dependence.without(input), moulds);
     }
 
     /**
@@ -170,7 +206,7 @@ public final class Factors implements Serializable {
                 over.add(own.isPresent() ? own.get().columns(row.columns()) : row);
             }
         }
-        return new Factors(over, removed, dependence);
+        return new Factors(over, removed, dependence, moulds);
     }
 
     /**
@@ -191,7 +227,12 @@ public final class Factors implements Serializable {
      * @param question what is asked
      */
     public Factors asked(Question question) {
-        List<Factor> own = over(StandardPriors.ofQuestion(question)).rows;
+        List<Factor> brought = new ArrayList<>(StandardPriors.ofQuestion(question));
+        Factor size = moulds.get(question.shape().bare());
+        if (size != null) {
+            brought.replaceAll(row -> row.input() == size.input() ? size : row);
+        }
+        List<Factor> own = over(brought).rows;
         List<Factor> asked = new ArrayList<>();
         List<Factor> many = new ArrayList<>();
         List<Factor> drying = new ArrayList<>();
@@ -205,7 +246,7 @@ public final class Factors implements Serializable {
         asked.addAll(many);
         asked.addAll(drying);
         asked.replaceAll(question.making().plan()::possible);
-        Factors rows = new Factors(asked, removed, dependence);
+        Factors rows = new Factors(asked, removed, dependence, moulds);
         if (question.stillWater()) {
             return rows;
         }
@@ -246,7 +287,7 @@ public final class Factors implements Serializable {
                 all.add(row);
             }
         }
-        return new Factors(all, removed, dependence);
+        return new Factors(all, removed, dependence, moulds);
     }
 
     /**
@@ -333,12 +374,13 @@ public final class Factors implements Serializable {
         return other instanceof Factors that
                 && rows.equals(that.rows)
                 && removed.equals(that.removed)
-                && dependence.equals(that.dependence);
+                && dependence.equals(that.dependence)
+                && moulds.equals(that.moulds);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(rows, removed, dependence);
+        return Objects.hash(rows, removed, dependence, moulds);
     }
 
     /** One line a row: the input and its prior. */

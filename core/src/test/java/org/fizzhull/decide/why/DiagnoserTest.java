@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
@@ -107,5 +111,32 @@ class DiagnoserTest {
 
     private static Why.Chance chance(Why why, Cause cause) {
         return why.causes().stream().filter(c -> c.cause() == cause).findFirst().orElseThrow();
+    }
+
+    /**
+     * What other pieces told narrows the plan as it narrows a forecast of it: the chance that the plan sinks is that of the forecast
+     * that knows the same, but for the doubt in the models, 0.02 + 0.96 p. A dunk that lifts more says it floats.
+     */
+    @Test
+    void measurementsOnOtherPiecesNarrowThePlan() {
+        Design heavy = BALL.filled(new Design.Filling.Fill(0.146, Optional.of(Priors.normal(0, 2e-3))));
+        Observations seen = Observations.none().held(HeldPiece.of(0.150, 4).weighing(0.140));
+        Why why = DIAGNOSER.with(seen).diagnose(heavy, Symptom.SANK, Seen.nothing());
+        double floats = FloatPredictor.standard()
+                .with(seen)
+                .forecast(heavy.question())
+                .probability()
+                .orElseThrow()
+                .floatsAtOnce();
+        assertThat(why.asPlanned().orElseThrow()).isCloseTo(0.02 + 0.96 * (1 - floats), within(0.03));
+        double unknown = DIAGNOSER
+                .diagnose(heavy, Symptom.SANK, Seen.nothing())
+                .asPlanned()
+                .orElseThrow();
+        assertThat(why.asPlanned().orElseThrow()).isLessThan(unknown - 0.1);
+        // half of the gas is a fault that moves what was measured: it may still sink
+        assertThat(chance(why, Cause.LITTLE_CLINGING_GAS).showsIt())
+                .isGreaterThan(why.asPlanned().orElseThrow() + 0.2);
+        assertThat(why.notices()).extracting(Notice::code).contains("measured-lift-as");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.measured.TimedVoyage;
@@ -26,7 +27,7 @@ import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.HeldUnder;
 
 /**
- * Benches drawn from the priors by plain random numbers, each with six weighed pieces of its own scale, size, bath and grains
+ * Benches drawn from the priors by plain random numbers, each with a mould and six weighed pieces of it, of their own scale, bath and grains,
  * that are let go, some held under water, some timed; what is learned of the bench is held against its truth. Simulation-based
  * calibration (Talts et al. 2018, arXiv:1804.06788, from memory): the rank of a truth among the draws is uniform.
  */
@@ -85,7 +86,7 @@ public final class LearnedTruths {
             }
             try {
                 List<List<Double>> draws =
-                        Learner.learn(trials(scores, random), number).bench().draws();
+                        Learner.learn(trials(scores, random), number).draws().draws();
                 double[] below = new double[scores.length];
                 for (List<Double> draw : draws) {
                     for (int k = 0; k < below.length; k++) {
@@ -101,15 +102,15 @@ public final class LearnedTruths {
 
     private List<Trial> trials(double[] scores, SplittableRandom random) {
         List<Trial> trials = new ArrayList<>();
+        double size = score(random);
         for (int i = 0; i < MASSES.length; i++) {
             Question question = Question.weighed(BALL, MASSES[i]).in(BATH);
             PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
-            double[] values = values(prepared.factors(), scores, random);
+            double[] values = values(prepared.factors(), scores, size, random);
             DropModel drop = new DropModel(prepared);
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
-            Trial trial =
-                    Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? Trial.Result.FLOATED : Trial.Result.SANK);
+            Trial trial = Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? BathResult.FLOATED : BathResult.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
                 double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);
@@ -123,13 +124,15 @@ public final class LearnedTruths {
         return trials;
     }
 
-    /** The bench's own values, all else drawn for this piece. */
-    private double[] values(Factors factors, double[] scores, SplittableRandom random) {
+    /** The bench's own values and the size of its mould, all else drawn for this piece. */
+    private double[] values(Factors factors, double[] scores, double size, SplittableRandom random) {
         List<Prior> priors = factors.priors();
         double[] values = new double[priors.size()];
         for (int column = 0; column < values.length; column++) {
             values[column] = priors.get(column).atScore(score(random));
         }
+        int mould = factors.column(Input.MOULD_SIZE);
+        values[mould] = priors.get(mould).atScore(size);
         for (int k = 0; k < scores.length; k++) {
             int column = factors.column(inputs.get(k));
             values[column] = priors.get(column).atScore(scores[k]);

@@ -38,6 +38,7 @@ public final class ForecastChecks extends Bindings {
         bind("ball-spare", ForecastChecks::spare);
         Map<String, DunkedTruths> runs = new HashMap<>();
         bind("dunk-width", in -> dunked(runs, in).narrowed());
+        bind("dunk-third", in -> dunked(runs, in).narrowed() <= in.number("at_most") ? 1 : 0);
         bind("dunk-inside", in -> dunked(runs, in).inside());
         Map<Integer, WeighedTruths> benches = new HashMap<>();
         bind("weighed-within", in -> weighed(benches, in).spread() <= in.number("at_most_percent") ? 1 : 0);

@@ -1,0 +1,123 @@
+package org.fizzhull.cli.option;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
+import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.text.ShapeText;
+
+/** What was measured on one piece in the bath, as it is typed or written in a bench file. Stateless. */
+final class MeasuredText {
+    static final String AT = " at ";
+    static final String IN = " in ";
+    static final Allowed MASS = Allowed.above(0, Unit.GRAM);
+
+    private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
+    private static final Allowed WIDTH = Allowed.aboveUpTo(0, 1000, Unit.MILLIMETRE);
+    private static final Allowed SOON = Allowed.aboveUpTo(0, 30, Unit.SECOND);
+    private static final String AFTER = " after ";
+    private static final String LEFT = "left";
+
+    private MeasuredText() {}
+
+    /** Where {@code in SHAPE} begins behind a piece, as in {@code 95 s at 150 g in sphere(diameter=65 mm)}; its end where it names no shape. */
+    static int mouldAt(String text) {
+        int bracket = text.indexOf('(');
+        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
+        return in < 0 ? text.length() : in;
+    }
+
+    /** The mould that stands behind a piece. */
+    static Optional<Shape> mould(Arguments arguments, String text) {
+        int in = mouldAt(text);
+        return in == text.length()
+                ? Optional.empty()
+                : Optional.of(
+                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
+    }
+
+    /** What was seen, and what an option or its key of a bench file says of one piece more; without its mould. */
+    static Observations and(Observations seen, String option, String text) {
+        return switch (option) {
+            case MeasuredOptions.FIZZ -> seen.fizzed(timed(option, text, false));
+            case MeasuredOptions.RISE -> seen.rose(timed(option, text, true));
+            case MeasuredOptions.RESULT -> seen.dropped(dropped(text));
+            default -> seen.held(held(text));
+        };
+    }
+
+    /** {@code sank at 152 g}. */
+    private static DroppedPiece dropped(String text) {
+        int at = text.indexOf(AT);
+        String word = (at < 0 ? text : text.substring(0, at)).strip();
+        BathResult result = BathResult.named(word.toLowerCase(Locale.ROOT))
+                .orElseThrow(() -> new Refusal(
+                        "unknown-word",
+                        MeasuredOptions.RESULT,
+                        text,
+                        "floated, rose or sank, and its weight, such as sank at 152 g",
+                        "floated: up within 20 s; rose: sank first and came up later."));
+        return at < 0
+                ? new DroppedPiece(result, OptionalDouble.empty())
+                : DroppedPiece.of(result, MASS.parseExact(MeasuredOptions.RESULT, text.substring(at + AT.length())));
+    }
+
+    /** {@code 151 g after 5 s at 142 g}. */
+    private static HeldPiece held(String text) {
+        int after = text.indexOf(AFTER);
+        if (after < 0) {
+            throw new Refusal(
+                    "missing-value",
+                    MeasuredOptions.LIFT,
+                    text,
+                    "a reading and its time, such as 151 g after 5 s",
+                    "Say how long the piece was under when you read the scale; 2 to 5 s say most.");
+        }
+        String rest = text.substring(after + AFTER.length());
+        int at = rest.indexOf(AT);
+        Amount reading = MASS.parse(MeasuredOptions.LIFT, text.substring(0, after));
+        double seconds = SOON.parseExact(MeasuredOptions.LIFT, at < 0 ? rest : rest.substring(0, at));
+        HeldPiece piece = HeldPiece.of(reading.value(), seconds);
+        if (!reading.isExact()) {
+            piece = piece.within(reading.standardDeviation());
+        }
+        return at < 0 ? piece : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, rest.substring(at + AT.length())));
+    }
+
+    private static TimedPiece timed(String option, String text, boolean rise) {
+        int comma = rise ? text.indexOf(',') : -1;
+        if (comma >= 0) {
+            return timed(option, text.substring(0, comma), true)
+                    .leaving(left(option, text.substring(comma + 1).trim()));
+        }
+        int at = text.indexOf(AT);
+        Amount time = TIME.parse(option, at < 0 ? text : text.substring(0, at));
+        TimedPiece piece;
+        try {
+            piece = rise ? TimedPiece.rose(time.value()) : TimedPiece.fizzed(time.value());
+        } catch (Refusal refusal) {
+            throw refusal.of(option);
+        }
+        if (!time.isExact()) {
+            piece = piece.within(time.standardDeviation());
+        }
+        return at < 0 ? piece : piece.weighing(MASS.parseExact(option, text.substring(at + AT.length())));
+    }
+
+    /** {@code 40 mm left}, the last word left away or not. */
+    private static double left(String option, String text) {
+        String size = text.endsWith(LEFT)
+                ? text.substring(0, text.length() - LEFT.length()).trim()
+                : text;
+        return WIDTH.parseExact(option, size);
+    }
+}

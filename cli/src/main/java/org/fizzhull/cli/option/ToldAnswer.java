@@ -1,0 +1,70 @@
+package org.fizzhull.cli.option;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.NoticeText;
+import org.fizzhull.evidence.Notice;
+
+/**
+ * An answer with one thing more to be said, whatever the command: what of the bench file counts.
+ *
+ * @param answer the answer itself
+ * @param notice what is said beside it
+ */
+record ToldAnswer(Answer answer, Notice notice) implements Answer {
+    private static final String CAUTION = "\nCaution: ";
+
+    @Override
+    public String brief() {
+        return answer.brief();
+    }
+
+    @Override
+    public String whole() {
+        String whole = answer.whole();
+        int caution = whole.indexOf(CAUTION);
+        // cautions stand last
+        int at = caution < 0 ? whole.length() : caution + 1;
+        return whole.substring(0, at) + NoticeText.paragraph(notice) + whole.substring(at);
+    }
+
+    @Override
+    public String behind() {
+        return answer.behind();
+    }
+
+    @Override
+    public AnswerBody body() {
+        AnswerBody body = answer.body();
+        return new AnswerBody() {
+            @Override
+            public String command() {
+                return body.command();
+            }
+
+            @Override
+            public void keys(AnswerWriter to) {
+                body.keys(to);
+            }
+
+            @Override
+            public List<Notice> notices() {
+                return and(body.notices());
+            }
+        };
+    }
+
+    @Override
+    public List<Notice> aside() {
+        return and(answer.aside());
+    }
+
+    private List<Notice> and(List<Notice> notices) {
+        List<Notice> all = new ArrayList<>(notices);
+        all.add(notice);
+        return all;
+    }
+}

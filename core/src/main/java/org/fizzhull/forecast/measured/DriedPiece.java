@@ -1,0 +1,54 @@
+package org.fizzhull.forecast.measured;
+
+import java.io.Serializable;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.shape.Shape;
+
+/**
+ * A drying log of other pieces: weighings of pieces of a mould while they dried, with how they were made and in what air they
+ * lay. Of the weighings only the differences count ({@link org.fizzhull.forecast.model.DryLogFit}). Immutable.
+ *
+ * @param shape form of those pieces
+ * @param making how they were filled or pressed, with the air they dried in, until the last weighing or longer
+ * @param log the weighings
+ */
+public record DriedPiece(Shape shape, Making making, DryLog log) implements Serializable {
+    /**
+     * Refuses pieces that were not dried, or not for so long.
+     *
+     * @param shape form of those pieces
+     * @param making how they were filled or pressed, with the air they dried in, until the last weighing or longer
+     * @param log the weighings
+     * @throws Refusal {@code conflict}
+     */
+    public DriedPiece {
+        double end = 0;
+        for (var phase : plan(making).phases()) {
+            end += phase.duration();
+        }
+        if (!(log.end() <= end)) {
+            throw new Refusal(
+                    "conflict",
+                    MeasuredNotices.LOG,
+                    "a weighing after " + log.end() / 3600 + " h of a piece that dried for " + end / 3600 + " h",
+                    "weighings while the piece dries",
+                    "Tell how it was made and dried, until the last weighing.");
+        }
+    }
+
+    /** {@return what they went through} */
+    DryingPlan plan() {
+        return plan(making);
+    }
+
+    private static DryingPlan plan(Making making) {
+        return making instanceof FilledMould filled
+                ? filled.plan()
+                : making instanceof PressedMould pressed ? pressed.plan() : DryingPlan.none();
+    }
+}
