@@ -233,8 +233,7 @@ public record RecipeFile(Recipe recipe, IngredientTable table, List<Ingredient> 
             int before = wrong.size();
             at(ingredient.line(), () -> {
                 put.run();
-                lines.put(
-                        builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
+                lines.put(builder.ingredient(ingredient.name()).name(), ingredient.line());
             });
             if (wrong.size() > before) {
                 unreadable.add(ingredient.name());

@@ -26,6 +26,9 @@ import org.fizzhull.shape.Shape;
 
 /** How a piece fizzes as a maker reads it. */
 public record FizzText(FizzForecast forecast) implements Answer {
+    /** Nobody sees less gas than this, L/min. */
+    private static final double LEAST_GAS = 0.01;
+
     private static final double LITRES = 1e3;
     private static final double LITRES_A_MINUTE = 60e3;
     private static final double SHOWN = 0.05e-3;
@@ -78,14 +81,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
                 .append('\n')
                 .append(table)
-                .append('\n');
-        Optional<Notice> first = forecast.effervescence().notice();
-        for (Notice notice : forecast.notices()) {
-            if (notice.kind() != Notice.Kind.REMARK
-                    && !first.filter(notice::equals).isPresent()) {
-                out.append(NoticeText.paragraph(notice));
-            }
-        }
+                .append('\n')
+                .append(NoticeText.told(forecast.notices(), forecast.effervescence().notice()));
         BathLoad bath = forecast.bath().bathful();
         if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
             out.append(
@@ -233,7 +230,9 @@ public record FizzText(FizzForecast forecast) implements Answer {
     private static String interval(Interval x, String unit) {
         return "about " + Decimals.text(x.median(), 2) + NumberText.UNIT + unit
                 + (x.low() < x.high()
-                        ? " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
+                        ? x.low() < LEAST_GAS
+                                ? " (up to " + Decimals.text(x.high(), 2) + ")"
+                                : " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
                         : "");
     }
 }

@@ -41,7 +41,7 @@ public final class ExplainText {
             }
         }
         for (FloatingAttitude rest : forecast.attitudes()) {
-            figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
+            figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + NumberText.UNIT + "mm");
         }
         forecast.probability()
                 .ifPresent(p -> figures.row("floats to the end", Decimals.text(p.floatsToTheEnd(), 4))

@@ -27,7 +27,7 @@ import org.fizzhull.forecast.question.Question;
  * @param asked the command that was typed, to which an option may be added
  */
 public record FloatText(Forecast forecast, String asked) implements Answer {
-    /** Where the median of the critical weights is the end of the range. */
+    /** Of more draws than this it is told: that the median is the end of the range, or that lighter pieces sink too. */
     private static final double MOST = 0.5;
 
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
@@ -49,15 +49,9 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
                 .append(next())
                 .append('\n')
                 .append(table(forecast));
-        out.append('\n');
-        Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
-        for (Notice notice : forecast.notices()) {
-            if (notice.kind() == Notice.Kind.REMARK
-                    || first.filter(notice::equals).isPresent()) {
-                continue;
-            }
-            out.append(NoticeText.paragraph(notice));
-        }
+        out.append('\n')
+                .append(NoticeText.told(
+                        forecast.notices(), forecast.effervescence().flatMap(Effervescence::notice)));
         return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
     }
 
@@ -154,12 +148,13 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         if (forecast.critical().share(CriticalWeights.Met.BELOW_RANGE) > MOST) {
             return "below " + middle + ": even the lightest piece that can be pressed does not float to the end";
         }
+        boolean bent = forecast.critical().share(CriticalWeights.Met.NOT_MONOTONE) > MOST;
         return middle
                 + (forecast.probability().isEmpty()
                         ? ""
                         : " (from " + FloatSentence.grams(forecast, weight.low()) + " to "
                                 + FloatSentence.grams(forecast, weight.high()) + ')')
-                + ": the heaviest into the bath that floats to the end";
+                + (bent ? ": heavier, it goes under; so do some lighter ones" : ": the heaviest into the bath that floats to the end");
     }
 
     private static String loaded(Question question) {

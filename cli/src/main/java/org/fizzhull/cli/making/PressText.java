@@ -36,10 +36,10 @@ public final class PressText implements Answer {
     /** Beyond this a number of hours says more than is known, s. */
     static final double HOURS = 4 * 3600;
 
-    /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
     /** Nobody feels less than this, kg. */
     private static final double LIGHTEST = 0.1;
 
+    /** A hand on a table: about 40 kg of body on both palms (common practice, no source), N. */
     private static final double HANDS_REACH = 400;
 
     private final PressReport report;
@@ -65,15 +65,13 @@ public final class PressText implements Answer {
         StringBuilder out = new StringBuilder();
         out.append(Table.paragraph(fizzless() + sentence()))
                 .append('\n')
-                .append(table())
-                .append('\n');
+                .append(table());
         List<Notice> notes = new ArrayList<>(report.notices());
         Effervescence.of(blend.moles()).notice().ifPresent(notes::remove);
-        out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE));
-        if (!mould) {
-            out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
-        }
-        return out.append(cautions()).toString();
+        String below = NoticeText.paragraphs(notes, Notice.Kind.NOTE)
+                + (mould ? "" : Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."))
+                + cautions();
+        return out.append(below.isEmpty() ? "" : "\n").append(below).toString();
     }
 
     @Override

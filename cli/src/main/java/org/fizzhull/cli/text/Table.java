@@ -103,6 +103,9 @@ public final class Table {
             int to = space < 0 ? text.length() : space;
             boolean first = from == 0;
             if (!first && at + 1 + to - from > WIDTH) {
+                while (out.charAt(out.length() - 1) == ' ') {
+                    out.setLength(out.length() - 1); // a gap before what is typed ends with its line
+                }
                 out.append('\n');
                 pad(out, indent);
                 at = indent;
