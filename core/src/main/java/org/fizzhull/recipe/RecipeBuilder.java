@@ -1,8 +1,8 @@
 package org.fizzhull.recipe;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.evidence.Notice;

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.fizzhull.answer.tree.Version;
+import org.fizzhull.cli.text.Table;
 
 /**
  * One answer as one self-contained page: the answer, its picture, rows, notes and cautions, what was asked, what stands
@@ -16,9 +17,6 @@ import org.fizzhull.answer.tree.Version;
 public final class ReportPage {
     /** What every page says of itself. */
     public static final String NO_CERTIFICATE = "A forecast, not a test certificate.";
-
-    /** Width to which the texts are wrapped, characters. */
-    private static final int WIDTH = 88;
 
     private static final String TO_TICK = "[ ] ";
 
@@ -52,7 +50,7 @@ public final class ReportPage {
 
     private String page(String question, String answer, String picture, List<List<String>> inputs, String behind) {
         String title = Character.toUpperCase(question.charAt(0)) + question.substring(1);
-        List<TextBlock> blocks = TextBlock.read(answer, WIDTH);
+        List<TextBlock> blocks = TextBlock.read(answer, Table.WIDTH);
         raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
         text(title);
@@ -75,7 +73,7 @@ public final class ReportPage {
         raw("</section>\n<section class=\"asked\">\n<h2>What was asked</h2>\n");
         rows(inputs);
         raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
-        for (TextBlock block : TextBlock.read(behind, WIDTH)) {
+        for (TextBlock block : TextBlock.read(behind, Table.WIDTH)) {
             block(block, "");
         }
         raw("</section>\n</main>\n<footer>\n<p><strong>" + NO_CERTIFICATE + "</strong> Local rules and a qualified"

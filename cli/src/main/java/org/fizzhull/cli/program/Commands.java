@@ -81,7 +81,8 @@ public final class Commands {
         String near = NearName.hint(name, NAMES);
         if (near.isEmpty() && name.length() >= SAYS_ENOUGH) {
             List<String> asked = NAMES.stream()
-                    .filter(other -> List.of(named(other).purpose().split("\\W+")).contains(name))
+                    .filter(other ->
+                            List.of(named(other).purpose().split("\\W+")).contains(name))
                     .toList();
             near = asked.isEmpty() ? "" : "Did you mean " + NearName.list(asked, "or") + "?";
         }

@@ -57,7 +57,8 @@ public final class ShapesText {
                                 + (shape.insetMass() > 0 ? INSET : ""))
                 .row(
                         "deepest point",
-                        NumberText.tenths(inMillimetres(profile.deepest())) + NumberText.UNIT + "mm from the nearest face");
+                        NumberText.tenths(inMillimetres(profile.deepest())) + NumberText.UNIT
+                                + "mm from the nearest face");
         if (shape.hollow().isPresent()) {
             double closed = shape.hullVolume();
             table.row(

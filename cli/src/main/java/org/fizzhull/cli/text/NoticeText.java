@@ -1,7 +1,6 @@
 package org.fizzhull.cli.text;
 
 import java.util.List;
-import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 
 /** Notices as paragraphs of a text, each opened by how urgent it is, and as lines for standard error. */
@@ -31,17 +30,6 @@ public final class NoticeText {
     public static String paragraphs(List<Notice> notices, Notice.Kind kind) {
         return paragraphs(
                 notices.stream().filter(notice -> notice.kind() == kind).toList());
-    }
-
-    /**
-     * What a whole answer tells below its rows: the notes, then the cautions; no remarks, and not what its first sentence
-     * says.
-     */
-    public static String told(List<Notice> notices, Optional<Notice> said) {
-        List<Notice> rest = notices.stream()
-                .filter(notice -> said.filter(notice::equals).isEmpty())
-                .toList();
-        return paragraphs(rest, Notice.Kind.NOTE) + paragraphs(rest, Notice.Kind.CAUTION);
     }
 
     /** Whether a notice is a caution, which stands last and is shown even when quiet. */

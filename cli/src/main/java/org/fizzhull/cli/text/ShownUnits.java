@@ -79,7 +79,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A text in these units, with plain spaces. */
     public String in(String text) {
-        return metric() ? NumberText.plain(text) : Table.broken(turned(text));
+        return metric() ? NumberText.plain(text) : Table.broken(turned(text), text);
     }
 
     /**
@@ -144,11 +144,10 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
     private static String articles(String text) {
         return ARTICLE.matcher(text)
-                .replaceAll(
-                        found -> found.group(1)
-                                + (AN.matcher(found.group(3)).matches() ? "n" : "")
-                                + found.group(2)
-                                + found.group(3));
+                .replaceAll(found -> found.group(1)
+                        + (AN.matcher(found.group(3)).matches() ? "n" : "")
+                        + found.group(2)
+                        + found.group(3));
     }
 
     private static @Nullable Unit metric(String symbol) {

@@ -5,7 +5,9 @@ import java.util.List;
 
 /** A short table of a label and what it says, wrapped to a page that fits a small window. */
 public final class Table {
-    private static final int WIDTH = 88;
+    /** Columns of a plain terminal window. */
+    public static final int WIDTH = 80;
+
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
 
@@ -58,16 +60,23 @@ public final class Table {
         out.append('\n');
     }
 
-    /** A text in which lines above the width are broken anew, with the lines that go on below them. */
-    public static String broken(String text) {
+    /**
+     * A text in which lines above the width are broken anew, with the lines that go on below them.
+     *
+     * @param text the text with other words in the same lines
+     * @param wrapped the same as it was wrapped: it tells which lines of a paragraph go on with the one above
+     */
+    static String broken(String text, String wrapped) {
         StringBuilder out = new StringBuilder(text.length());
         String[] lines = text.split("\n", -1);
+        String[] before = wrapped.split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i];
             if (line.length() > WIDTH) {
                 int column = column(line);
                 StringBuilder whole = new StringBuilder(line.substring(column));
-                while (i + 1 < lines.length && !lines[i + 1].isEmpty() && goesOn(lines[i + 1], column)) {
+                while (i + 1 < lines.length
+                        && (column > 0 ? goesOn(lines[i + 1], column) : wraps(before[i], before[i + 1]))) {
                     whole.append(' ').append(lines[++i].strip());
                 }
                 out.append(line, 0, column);
@@ -80,6 +89,14 @@ public final class Table {
         return out.toString();
     }
 
+    /** Whether a line goes on with the one above: its first word did not fit there. */
+    private static boolean wraps(String above, String line) {
+        int word = line.indexOf(' ');
+        return !line.isBlank()
+                && !line.startsWith(INDENT)
+                && above.length() + 1 + (word < 0 ? line.length() : word) > WIDTH;
+    }
+
     /** Where the text of a row begins; 0 in a paragraph. */
     private static int column(String line) {
         int gap = line.startsWith(INDENT) ? line.indexOf(GAP, INDENT.length()) : 0;
@@ -90,9 +107,11 @@ public final class Table {
         return at;
     }
 
-    /** Whether a line is the next one of a row whose text begins at a column; those of a paragraph are left as they are. */
+    /** Whether a line is the next one of a row whose text begins at a column. */
     private static boolean goesOn(String line, int column) {
-        return column > 0 && column(line) == column && line.substring(0, column).isBlank();
+        return !line.isEmpty()
+                && column(line) == column
+                && line.substring(0, column).isBlank();
     }
 
     private static void wrap(StringBuilder out, String text, int start, int indent) {
