@@ -47,7 +47,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     public String whole() {
         int shown = Math.min(MOST_PROPOSALS, advice.changes().size());
         String text = page(shown);
-        while (shown > 1 && text.lines().count() > MOST_LINES) {
+        while (shown > 1 && Table.lines(text).size() > MOST_LINES) {
             text = page(--shown);
         }
         return text;

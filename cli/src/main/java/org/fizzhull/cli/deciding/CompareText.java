@@ -79,7 +79,7 @@ public final class CompareText implements Answer {
     /** How many of the rows fit. */
     private int shown() {
         int shown = comparison.rows().size();
-        while (shown > FEWEST_ROWS && lines(page(shown)).size() > MOST_LINES) {
+        while (shown > FEWEST_ROWS && Table.lines(page(shown)).size() > MOST_LINES) {
             shown--;
         }
         return shown;
@@ -88,16 +88,12 @@ public final class CompareText implements Answer {
     /** With so many of the rows. */
     private String page(int shown) {
         List<String> rows = table.lines();
-        List<String> out = lines(Table.paragraph(sentence(comparison)));
-        out.add("");
-        out.addAll(rows.subList(0, shown + 1));
+        StringBuilder out = new StringBuilder(Table.paragraph(sentence(comparison))).append('\n');
+        rows.subList(0, shown + 1).forEach(row -> out.append(row).append('\n'));
         if (shown + 1 < rows.size()) {
-            out.add("  and " + (rows.size() - 1 - shown) + " more: --explain");
+            out.append("  and ").append(rows.size() - 1 - shown).append(" more: --explain\n");
         }
-        out.add("");
-        out.addAll(notes());
-        out.addAll(lines(Table.paragraph(CAUTION)));
-        return String.join("\n", out) + '\n';
+        return out.append('\n').append(notes()).append(Table.paragraph(CAUTION)).toString();
     }
 
     @Override
@@ -114,20 +110,10 @@ public final class CompareText implements Answer {
         return new CompareAnswer(comparison, notices);
     }
 
-    private static List<String> lines(String text) {
-        return new ArrayList<>(text.lines().toList());
-    }
-
-    private List<String> notes() {
+    private String notes() {
         List<Notice> told = told();
-        List<String> notes = new ArrayList<>();
-        for (Notice notice : told.subList(0, told.size() - untold())) {
-            notes.addAll(lines(NoticeText.paragraph(notice)));
-        }
-        if (untold() > 0) {
-            notes.add("Note: and " + untold() + " more: --explain");
-        }
-        return notes;
+        String last = untold() > 0 ? "Note: and " + untold() + " more: --explain\n" : "";
+        return NoticeText.paragraphs(told.subList(0, told.size() - untold())) + last;
     }
 
     /** How many of the notes are left to the explanation. */
@@ -135,7 +121,7 @@ public final class CompareText implements Answer {
         List<Notice> told = told();
         int lines = 0;
         for (int i = 0; i < told.size(); i++) {
-            lines += lines(NoticeText.paragraph(told.get(i))).size();
+            lines += Table.lines(NoticeText.paragraph(told.get(i))).size();
             if (lines > MOST_NOTES) {
                 return told.size() - i;
             }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.fizzhull.answer.tree.Version;
-import org.fizzhull.cli.text.Table;
 
 /**
  * One answer as one self-contained page: the answer, its picture, rows, notes and cautions, what was asked, what stands
@@ -50,7 +49,7 @@ public final class ReportPage {
 
     private String page(String question, String answer, String picture, List<List<String>> inputs, String behind) {
         String title = Character.toUpperCase(question.charAt(0)) + question.substring(1);
-        List<TextBlock> blocks = TextBlock.read(answer, Table.WIDTH);
+        List<TextBlock> blocks = TextBlock.read(answer);
         raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
         text(title);
@@ -70,10 +69,13 @@ public final class ReportPage {
         for (TextBlock block : blocks.subList(first, blocks.size())) {
             block(block, "");
         }
-        raw("</section>\n<section class=\"asked\">\n<h2>What was asked</h2>\n");
+        List<TextBlock> figures = TextBlock.read(behind);
+        raw("</section>\n<section class=\"asked" + (figures.isEmpty() ? "" : " apart") + "\">\n<h2>What was asked</h2>\n");
         rows(inputs);
-        raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
-        for (TextBlock block : TextBlock.read(behind, Table.WIDTH)) {
+        if (!figures.isEmpty()) {
+            raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
+        }
+        for (TextBlock block : figures) {
             block(block, "");
         }
         raw("</section>\n</main>\n<footer>\n<p><strong>" + NO_CERTIFICATE + "</strong> Local rules and a qualified"

@@ -53,13 +53,17 @@ public record FirstAnswer(String head, List<Notice> notes, String below) {
     }
 
     private int told() {
-        long room = MOST_LINES - head.lines().count() - 1 - below.lines().count();
+        long room = MOST_LINES - lines(head) - 1 - lines(below);
         for (int i = 0; i < notes.size(); i++) {
-            room -= NoticeText.paragraph(notes.get(i)).lines().count();
+            room -= lines(NoticeText.paragraph(notes.get(i)));
             if (i > 0 && room < (i + 1 < notes.size() ? 1 : 0)) {
                 return i;
             }
         }
         return notes.size();
+    }
+
+    private static int lines(String text) {
+        return Table.lines(text).size();
     }
 }

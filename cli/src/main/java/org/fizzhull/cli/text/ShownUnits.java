@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  * all numbers that round to the one that is told, the shortest is taken: 141.7 g of a fill of 5 oz are 5 oz again, not
  * 4.998. What stands in quotes is to be typed and keeps its value to 1 in 10,000. Sentences of the library come through
  * {@link NumberText#joined}, refusals through {@link #message}. A range such as {@code 130 to 142 g} is
- * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Lines that became too long are
- * broken again.
+ * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Rows and paragraphs are
+ * wrapped anew.
  *
  * @param mass gram, or ounce in its place
  * @param length millimetre, or inch in its place
@@ -33,7 +33,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** What is to be typed asks the same question to this share of a value. */
     private static final double TYPED = 1e-4;
 
-    private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n?(\\s+)(\\d+)(?= |\\.)");
+    private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n?(\\s+)(\\d+)(?=[ \u00A0.])");
 
     /** A number and its unit in a message. */
     private static final Pattern PAIR = Pattern.compile("\\d+(?:\\.\\d+)? \\w+");
@@ -79,7 +79,16 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A text in these units, with plain spaces. */
     public String in(String text) {
-        return metric() ? NumberText.plain(text) : Table.broken(turned(text), text);
+        if (metric()) {
+            return Table.plain(text);
+        }
+        StringBuilder out = new StringBuilder(text.length() + 64);
+        int from = 0;
+        for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', from)) {
+            out.append(Table.reworded(text.substring(from, end), this::turned)).append('\n');
+            from = end + 1;
+        }
+        return Table.plain(out.append(Table.reworded(text.substring(from), this::turned)).toString());
     }
 
     /**
@@ -92,10 +101,10 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
         if (metric() || BARE.matcher(refusal.read()).matches()) {
             return refusal.getMessage();
         }
-        return turned(PAIR.matcher(refusal.getMessage()).replaceAll(pair -> {
+        return NumberText.plain(turned(PAIR.matcher(refusal.getMessage()).replaceAll(pair -> {
             boolean own = typed.stream().anyMatch(word -> word.contains(pair.group()));
             return own ? pair.group() : NumberText.joined(pair.group());
-        }));
+        })));
     }
 
     // not equals: that of a record is spun up at its first call, which costs a short command a tenth of its time
@@ -125,17 +134,17 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
                 out.append(turned(text.substring(first, stop), from, to, typed)).append(text, stop, start);
             }
             out.append(turned(text.substring(start, at), from, to, typed))
-                    .append(' ')
+                    .append(NumberText.UNIT)
                     .append(to.symbol());
             done = end;
         }
-        return articles(NumberText.plain(out.append(text, done, text.length()).toString()));
+        return articles(out.append(text, done, text.length()).toString());
     }
 
-    /** Whether a place stands between quotes of its paragraph. */
+    /** Whether a place stands between quotes of its row or paragraph. */
     private static boolean quoted(String text, int place) {
         boolean quoted = false;
-        for (int at = place - 1; at >= 0 && !text.startsWith("\n\n", at); at--) {
+        for (int at = place - 1; at >= 0; at--) {
             quoted ^= text.charAt(at) == '"';
         }
         return quoted;

@@ -2,14 +2,25 @@ package org.fizzhull.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
-/** A short table of a label and what it says, wrapped to a page that fits a small window. */
+/**
+ * A short table of a label and what it says, and paragraphs, wrapped to the width of a plain window. Where the width breaks a
+ * line stands {@link #SOFT}, so that a text may be wrapped anew, for other units or on a page; {@link #plain} ends it.
+ */
 public final class Table {
     /** Columns of a plain terminal window. */
-    public static final int WIDTH = 80;
+    private static final int WIDTH = 80;
+
+    /** Breaks a line for its width alone: Unicode's line separator, where the line feed parts rows and paragraphs. */
+    static final char SOFT = '\u2028';
+
 
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
+
+    private static final Pattern BROKEN = Pattern.compile(SOFT + " *");
 
     private final List<String> labels = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
@@ -60,58 +71,52 @@ public final class Table {
         out.append('\n');
     }
 
-    /**
-     * A text in which lines above the width are broken anew, with the lines that go on below them.
-     *
-     * @param text the text with other words in the same lines
-     * @param wrapped the same as it was wrapped: it tells which lines of a paragraph go on with the one above
-     */
-    static String broken(String text, String wrapped) {
-        StringBuilder out = new StringBuilder(text.length());
-        String[] lines = text.split("\n", -1);
-        String[] before = wrapped.split("\n", -1);
-        for (int i = 0; i < lines.length; i++) {
-            String line = lines[i];
-            if (line.length() > WIDTH) {
-                int column = column(line);
-                StringBuilder whole = new StringBuilder(line.substring(column));
-                while (i + 1 < lines.length
-                        && (column > 0 ? goesOn(lines[i + 1], column) : wraps(before[i], before[i + 1]))) {
-                    whole.append(' ').append(lines[++i].strip());
-                }
-                out.append(line, 0, column);
-                wrap(out, whole.toString(), column, column);
-            } else {
-                out.append(line);
-            }
-            out.append(i + 1 < lines.length ? "\n" : "");
-        }
-        return out.toString();
+    /** A text for a window: its lines broken where the width breaks them, with plain spaces. */
+    public static String plain(String text) {
+        return NumberText.plain(text).replace(SOFT, '\n');
     }
 
-    /** Whether a line goes on with the one above: its first word did not fit there. */
-    private static boolean wraps(String above, String line) {
-        int word = line.indexOf(' ');
-        return !line.isBlank()
-                && !line.startsWith(INDENT)
-                && above.length() + 1 + (word < 0 ? line.length() : word) > WIDTH;
+    /** The lines of a text as a window shows them. */
+    public static List<String> lines(String text) {
+        return text.replace(SOFT, '\n').lines().toList();
+    }
+
+    /** A row or a paragraph in one line, as it was before the width broke it. */
+    public static String whole(String line) {
+        return line.indexOf(SOFT) < 0 ? line : BROKEN.matcher(line).replaceAll(" ");
+    }
+
+    /**
+     * A row or a paragraph in other words.
+     *
+     * @param broken as the width broke it
+     * @param words says a line in other words
+     */
+    static String reworded(String broken, UnaryOperator<String> words) {
+        String line = words.apply(whole(broken));
+        if (line.length() <= WIDTH) {
+            return line;
+        }
+        int soft = broken.indexOf(SOFT);
+        int column = soft < 0 ? column(line) : blanks(broken, soft + 1) - soft - 1;
+        StringBuilder out = new StringBuilder(line.substring(0, column));
+        wrap(out, line.substring(column), column, column);
+        return out.toString();
     }
 
     /** Where the text of a row begins; 0 in a paragraph. */
     private static int column(String line) {
         int gap = line.startsWith(INDENT) ? line.indexOf(GAP, INDENT.length()) : 0;
-        int at = gap < 0 ? INDENT.length() : gap;
+        return blanks(line, gap < 0 ? INDENT.length() : gap);
+    }
+
+    /** The first place from another on that is not blank. */
+    private static int blanks(String line, int from) {
+        int at = from;
         while (at < line.length() && line.charAt(at) == ' ') {
             at++;
         }
         return at;
-    }
-
-    /** Whether a line is the next one of a row whose text begins at a column. */
-    private static boolean goesOn(String line, int column) {
-        return !line.isEmpty()
-                && column(line) == column
-                && line.substring(0, column).isBlank();
     }
 
     private static void wrap(StringBuilder out, String text, int start, int indent) {
@@ -125,7 +130,7 @@ public final class Table {
                 while (out.charAt(out.length() - 1) == ' ') {
                     out.setLength(out.length() - 1); // a gap before what is typed ends with its line
                 }
-                out.append('\n');
+                out.append(SOFT);
                 pad(out, indent);
                 at = indent;
             } else if (!first) {
