@@ -25,7 +25,8 @@ public final class OutcomeText {
         }
         if (forecast.fizzTime().isPresent()) {
             Interval time = forecast.fizzTime().get();
-            table.row("fizzes", about(time) + (drawn.isEmpty() ? "" : band(time)));
+            String water = NumberText.celsius(forecast.question().bath().temperature()) + " water";
+            table.row("fizzes", about(time) + (drawn.isEmpty() ? "" : band(time)) + " in " + water);
         }
     }
 

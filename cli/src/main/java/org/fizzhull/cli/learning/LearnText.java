@@ -98,7 +98,7 @@ public final class LearnText implements Answer {
         if (!same.isEmpty()) {
             Table.indented(out, INDENT, "still as assumed: " + String.join("; ", same));
         }
-        Table.indented(out, INDENT, "written into " + file + ": add   --bench " + file + "   to any command");
+        Table.indented(out, INDENT, "written into " + file + ": add --bench " + file + " to any command");
         String next = learned.next()
                 .map(found -> '\n'
                         + Table.paragraph("To know better: " + NextText.what(found, learned.asked())

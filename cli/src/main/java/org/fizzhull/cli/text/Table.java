@@ -119,26 +119,28 @@ public final class Table {
         return at;
     }
 
+    /** Wider gaps within a line are kept, and end with it where it is broken there. */
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
+        int gap = 0;
         int from = 0;
         while (from < text.length()) {
             int space = text.indexOf(' ', from);
             int to = space < 0 ? text.length() : space;
-            boolean first = from == 0;
-            if (!first && at + 1 + to - from > WIDTH) {
-                while (out.charAt(out.length() - 1) == ' ') {
-                    out.setLength(out.length() - 1); // a gap before what is typed ends with its line
-                }
+            if (from > 0 && to > from && at + gap + to - from > WIDTH) {
                 out.append(SOFT);
                 pad(out, indent);
                 at = indent;
-            } else if (!first) {
-                out.append(' ');
-                at++;
+            } else if (to > from) {
+                pad(out, gap);
+                at += gap;
             }
-            out.append(text, from, to);
-            at += to - from;
+            if (to > from) {
+                out.append(text, from, to);
+                at += to - from;
+                gap = 0;
+            }
+            gap++;
             from = to + 1;
         }
     }

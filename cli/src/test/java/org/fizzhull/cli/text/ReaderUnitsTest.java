@@ -50,8 +50,8 @@ class ReaderUnitsTest {
     @Test
     void notesAndShapesAreTurnedToo() {
         CommandRun run = CommandRun.of(
-                "float", "--shape", BALL, "--mass", "4.9 oz", "--measured-rise", "95 s at 5.3 oz", "--samples", "128");
-        assertThat(run.out()).contains("a piece of 5.3 oz of the same mix");
+                "float", "--shape", BALL, "--mass", "4.9 oz", "--measured-rise", "95 s at 5.3 oz", "--samples", "128", "--explain");
+        assertThat(run.out().replace('\n', ' ')).contains("a piece of 5.3 oz of the same mix");
         CommandRun bowl = CommandRun.of("shapes", "bowl(diameter=3.5 in, wall=0.6 in)");
         assertThat(bowl.out()).startsWith("A 3.5 in bowl").contains("bowl(diameter=3.5 in, wall=0.6 in)");
     }
