@@ -105,7 +105,8 @@ public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextW
         for (Unused column : unused) {
             notices.add(new Notice(
                     "columns-unused",
-                    "Nothing is learned from " + column.name() + ": " + column.instead() + " It may stay in the sheet."));
+                    "Nothing is learned from " + column.name() + ": " + column.instead()
+                            + " It may stay in the sheet."));
         }
         if (learned.effective() < ROUGH) {
             notices.add(new Notice(

@@ -67,7 +67,8 @@ class RecipeTest {
         assertThat(oil.wet().get(0).ingredient().name()).isEqualTo("lavender");
         assertThat(oil.limits()).containsKey("lavender");
         assertThat(oil.notices()).anyMatch(notice -> notice.text().contains("essential oil, the only liquid"));
-        Recipe buds = builder().dry("baking soda", "300 g").dry("lavender", "2 g").build();
+        Recipe buds =
+                builder().dry("baking soda", "300 g").dry("lavender", "2 g").build();
         assertThat(buds.dry().get(1).ingredient().role()).isEqualTo(Role.BOTANICAL);
     }
 

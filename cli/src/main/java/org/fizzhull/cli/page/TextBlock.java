@@ -33,8 +33,7 @@ record TextBlock(Kind kind, List<List<String>> rows) {
                     lines.isEmpty() || line.startsWith(MARGIN) != lines.get(0).startsWith(MARGIN);
             if (!lines.isEmpty() && (turns || line.isBlank())) {
                 boolean above = line.startsWith(MARGIN) && !line.isBlank();
-                blocks.addAll(
-                        lines.get(0).startsWith(MARGIN) ? List.of(indented(lines)) : prose(lines, above));
+                blocks.addAll(lines.get(0).startsWith(MARGIN) ? List.of(indented(lines)) : prose(lines, above));
                 lines.clear();
             }
             if (!line.isBlank()) {

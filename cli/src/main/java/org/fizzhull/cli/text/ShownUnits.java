@@ -88,7 +88,8 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             out.append(Table.reworded(text.substring(from, end), this::turned)).append('\n');
             from = end + 1;
         }
-        return Table.plain(out.append(Table.reworded(text.substring(from), this::turned)).toString());
+        return Table.plain(
+                out.append(Table.reworded(text.substring(from), this::turned)).toString());
     }
 
     /**

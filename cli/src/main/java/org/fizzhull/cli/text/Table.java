@@ -16,7 +16,6 @@ public final class Table {
     /** Breaks a line for its width alone: Unicode's line separator, where the line feed parts rows and paragraphs. */
     static final char SOFT = '\u2028';
 
-
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
 

@@ -37,9 +37,8 @@ class FirstAnswerTest {
         words.addAll(List.of("--samples", "256"));
         String text = CommandRun.of(words.toArray(new String[0])).out();
         boolean measures = text.contains("To know better");
-        assertThat(text.lines().count())
-                .as(text)
-                .isBetween(5L, (long) (measures ? WITH_A_MEASUREMENT : FirstAnswer.MOST_LINES));
+        assertThat(text.lines().count()).as(text).isBetween(5L, (long)
+                (measures ? WITH_A_MEASUREMENT : FirstAnswer.MOST_LINES));
         assertThat(text.lines()).allMatch(row -> row.length() <= 80).noneMatch(row -> row.endsWith(" "));
         assertThat(text).contains("Caution: ");
     }
@@ -58,10 +57,14 @@ class FirstAnswerTest {
         String rows = "row\n".repeat(16);
         FirstAnswer answer = FirstAnswer.of(rows, notices, Optional.of(said), "Caution: slippery\n");
         assertThat(answer.text())
-                .isEqualTo(rows + "\nNote: note 0\nNote: and 5 more: --explain\nCaution: mind the edge\nCaution: slippery\n");
-        assertThat(answer.rest()).extracting(Notice::text).containsExactly("note 1", "note 2", "note 3", "note 4", "note 5");
+                .isEqualTo(rows
+                        + "\nNote: note 0\nNote: and 5 more: --explain\nCaution: mind the edge\nCaution: slippery\n");
+        assertThat(answer.rest())
+                .extracting(Notice::text)
+                .containsExactly("note 1", "note 2", "note 3", "note 4", "note 5");
         FirstAnswer all = FirstAnswer.of("row\n".repeat(10), notices, Optional.of(said), "");
         assertThat(all.text()).contains("Note: note 5\nCaution: mind").doesNotContain("more", "aside", "said");
-        assertThat(FirstAnswer.of("row\n", List.of(), Optional.empty(), "").text()).isEqualTo("row\n");
+        assertThat(FirstAnswer.of("row\n", List.of(), Optional.empty(), "").text())
+                .isEqualTo("row\n");
     }
 }

@@ -19,11 +19,13 @@ class ReaderUnitsTest {
      * 223.9 g, 1.419 and 7.897 oz. A bath has 0 to 60 C, 32 to 140 F.
      */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "--mass | 9 oz   | 38 C  | between 1.418 oz and 7.898 oz",
-        "--mass | 5 oz   | 200 F | between 32 F and 140 F",
-        "--mass | 9 oz   | 38 C  | for sphere(diameter=2.5 in)",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--mass | 9 oz   | 38 C  | between 1.418 oz and 7.898 oz",
+                "--mass | 5 oz   | 200 F | between 32 F and 140 F",
+                "--mass | 9 oz   | 38 C  | for sphere(diameter=2.5 in)",
+            })
     void aRefusalSaysItsLimitsInTheUnitsTyped(String option, String mass, String bath, String limits) {
         CommandRun run = CommandRun.of("float", "--shape", BALL, option, mass, "--bath", bath);
         assertThat(run.status()).isEqualTo(2);
@@ -50,7 +52,16 @@ class ReaderUnitsTest {
     @Test
     void notesAndShapesAreTurnedToo() {
         CommandRun run = CommandRun.of(
-                "float", "--shape", BALL, "--mass", "4.9 oz", "--measured-rise", "95 s at 5.3 oz", "--samples", "128", "--explain");
+                "float",
+                "--shape",
+                BALL,
+                "--mass",
+                "4.9 oz",
+                "--measured-rise",
+                "95 s at 5.3 oz",
+                "--samples",
+                "128",
+                "--explain");
         assertThat(run.out().replace('\n', ' ')).contains("a piece of 5.3 oz of the same mix");
         CommandRun bowl = CommandRun.of("shapes", "bowl(diameter=3.5 in, wall=0.6 in)");
         assertThat(bowl.out()).startsWith("A 3.5 in bowl").contains("bowl(diameter=3.5 in, wall=0.6 in)");
@@ -60,7 +71,15 @@ class ReaderUnitsTest {
     @Test
     void whatIsToBeTypedIsTurned() {
         CommandRun run = CommandRun.of(
-                "advise", "--recipe", "src/doc/recipes/lemon.yaml", "--shape", BALL, "--fill", "5.2 oz", "--samples", "256");
+                "advise",
+                "--recipe",
+                "src/doc/recipes/lemon.yaml",
+                "--shape",
+                BALL,
+                "--fill",
+                "5.2 oz",
+                "--samples",
+                "256");
         assertThat(run.out()).contains(" oz\"").doesNotContain(" g\"", " mm\"", " mm)");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 80).noneMatch(line -> line.endsWith(" "));
         assertThat(run.out()).doesNotContainPattern("\\d\\n +(oz|in|%)");
