@@ -19,7 +19,15 @@ import org.fizzhull.quantity.Given;
  * @param unused columns of the sheet that nothing was learned from
  * @param words sentences for what to measure next; {@link NextWords#NONE} leaves their keys null
  */
-public record LearnAnswer(Learned learned, long seed, List<String> unused, NextWords words) implements AnswerBody {
+public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextWords words) implements AnswerBody {
+    /**
+     * A column of the sheet that nothing is learned from.
+     *
+     * @param name name of the column
+     * @param instead what to write in its place, a whole sentence that goes on behind a colon
+     */
+    public record Unused(String name, String instead) {}
+
     /** Why {@code measure_next} is null. For readers of the object; a text leaves it out. */
     public static final Notice NOTHING_NEXT = new Notice(
             "no-next",
@@ -96,10 +104,11 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
                     "The " + left.name() + " was left out: " + left.what() + " lies " + Decimals.text(left.off(), 2)
                             + " standard deviations off what the others allow. Check it."));
         }
-        for (String column : unused) {
+        for (Unused column : unused) {
             notices.add(new Notice(
                     "columns-unused",
-                    "Nothing is learned from " + column + ": " + instead(column) + " It may stay in the sheet."));
+                    "Nothing is learned from " + column.name() + ": " + column.instead()
+                            + " It may stay in the sheet."));
         }
         if (learned.effective() < ROUGH) {
             notices.add(new Notice(
@@ -112,12 +121,5 @@ public record LearnAnswer(Learned learned, long seed, List<String> unused, NextW
         }
         NextKeys.unworded(learned.next(), words).ifPresent(notices::add);
         return notices;
-    }
-
-    /** What to write in place of a column of the sheet that nothing is learned from. */
-    private static String instead(String column) {
-        return column.equals("across_mm")
-                ? "fill the mould with water, weigh that, and write it as mould_water_g."
-                : "weigh each piece just before it goes into the bath and write bath_g, which has in it what drying left.";
     }
 }

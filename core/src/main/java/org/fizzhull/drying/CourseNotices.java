@@ -74,9 +74,10 @@ final class CourseNotices {
                             + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {
-            list.add(Notice.remark(
-                    "salts-keep-damp",
-                    "Salt or sugar keeps the films liquid in drier air; the product rule used is a lower bound."));
+            list.add(
+                    Notice.remark(
+                            "salts-keep-damp",
+                            "Salt or sugar keeps the films liquid in drier air; the humidity computed for that is a lower bound."));
         }
         if (input.capacity() > 0 && input.freeWater() > 0) {
             list.add(Notice.remark(

@@ -124,11 +124,17 @@ public final class Drying {
      */
     public static double humidityFor(
             DryingInput input, DryingPhase phase, DryingParameters parameters, double seconds) {
-        // bisection between 5 % and the air in which it never dries, drier air being taken to dry sooner
+        // bisection between air in which it is ready in time and the air in which it never dries. Drier air is taken to
+        // dry
+        // sooner, so that 5 % tells whether any does; a closed room is not brought to 5 % in time, but its own air may
+        // do
         double low = 0.05;
         double high = filmActivity(input, parameters);
         if (!readyWithin(input, phase, parameters, seconds, low)) {
-            return Double.NaN;
+            low = phase.air().humidity();
+            if (!readyWithin(input, phase, parameters, seconds, low)) {
+                return Double.NaN;
+            }
         }
         while (high - low > 1e-3) {
             double middle = 0.5 * (low + high);

@@ -82,7 +82,7 @@ final class DryNotices {
             return;
         }
         DryLog log = f.asked().weighings().get();
-        if (log.gain() > 2 * log.scale()) {
+        if (log.gains()) {
             notices.add(new Notice(
                     "gains-weight",
                     "A piece gained " + tenths(1e3 * log.gain())
@@ -144,7 +144,8 @@ final class DryNotices {
         if (!f.safe().possible()) {
             notices.add(Notice.remark(
                     "no-safe-air",
-                    "No air suits this mix: salts hold water where it is damp, or give it up where dry."));
+                    "No air keeps this mix for long unwrapped: its salts take up water where it is damp, or give it up where it"
+                            + " is dry."));
         }
     }
 

@@ -42,9 +42,8 @@ public final class Notices {
 
     private static final Notice STILL = new Notice(
             "still-water", "Still water: no fizz and no clinging gas; whether it soaks through later is not computed.");
-    private static final Notice USUAL_MIX = new Notice(
-            "usual-mix",
-            "No recipe given: two parts bicarbonate of soda, one part citric acid and some starch are assumed.");
+    private static final Notice USUAL_MIX =
+            new Notice("usual-mix", "No recipe given: 2 parts bicarbonate, 1 citric acid, some starch assumed.");
     private static final Notice CLOSE = new Notice(
             "too-close-to-call",
             "In still water its weight is within half a per cent of the limit: too close to call.");

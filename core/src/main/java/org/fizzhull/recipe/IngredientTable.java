@@ -210,6 +210,32 @@ public final class IngredientTable {
     }
 
     /**
+     * {@return the one ingredient of that name that may stand in a section of a recipe, with what was taken for granted}
+     * Where a name means several and one alone of them is a powder, or a liquid, it is that one, and that is told.
+     *
+     * @param name name as the person wrote it
+     * @param dry true for a powder, false for a liquid or a melted fat
+     * @throws Refusal as {@link #require(String)}
+     */
+    Lookup.Found require(String name, boolean dry) {
+        if (find(name) instanceof Lookup.Ambiguous several) {
+            List<Ingredient> fit = new ArrayList<>();
+            for (Ingredient meaning : several.meanings()) {
+                if (dry ? meaning.role().mayBeDry() : meaning.role().mayBeWet()) {
+                    fit.add(meaning);
+                }
+            }
+            if (fit.size() == 1) {
+                String plain = Names.plain(name);
+                String told = "Taken as " + fit.get(0).name() + ", the only " + (dry ? "powder" : "liquid")
+                        + " of that name.";
+                return new Lookup.Found(kept.contains(plain) ? fit.get(0).named(plain) : fit.get(0), told);
+            }
+        }
+        return require(name);
+    }
+
+    /**
      * {@return the ingredients whose name, another name or role contains the text, in the order of the table; empty where
      * none does}
      *

@@ -1,6 +1,7 @@
 package org.fizzhull.recipe;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,8 @@ public final class RecipeBuilder {
     private final Measures measures;
     /** Lines so far, powders and liquids in the order they came. */
     private final List<Line> lines = new ArrayList<>();
+    /** Ingredients of the lines, by the plain form of the names that the lines have. */
+    private final Map<String, Ingredient> written = new HashMap<>();
 
     private final Map<String, Price> prices = new LinkedHashMap<>();
     /** Largest share of the piece, 0 to 1, by the name of the ingredient. */
@@ -305,7 +308,7 @@ public final class RecipeBuilder {
         if (lines.size() >= MOST_LINES) {
             throw tooMany(dry ? "dry" : "wet", ingredient);
         }
-        Lookup.Found found = table.require(ingredient);
+        Lookup.Found found = table.require(ingredient, dry);
         if (!found.assumption().isEmpty()) {
             notices.add(new Notice("assumed-ingredient", ingredient + ": " + found.assumption()));
         }
@@ -326,7 +329,19 @@ public final class RecipeBuilder {
         } else {
             lines.add(new Line(found.ingredient(), dry, amount(field, text, measures), 0));
         }
+        written.put(Names.plain(ingredient), found.ingredient());
         return this;
+    }
+
+    /**
+     * {@return the ingredient of the line of that name}
+     *
+     * @param ingredient name as the line has it, or another that means one ingredient
+     * @throws Refusal for a name that is not one ingredient
+     */
+    public Ingredient ingredient(String ingredient) {
+        Ingredient line = written.get(Names.plain(ingredient));
+        return line == null ? table.require(ingredient).ingredient() : line;
     }
 
     /** A mass or a volume of 0 or more, with its spread. */
@@ -357,7 +372,7 @@ public final class RecipeBuilder {
 
     /** The ingredient of the line that a price or limit names; refuses where there is no such line. */
     private Ingredient inRecipe(String ingredient, String section) {
-        Ingredient wanted = table.require(ingredient).ingredient();
+        Ingredient wanted = ingredient(ingredient);
         for (Line line : lines) {
             if (line.ingredient.name().equals(wanted.name())) {
                 return line.ingredient;

@@ -55,6 +55,23 @@ class RecipeTest {
         assertThat(new Moles(3, 1, 1).gas()).isEqualTo(2);
     }
 
+    /** A name of a powder and of a liquid is the one that may stand where it stands, and that is told. */
+    @Test
+    void theSectionTellsWhichOfTwoIsMeant() {
+        Recipe oil = builder()
+                .dry("baking soda", "300 g")
+                .wet("lavender", "2 g")
+                .limit("lavender", "1 %")
+                .build();
+        assertThat(oil.wet().get(0).ingredient().role()).isEqualTo(Role.FRAGRANCE);
+        assertThat(oil.wet().get(0).ingredient().name()).isEqualTo("lavender");
+        assertThat(oil.limits()).containsKey("lavender");
+        assertThat(oil.notices()).anyMatch(notice -> notice.text().contains("essential oil, the only liquid"));
+        Recipe buds =
+                builder().dry("baking soda", "300 g").dry("lavender", "2 g").build();
+        assertThat(buds.dry().get(1).ingredient().role()).isEqualTo(Role.BOTANICAL);
+    }
+
     /** By hand: 10 g of oil, 4 g of water and 3 g of fragrance on 510 g of powder. */
     @Test
     void liquidsAreSplit() {

@@ -47,7 +47,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     public String whole() {
         int shown = Math.min(MOST_PROPOSALS, advice.changes().size());
         String text = page(shown);
-        while (shown > 1 && text.lines().count() > MOST_LINES) {
+        while (shown > 1 && Table.lines(text).size() > MOST_LINES) {
             text = page(--shown);
         }
         return text;
@@ -106,7 +106,8 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
             Appraisal then = change.appraisal();
             out.append(Table.paragraph(capital(steps(change)) + ": effort " + NumberText.tenths(change.effort())
                     + ", chance that a piece floats to the end " + NumberText.tenths(100 * then.chance())
-                    + " %, that 9 of 10 of a batch do " + NumberText.tenths(100 * then.nineOfTen()) + " %."));
+                    + NumberText.UNIT + "%, that 9 of 10 of a batch do " + NumberText.tenths(100 * then.nineOfTen())
+                    + NumberText.UNIT + "%."));
         }
         out.append(
                 Table.paragraph(

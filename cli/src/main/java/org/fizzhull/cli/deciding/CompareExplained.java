@@ -24,15 +24,23 @@ final class CompareExplained {
 
     private CompareExplained() {}
 
+    /**
+     * The explanation.
+     *
+     * @param all lines of the table with all rows; none where the answer itself has them all
+     * @param notices what the answer does not say itself
+     */
     static String of(Comparison comparison, List<String> all, List<Notice> notices) {
-        StringBuilder out = new StringBuilder("\nAll rows\n");
-        all.forEach(line -> out.append(line).append('\n'));
+        StringBuilder out = new StringBuilder();
+        if (!all.isEmpty()) {
+            out.append("\nAll rows\n").append(String.join("\n", all)).append('\n');
+        }
         out.append("\nBehind it\n");
         int number = 1;
         for (ComparedPiece row : comparison.rows()) {
             out.append(number++)
                     .append(". ")
-                    .append(NumberText.plain(CompareWords.name(comparison, row)))
+                    .append(CompareWords.name(comparison, row))
                     .append('\n')
                     .append(row(row));
         }
@@ -48,7 +56,7 @@ final class CompareExplained {
     private static Table row(ComparedPiece row) {
         Table table = new Table();
         BathedPiece bathed = row.bathed();
-        table.row("shape", row.shape().text());
+        table.row("shape", NumberText.joined(row.shape().text()));
         table.row(
                 "floats to the end",
                 Decimals.text(row.floats(), 4) + " +- " + Decimals.text(bathed.error(), 2) + " (one standard error); "
@@ -88,7 +96,7 @@ final class CompareExplained {
                             "; ", nonEmpty(row.mould().material(), row.mould().note())));
         }
         for (Notice notice : row.notices()) {
-            table.row("note", notice.text());
+            table.row("note", NumberText.joined(notice.text()));
         }
         return table;
     }

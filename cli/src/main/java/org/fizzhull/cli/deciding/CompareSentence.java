@@ -38,6 +38,15 @@ final class CompareSentence {
         return fizzless() + answer();
     }
 
+    /** What the sentence says of mixes that do not fizz, or hardly: nothing below need repeat it. */
+    static Set<Notice> said(Comparison comparison) {
+        Set<Notice> said = new LinkedHashSet<>();
+        for (ComparedPiece row : comparison.rows()) {
+            row.made().effervescence().flatMap(Effervescence::notice).ifPresent(said::add);
+        }
+        return said;
+    }
+
     /** Said before all else: which of the mixes do not fizz, or hardly. */
     private String fizzless() {
         Set<String> said = new LinkedHashSet<>();

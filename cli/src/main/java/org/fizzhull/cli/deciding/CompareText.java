@@ -4,6 +4,7 @@ import static org.fizzhull.cli.floating.FloatSentence.chance;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.fizzhull.answer.CompareAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
@@ -39,7 +40,7 @@ public final class CompareText implements Answer {
 
     private final Comparison comparison;
     private final List<Notice> notices;
-    private final ShownUnits units;
+    private final Columns table;
 
     /**
      * @param comparison the answer
@@ -49,7 +50,7 @@ public final class CompareText implements Answer {
      */
     public CompareText(Comparison comparison, boolean fewer, List<Notice> told, ShownUnits units) {
         this.comparison = comparison;
-        this.units = units;
+        this.table = table(comparison, units);
         notices = new ArrayList<>(comparison.notices());
         notices.addAll(told);
         if (fewer) {
@@ -72,34 +73,36 @@ public final class CompareText implements Answer {
 
     @Override
     public String whole() {
-        List<String> head = lines(Table.paragraph(sentence(comparison)));
-        List<String> tail = new ArrayList<>(notes());
-        tail.addAll(lines(Table.paragraph(CAUTION)));
-        List<String> rows = table().lines();
-        int all = rows.size() - 1;
-        int shown = all;
-        while (shown > FEWEST_ROWS && lines(page(head, rows, shown, tail)).size() > MOST_LINES) {
+        return page(shown());
+    }
+
+    /** How many of the rows fit. */
+    private int shown() {
+        int shown = comparison.rows().size();
+        while (shown > FEWEST_ROWS && Table.lines(page(shown)).size() > MOST_LINES) {
             shown--;
         }
-        return page(head, rows, shown, tail);
+        return shown;
     }
 
     /** With so many of the rows. */
-    private static String page(List<String> head, List<String> rows, int shown, List<String> tail) {
-        List<String> out = new ArrayList<>(head);
-        out.add("");
-        out.addAll(rows.subList(0, shown + 1));
+    private String page(int shown) {
+        List<String> rows = table.lines();
+        StringBuilder out = new StringBuilder(Table.paragraph(sentence(comparison))).append('\n');
+        rows.subList(0, shown + 1).forEach(row -> out.append(row).append('\n'));
         if (shown + 1 < rows.size()) {
-            out.add("  and " + (rows.size() - 1 - shown) + " more: --explain");
+            out.append("  and ").append(rows.size() - 1 - shown).append(" more: --explain\n");
         }
-        out.add("");
-        out.addAll(tail);
-        return String.join("\n", out) + '\n';
+        return out.append('\n').append(notes()).append(Table.paragraph(CAUTION)).toString();
     }
 
     @Override
     public String behind() {
-        return CompareExplained.of(comparison, table().lines(), notices);
+        boolean all = shown() == comparison.rows().size();
+        List<Notice> rest = new ArrayList<>(notices);
+        rest.removeAll(CompareSentence.said(comparison));
+        rest.removeAll(told().subList(0, told().size() - untold()));
+        return CompareExplained.of(comparison, all ? List.of() : table.lines(), rest);
     }
 
     @Override
@@ -107,27 +110,34 @@ public final class CompareText implements Answer {
         return new CompareAnswer(comparison, notices);
     }
 
-    private static List<String> lines(String text) {
-        return text.lines().toList();
+    private String notes() {
+        List<Notice> told = told();
+        String last = untold() > 0 ? "Note: and " + untold() + " more: --explain\n" : "";
+        return NoticeText.paragraphs(told.subList(0, told.size() - untold())) + last;
     }
 
-    private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        List<Notice> told = notices.stream()
-                .filter(notice -> notice.kind() != Notice.Kind.REMARK)
-                .toList();
+    /** How many of the notes are left to the explanation. */
+    private int untold() {
+        List<Notice> told = told();
+        int lines = 0;
         for (int i = 0; i < told.size(); i++) {
-            List<String> next = lines(NoticeText.paragraph(told.get(i)));
-            if (notes.size() + next.size() > MOST_NOTES) {
-                notes.add("Note: and " + (told.size() - i) + " more: --explain");
-                return notes;
+            lines += Table.lines(NoticeText.paragraph(told.get(i))).size();
+            if (lines > MOST_NOTES) {
+                return told.size() - i;
             }
-            notes.addAll(next);
         }
-        return notes;
+        return 0;
     }
 
-    private Columns table() {
+    /** What is told below the rows; not what the first sentence says. */
+    private List<Notice> told() {
+        Set<Notice> said = CompareSentence.said(comparison);
+        return notices.stream()
+                .filter(notice -> notice.kind() != Notice.Kind.REMARK && !said.contains(notice))
+                .toList();
+    }
+
+    private static Columns table(Comparison comparison, ShownUnits units) {
         List<ComparedPiece> rows = comparison.rows();
         boolean dried = rows.stream().anyMatch(row -> row.made().dried());
         boolean fizzes = rows.stream().anyMatch(row -> row.bathed().fizzTime().isPresent());
@@ -171,7 +181,7 @@ public final class CompareText implements Answer {
                                     ? CompareSentence.money(
                                             row.made().costEach().getAsDouble())
                                     : "-",
-                            called(row))
+                            called(comparison, row))
                     .map(units::in)
                     .toList());
         }
@@ -185,7 +195,7 @@ public final class CompareText implements Answer {
         return aim < AdviceSentence.LOOSEST * weighs ? "-" : NumberText.grams(aim, weighs);
     }
 
-    private String called(ComparedPiece row) {
+    private static String called(Comparison comparison, ComparedPiece row) {
         StringBuilder text = new StringBuilder(CompareWords.name(comparison, row));
         for (Special special : NEWS) {
             if (row.made().special().contains(special)) {

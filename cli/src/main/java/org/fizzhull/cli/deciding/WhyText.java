@@ -63,7 +63,7 @@ public final class WhyText implements Answer {
     public String whole() {
         int most = MOST_CAUSES;
         String text = page(most);
-        while (most > 2 && text.lines().count() > MOST_LINES) {
+        while (most > 2 && Table.lines(text).size() > MOST_LINES) {
             text = page(--most);
         }
         return text;

@@ -19,6 +19,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.medium.RoomAir;
@@ -33,7 +34,7 @@ public record DryText(DryReport report) implements Answer {
     private static final String STORE =
             "Put away: a lid needs a vent; keep from steam, children and pets. Smell, colour and fizz fade; milk, oats and"
                     + " petals spoil once they take up water.";
-    private static final String WARM = "Above 32 C butters melt.";
+    private static final String WARM = "Above 32\u00A0C butters melt.";
 
     /** Changes of weight below this are none to a maker, kg. */
     private static final double NOTICED = 0.2e-3;
@@ -100,6 +101,11 @@ public record DryText(DryReport report) implements Answer {
         String room = "in this room (" + NumberText.celsius(air.temperature()) + ", "
                 + NumberText.percent(air.humidity()) + ')' + shut;
         Optional<Interval> ready = report.ready();
+        if (gains(report)) {
+            return "Takes up water " + room + ": "
+                    + NumberText.grams(f.asked().weighings().orElseThrow().gain())
+                    + " more between two weighings; hang it in drier air.";
+        }
         if (ready.isEmpty()) {
             String needs = f.needsHumidity().isPresent()
                     ? "; to be dry within " + Days.text(f.dryingTime()) + " it needs air below "
@@ -127,6 +133,12 @@ public record DryText(DryReport report) implements Answer {
                 + room + ' ' + when + "; "
                 + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
                 + (taken > NOTICED ? "; put away it takes up " + NumberText.grams(taken) + " of water" : "") + '.';
+    }
+
+    /** Whether the weighings fit the course and say that a piece takes up water. */
+    private static boolean gains(DryReport report) {
+        return report.weighed().isPresent()
+                && report.forecast().asked().weighings().filter(DryLog::gains).isPresent();
     }
 
     /** What the same draws say that give the chance of being ready by a day: never is said where none of them dries. */
@@ -175,7 +187,7 @@ public record DryText(DryReport report) implements Answer {
         if (f.open().room().isPresent()) {
             table.row("air of the room", room(f));
         }
-        if (report.ready().isPresent()) {
+        if (report.ready().isPresent() && !gains(report)) {
             f.needsHumidity()
                     .ifPresent(below -> table.row(
                             "dry within " + Days.text(f.dryingTime()), "in air below " + NumberText.percent(below)));
@@ -219,8 +231,9 @@ public record DryText(DryReport report) implements Answer {
     private static String keep(DryForecast f) {
         if (!f.safe().possible()) {
             return f.ready().isPresent()
-                    ? "no air suits it: wrap it as soon as it is ready"
-                    : "no air suits it, and here it may never dry; less salt or sugar helps";
+                    ? "no air keeps it for long: wrap it as soon as it is ready"
+                    : "once dry, no air keeps it for long unwrapped: its salts take up water where it is damp, or give it up"
+                            + " where it is dry; less of them helps";
         }
         String above = f.safe().above() > 0
                 ? " and above " + NumberText.percent(f.safe().above())

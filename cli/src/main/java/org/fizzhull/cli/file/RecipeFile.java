@@ -217,8 +217,7 @@ public record RecipeFile(
             int before = wrong.size();
             at(ingredient.line(), () -> {
                 put.run();
-                lines.put(
-                        builder.table().require(ingredient.name()).ingredient().name(), ingredient.line());
+                lines.put(builder.ingredient(ingredient.name()).name(), ingredient.line());
             });
             if (wrong.size() > before) {
                 unreadable.add(ingredient.name());

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import org.fizzhull.answer.LearnAnswer.Unused;
 import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;
@@ -33,7 +34,7 @@ import org.fizzhull.shape.text.ShapeText;
  * @param trials one of each row
  * @param unused columns that are filled but tell the learning nothing
  */
-public record TrialsFile(List<Trial> trials, List<String> unused) {
+public record TrialsFile(List<Trial> trials, List<Unused> unused) {
     private static final List<String> READ = List.of(
             "mould",
             "recipe",
@@ -49,7 +50,18 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
             "left_mm",
             "mould_water_g");
 
-    private static final List<String> KEPT = List.of("dried_d", "room_C", "room_percent", "across_mm", "name", "note");
+    /** Columns that a maker may keep for herself. */
+    private static final List<String> KEPT = List.of("name", "note");
+
+    private static final String WEIGH_LATE =
+            "weigh each piece just before it goes into the bath and write bath_g, which has in it what drying left.";
+
+    /** Columns that are of no use, and what to write in their place. */
+    private static final List<Unused> USELESS = List.of(
+            new Unused("dried_d", WEIGH_LATE),
+            new Unused("room_C", WEIGH_LATE),
+            new Unused("room_percent", WEIGH_LATE),
+            new Unused("across_mm", "fill the mould with water, weigh that, and write it as mould_water_g."));
 
     private static final String HEADER =
             "a first line such as mould, bath_g, result, bath_C, fizz_s, lift_g, lift_after_s";
@@ -80,7 +92,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
     private static final class Reader {
         private final ShapeFiles shapes;
         private final Function<String, Blend> blends;
-        private final Set<String> unused = new LinkedHashSet<>();
+        private final Set<Unused> unused = new LinkedHashSet<>();
 
         Reader(ShapeFiles shapes, Function<String, Blend> blends) {
             this.shapes = shapes;
@@ -89,6 +101,7 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
 
         TrialsFile read(CsvTable table) {
             List<String> known = new ArrayList<>(READ);
+            USELESS.forEach(column -> known.add(column.name()));
             known.addAll(KEPT);
             table.only(known, String.join(", ", known), "The unit stands in the name of the column.");
             String needed = "mould, one of bath_g and fill_g, and result are needed.";
@@ -105,10 +118,8 @@ public record TrialsFile(List<Trial> trials, List<String> unused) {
         }
 
         private Trial trial(CsvTable.Row row) {
-            KEPT.stream()
-                    .filter(name -> !name.equals("name")
-                            && !name.equals("note")
-                            && !row.cell(name).isEmpty())
+            USELESS.stream()
+                    .filter(column -> !row.cell(column.name()).isEmpty())
                     .forEach(unused::add);
             try {
                 Shape shape = ShapeText.read(row.needed("mould"), shapes);

@@ -10,6 +10,7 @@ import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
@@ -26,6 +27,9 @@ import org.fizzhull.shape.Shape;
 
 /** How a piece fizzes as a maker reads it. */
 public record FizzText(FizzForecast forecast) implements Answer {
+    /** Nobody sees less gas than this, L/min. */
+    private static final double LEAST_GAS = 0.01;
+
     private static final double LITRES = 1e3;
     private static final double LITRES_A_MINUTE = 60e3;
     private static final double SHOWN = 0.05e-3;
@@ -47,6 +51,10 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     @Override
     public String whole() {
+        return first().text();
+    }
+
+    private FirstAnswer first() {
         double kelvin = forecast.question().bath().temperature();
         Table table = new Table();
         if (forecast.effervescence().fizzes()) {
@@ -59,7 +67,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
             table.row(
                     "most gas",
                     Decimals.text(LITRES * forecast.gasYield().dryVolume(kelvin), 3) + NumberText.UNIT
-                            + "L (dry, 1 atm) if every grain" + " reacts; part of it stays in the water");
+                            + "L at most, dry at 1 atm; part stays in the water");
         }
         if (forecast.drawn().fizzLost().high() > 0) {
             table.row("fizz lost", NumberText.fizzLost(forecast.drawn().fizzLost()) + " before the bath");
@@ -69,29 +77,23 @@ public record FizzText(FizzForecast forecast) implements Answer {
                 water(forecast.bath().open().ph())
                         + (forecast.question().bath().alkalinity() > 0
                                 ? "; with the alkalinity of your tap"
-                                : "; depends on your tap, see --tap-alkalinity"));
+                                : "; see --tap-alkalinity"));
         MeasuredText.fizzed(forecast.narrowing(), forecast.fizzTime(), table);
         bathful(forecast.bath().bathful(), table);
         if (forecast.effervescence().fizzes()) {
-            table.row("its way", VoyageText.of(forecast.voyage()) + " (middle case)");
-        }
-        StringBuilder out = new StringBuilder(Table.paragraph(sentence(forecast)))
-                .append('\n')
-                .append(table)
-                .append('\n');
-        Optional<Notice> first = forecast.effervescence().notice();
-        for (Notice notice : forecast.notices()) {
-            if (notice.kind() != Notice.Kind.REMARK
-                    && !first.filter(notice::equals).isPresent()) {
-                out.append(NoticeText.paragraph(notice));
-            }
+            table.row("in the tub", VoyageText.of(forecast.voyage()) + " (middle case)");
         }
         BathLoad bath = forecast.bath().bathful();
-        if (bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY) {
-            out.append(
-                    Table.paragraph("Caution: Oil and foam make the tub slippery: step out with care and rinse it."));
-        }
-        return out.append(Table.paragraph("Caution: " + AIR)).toString();
+        boolean slippery = bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY;
+        return FirstAnswer.of(
+                Table.paragraph(sentence(forecast)) + '\n' + table,
+                forecast.notices(),
+                forecast.effervescence().notice(),
+                (slippery
+                                ? Table.paragraph(
+                                        "Caution: Oil and foam make the tub slippery: step out with care and rinse it.")
+                                : "")
+                        + Table.paragraph("Caution: " + AIR));
     }
 
     @Override
@@ -114,7 +116,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                                 "mix on the surface",
                                 ExplainText.surface(forecast.piece().makeup().additives()))
                         .row("band", band(forecast.sampling().samples()))
-                        .toString();
+                + NoticeText.paragraphs(first().rest());
     }
 
     @Override
@@ -205,9 +207,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
             table.row("in the bath", all.toString());
         }
         if (bath.limits().isEmpty() && bath.fragrance() >= SHOWN) {
-            table.row(
-                    "your limit",
-                    "none in the recipe; your supplier's sheet names one for each fragrance in bath products");
+            table.row("your limit", "none in the recipe; your supplier's sheet names it");
         }
         for (BathLoad.OwnLimit limit : bath.limits()) {
             table.row(
@@ -233,7 +233,9 @@ public record FizzText(FizzForecast forecast) implements Answer {
     private static String interval(Interval x, String unit) {
         return "about " + Decimals.text(x.median(), 2) + NumberText.UNIT + unit
                 + (x.low() < x.high()
-                        ? " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
+                        ? x.low() < LEAST_GAS
+                                ? " (up to " + Decimals.text(x.high(), 2) + ")"
+                                : " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
                         : "");
     }
 }

@@ -11,6 +11,9 @@ import org.fizzhull.shape.Shape;
 
 /** The ways a piece rests in the water, ways that read the same taken together. */
 public final class AttitudeText {
+    /** A way that fewer random drops end in is left to the explanation, once another has been told. */
+    private static final double RARE = 0.1;
+
     private AttitudeText() {}
 
     /** Where there is no attitude: why not. */
@@ -33,25 +36,29 @@ public final class AttitudeText {
         boolean first = true;
         for (Map.Entry<String, Double> way : ways.entrySet()) {
             double share = way.getValue();
-            String often = share < 0.995 ? " (" + NumberText.percent(share) + " of random drops)" : "";
+            if (!first && share < RARE) {
+                continue;
+            }
+            String often = share < 0.995 ? ", " + NumberText.percent(share) + " of drops" : "";
             table.row(first ? "sits" : "or", way.getKey() + often);
             first = false;
         }
     }
 
-    private static String way(Shape shape, FloatingAttitude rest) {
+    /** How it lies, how deep, and whether it stays so. */
+    static String way(Shape shape, FloatingAttitude rest) {
         StringBuilder text = new StringBuilder(LiesWords.of(shape, rest));
         switch (rest.cavity()) {
             case DRY -> text.append(", the hollow dry");
-            case FLOODED -> text.append(", the hollow full of water");
+            case FLOODED -> text.append(", flooded");
             case TRAPPED_GAS -> text.append(", gas under it");
             case NONE -> {}
         }
-        text.append(", ").append(NumberText.millimetres(rest.draft())).append(" under water, ");
+        text.append(", ").append(NumberText.millimetres(rest.draft())).append(" under, ");
         text.append(NumberText.millimetres(rest.freeboard()))
-                .append(rest.cavity() == FloatingAttitude.Cavity.DRY ? " from the water to the rim" : " above");
+                .append(rest.cavity() == FloatingAttitude.Cavity.DRY ? " from water to rim" : " out");
         if (rest.rimDips().isPresent()) {
-            text.append("; it fills when its rim dips, at a tilt of ")
+            text.append("; fills at a tilt of ")
                     .append(NumberText.whole(Math.toDegrees(rest.rimDips().getAsDouble())))
                     .append(" degrees");
         }

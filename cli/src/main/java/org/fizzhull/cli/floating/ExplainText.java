@@ -31,6 +31,7 @@ public final class ExplainText {
         figures.row(
                 "density",
                 Decimals.text(Units.inGramsPerCubicCentimetre(forecast.piece().density()), 5) + " g/cm3");
+        figures.row("float limit", FloatText.still(forecast));
         double water = question.bath().density();
         figures.row("water", Decimals.text(Units.inGramsPerCubicCentimetre(water), 6) + " g/cm3");
         if (!question.stillWater()) {
@@ -41,7 +42,10 @@ public final class ExplainText {
             }
         }
         for (FloatingAttitude rest : forecast.attitudes()) {
-            figures.row("metacentric height", Decimals.text(Units.inMillimetres(rest.gm()), 4) + " mm");
+            figures.row(
+                    "metacentric height",
+                    Decimals.text(Units.inMillimetres(rest.gm()), 4) + NumberText.UNIT + "mm "
+                            + AttitudeText.way(question.shape(), rest));
         }
         forecast.probability()
                 .ifPresent(p -> figures.row("floats to the end", Decimals.text(p.floatsToTheEnd(), 4))

@@ -110,14 +110,13 @@ public final class FloatSentence {
         BatchShare share = forecast.share().get();
         String text = " The chance that at least 9 of 10 of the batch float to the end is " + chance(share.nineOfTen());
         if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
-            return text + ", for what decides is the same for the whole batch."; // which way is said already
+            return text + '.'; // which way is said already
         }
         if (share.undecided()) {
             return text
                     + (share.together()
-                            ? "; either nearly all float or nearly none"
-                            : "; nearly none may float, or nearly all")
-                    + ", for what decides is the same for the whole batch.";
+                            ? "; either nearly all float or nearly none."
+                            : "; nearly none may float, or nearly all.");
         }
         return text + "; of 100 pieces " + pieces(share) + " float.";
     }

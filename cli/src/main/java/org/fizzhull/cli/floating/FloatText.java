@@ -1,10 +1,10 @@
 package org.fizzhull.cli.floating;
 
 import java.util.List;
-import java.util.Optional;
 import org.fizzhull.answer.FloatAnswer;
 import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
@@ -27,7 +27,7 @@ import org.fizzhull.forecast.question.Question;
  * @param asked the command that was typed, to which an option may be added
  */
 public record FloatText(Forecast forecast, String asked) implements Answer {
-    /** Where the median of the critical weights is the end of the range. */
+    /** Of more draws than this it is told: that the median is the end of the range, or that lighter pieces sink too. */
     private static final double MOST = 0.5;
 
     private static final String CAUTION = "Floating is not a sign that a piece is dry or safe.";
@@ -35,7 +35,10 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
     /** Drivers below this share are not worth a maker's time. */
     private static final double WORTH_NAMING = 0.05;
 
-    private static final int MOST_DRIVERS = 4;
+    private static final int MOST_DRIVERS = 3;
+
+    /** Length of a text behind which no driver more fits two lines. */
+    private static final int TWO_LINES = 60;
 
     @Override
     public String brief() {
@@ -44,26 +47,22 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public String whole() {
-        StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence(forecast)))
-                .append(next())
-                .append('\n')
-                .append(table(forecast));
-        out.append('\n');
-        Optional<Notice> first = forecast.effervescence().flatMap(Effervescence::notice);
-        for (Notice notice : forecast.notices()) {
-            if (notice.kind() == Notice.Kind.REMARK
-                    || first.filter(notice::equals).isPresent()) {
-                continue;
-            }
-            out.append(NoticeText.paragraph(notice));
-        }
-        return out.append(Table.paragraph("Caution: " + CAUTION)).toString();
+        return first().text();
+    }
+
+    private FirstAnswer first() {
+        return FirstAnswer.of(
+                Table.paragraph(sentence(forecast)) + next() + '\n' + table(forecast),
+                forecast.notices(),
+                forecast.effervescence().flatMap(Effervescence::notice),
+                Table.paragraph("Caution: " + CAUTION));
     }
 
     @Override
     public String behind() {
-        return ExplainText.of(forecast) + NoticeText.paragraphs(forecast.notices(), Notice.Kind.REMARK);
+        return ExplainText.of(forecast)
+                + NoticeText.paragraphs(first().rest())
+                + NoticeText.paragraphs(forecast.notices(), Notice.Kind.REMARK);
     }
 
     @Override
@@ -87,18 +86,16 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             return NextText.trial(forecast).map(Table::paragraph).orElse("");
         }
         MeasureNext next = forecast.next().get();
-        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", and type the same with   "
+        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", then add   "
                 + NextText.option(next) + "   (" + NextText.worth(next) + ").");
     }
 
     private static Table table(Forecast forecast) {
         Question question = forecast.question();
         Table table = new Table();
-        String water = NumberText.celsius(question.bath().temperature()) + " water";
-        table.row(
-                "float limit",
-                FloatSentence.grams(forecast, forecast.limitMass()) + " in " + water + ", without clinging gas"
-                        + loaded(question) + flooded(question));
+        if (forecast.limit().kind() == GoverningLimit.Kind.BOAT || question.stillWater()) {
+            table.row("float limit", still(forecast));
+        }
         if (forecast.boatLimitMass().isPresent()) {
             String limit =
                     FloatSentence.grams(forecast, forecast.boatLimitMass().getAsDouble());
@@ -106,29 +103,23 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         }
         if (forecast.mass().isPresent() && forecast.probability().isPresent()) {
             Interval mass = forecast.mass().get();
-            table.row(
-                    "weight",
-                    FloatSentence.grams(forecast, mass.median()) + " into the bath (from "
-                            + FloatSentence.grams(forecast, mass.low()) + " to "
-                            + FloatSentence.grams(forecast, mass.high()) + ')');
+            table.row("weight", FloatSentence.grams(forecast, mass.median()) + " into the bath" + band(forecast, mass));
         }
         if (!question.stillWater()) {
             table.row("critical weight", critical(forecast));
         }
-        String at = forecast.spareAtDrop().median() >= 0 ? "to spare at the drop" : "over at the drop";
+        String at = forecast.spareAtDrop().median() >= 0 ? "spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
         if (forecast.aim().isPresent()) {
             BatchAim aim = forecast.aim().get();
             boolean damp = question.making() instanceof FilledMould;
-            String where = damp ? " of damp mix into the mould" : " on the scale before the bath";
+            String where = damp ? " of damp mix" : " on the scale";
             table.row(
                     "aim for",
-                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where
-                            + ": then a piece floats to the end 9 times of 10");
+                    "at most " + FloatSentence.grams(forecast, aim.aimFor()) + where + ": 9 of 10 float to the end");
             table.row(
                     "never above",
-                    FloatSentence.grams(forecast, aim.neverAbove()) + where
-                            + ": the same for one piece, the hand left out");
+                    FloatSentence.grams(forecast, aim.neverAbove()) + where + ", where each piece is weighed");
         }
         AttitudeText.rows(forecast, table);
         OutcomeText.rows(forecast, table);
@@ -152,35 +143,46 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         Interval weight = forecast.critical().interval();
         String middle = FloatSentence.grams(forecast, weight.median());
         if (forecast.critical().share(CriticalWeights.Met.BELOW_RANGE) > MOST) {
-            return "below " + middle + ": even the lightest piece that can be pressed does not float to the end";
+            return "below " + middle + ": even the lightest pressed piece sinks";
         }
+        boolean bent = forecast.critical().share(CriticalWeights.Met.NOT_MONOTONE) > MOST;
         return middle
-                + (forecast.probability().isEmpty()
-                        ? ""
-                        : " (from " + FloatSentence.grams(forecast, weight.low()) + " to "
-                                + FloatSentence.grams(forecast, weight.high()) + ')')
-                + ": the heaviest into the bath that floats to the end";
+                + (forecast.probability().isEmpty() ? "" : band(forecast, weight))
+                + (bent ? "; heavier ones sink, some lighter ones too" : ", the most that floats to the end");
+    }
+
+    private static String band(Forecast forecast, Interval mass) {
+        String low = FloatSentence.grams(forecast, mass.low());
+        return " (" + low.substring(0, low.indexOf(NumberText.UNIT)) + " to "
+                + FloatSentence.grams(forecast, mass.high()) + ')';
+    }
+
+    /** The heaviest that still water carries, which the sentence names where it governs. */
+    static String still(Forecast forecast) {
+        Question question = forecast.question();
+        return FloatSentence.grams(forecast, forecast.limitMass()) + loaded(question) + flooded(question) + " in "
+                + NumberText.celsius(question.bath().temperature()) + " water, without clinging gas";
     }
 
     private static String loaded(Question question) {
-        return question.shape() == question.shape().bare() ? "" : ", what it carries counted";
+        return question.shape() == question.shape().bare() ? "" : " with what it carries";
     }
 
     private static String flooded(Question question) {
-        return question.shape().hollow().isPresent() ? ", the hollow full of water" : "";
+        return question.shape().hollow().isPresent() ? ", flooded," : "";
     }
 
     private static String spare(Forecast forecast) {
         double median = forecast.spareAtDrop().median();
         boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
         boolean bare = forecast.question().stillWater() || (boat && median > 0);
-        String with = bare ? "" : ", clinging gas and soaking counted";
+        String with = bare ? "" : "; gas counted";
         String middle = FloatSentence.grams(forecast, Math.abs(median));
         if (forecast.probability().isEmpty()) {
             return middle + with;
         }
         return middle
-                + " (from "
+                + " ("
                 + signed(forecast.spareAtDrop().low(), forecast.piece().mass())
                 + " to "
                 + signed(forecast.spareAtDrop().high(), forecast.piece().mass())
@@ -197,7 +199,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Math.min(MOST_DRIVERS, drivers.size()); i++) {
             Driver driver = drivers.get(i);
-            if (i > 0 && driver.share() < WORTH_NAMING) {
+            if (i > 0 && (driver.share() < WORTH_NAMING || text.length() > TWO_LINES)) {
                 break;
             }
             text.append(i > 0 ? ", " : "")

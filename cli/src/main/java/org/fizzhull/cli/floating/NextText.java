@@ -49,8 +49,8 @@ public final class NextText {
                         + ", that sinks first: time when it comes up and see how wide it is then";
             case HOLD_UNDER ->
                 "hold one piece of " + NumberText.grams(next.mass())
-                        + " wholly under with a wire hoop, in a bowl of water as warm as the bath on the tared scale, and read"
-                        + " it after 5" + NumberText.UNIT + "s";
+                        + " wholly under with a wire hoop, in a bowl of bath-warm water on the tared scale, and read it"
+                        + " after 5" + NumberText.UNIT + "s";
             case WEIGH_WATER ->
                 "fill the mould of "
                         + ShapeWords.piece(question.shape().bare())
@@ -103,8 +103,7 @@ public final class NextText {
     /** What it is good for: to settle the question, or else to make the forecast narrower. */
     public static String worth(MeasureNext next) {
         if (next.settles() >= MeasureNext.SETTLING) {
-            return "with a chance of " + NumberText.percent(next.settles())
-                    + " this settles it: 9 of 10 or more would float, or 1 of 10 or less";
+            return "with a chance of " + NumberText.percent(next.settles()) + " this settles it";
         }
         return "how far it lies from its critical weight would then be known to " + half(next.widthAfter())
                 + " in place of " + half(next.widthBefore());

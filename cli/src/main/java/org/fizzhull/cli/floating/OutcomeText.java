@@ -25,7 +25,8 @@ public final class OutcomeText {
         }
         if (forecast.fizzTime().isPresent()) {
             Interval time = forecast.fizzTime().get();
-            table.row("fizzes", about(time) + (drawn.isEmpty() ? "" : band(time)));
+            String water = NumberText.celsius(forecast.question().bath().temperature()) + " water";
+            table.row("fizzes", about(time) + (drawn.isEmpty() ? "" : band(time)) + " in " + water);
         }
     }
 
@@ -33,14 +34,11 @@ public final class OutcomeText {
         table.row("at once", chance(p.floatsAtOnce()) + " that it is up 20" + NumberText.UNIT + "s after the drop");
         if (worth(p.risesLater())) {
             Optional<Interval> rise = forecast.riseTime();
-            String when = rise.isPresent() ? ", after " + about(rise.get()) + band(rise.get()) : "";
-            table.row("later", chance(p.risesLater().getAsDouble()) + " that it sinks first and comes up" + when);
+            String when = rise.isPresent() ? " after " + duration(rise.get().median()) + band(rise.get()) : "";
+            table.row("later", chance(p.risesLater().getAsDouble()) + ": sinks, comes up" + when);
         }
         if (worth(p.sinksLater())) {
-            table.row(
-                    "goes under",
-                    chance(p.sinksLater().getAsDouble()) + " that it floats at once and goes under before it is gone"
-                            + last(p));
+            table.row("goes under", chance(p.sinksLater().getAsDouble()) + " after floating" + last(p));
         }
     }
 
@@ -48,7 +46,7 @@ public final class OutcomeText {
     private static String last(Probability p) {
         double early = p.floatsAtOnce() - p.floatsToTheEnd();
         return p.sinksLater().orElse(0) - early > WORTH_NAMING
-                ? "; " + FloatSentence.chance(early) + " while more than a tenth is left"
+                ? ", " + FloatSentence.chance(early) + " before its last tenth"
                 : "";
     }
 

@@ -65,6 +65,7 @@ public final class LearnCommand implements Command {
                 spec, BenchOption.BENCH, "FILE.yaml", "an earlier bench file, whose keys of your own go on");
         CommonOptions.value(spec, DATE, "DAY", "the day written into it, such as 2026-08-14 (today)");
         CommonOptions.value(spec, CommonOptions.SEED, "N", "seed of the draws (1)");
+        CommonOptions.reporting(spec);
         CommonOptions.value(spec, CommonOptions.CUPS, "WHICH", "cups of the recipes: us, metric, us-customary");
         return spec;
     }

@@ -24,6 +24,8 @@ public final class LearnText implements Answer {
 
     private static final double NARROWED = 85;
 
+    private static final int INDENT = 2;
+
     private final Learned learned;
     private final TrialsFile trials;
     private final String file;
@@ -81,28 +83,28 @@ public final class LearnText implements Answer {
 
     @Override
     public String whole() {
-        Table table = new Table();
+        StringBuilder out = new StringBuilder(brief()).append('\n');
+        List<String> same = new ArrayList<>();
         for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
-            if (parameter.stillPriorPercent() < NARROWED || Math.abs(parameter.shift()) >= MOVED) {
-                table.row(
-                        parameter.input().words(),
-                        band(parameter, parameter.after()) + ", assumed " + band(parameter, parameter.before()) + "; "
-                                + Math.round(parameter.stillPriorPercent()) + " % of the doubt is left");
+            String what = parameter.input().words();
+            if (parameter.stillPriorPercent() >= NARROWED && Math.abs(parameter.shift()) < MOVED) {
+                same.add(what);
+                continue;
             }
+            String now = band(parameter, parameter.after()) + ", assumed " + band(parameter, parameter.before());
+            String left = Math.round(parameter.stillPriorPercent()) + "" + NumberText.UNIT + "% of the doubt is left";
+            Table.indented(out, INDENT, what + ": " + now + "; " + left);
         }
-        List<String> same = learned.draws().parameters().stream()
-                .filter(parameter -> parameter.stillPriorPercent() >= NARROWED && Math.abs(parameter.shift()) < MOVED)
-                .map(parameter -> parameter.input().words())
-                .toList();
         if (!same.isEmpty()) {
-            table.row("still as assumed", String.join("; ", same));
+            Table.indented(out, INDENT, "still as assumed: " + String.join("; ", same));
         }
-        table.row("written", file + ": add   --bench " + file + "   to any command");
+        Table.indented(out, INDENT, "written into " + file + ": add --bench " + file + " to any command");
         String next = learned.next()
-                .map(found -> Table.paragraph("To know better: " + NextText.what(found, learned.asked())
-                        + ", write it into a new row, and learn again (" + NextText.worth(found) + ")."))
+                .map(found -> '\n'
+                        + Table.paragraph("To know better: " + NextText.what(found, learned.asked())
+                                + ", write it into a new row, and learn again (" + NextText.worth(found) + ")."))
                 .orElse("");
-        return brief() + '\n' + table + next;
+        return out + next;
     }
 
     private static String band(LearnedDraws.Parameter parameter, Interval interval) {

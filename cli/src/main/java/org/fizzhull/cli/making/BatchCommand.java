@@ -47,7 +47,7 @@ public final class BatchCommand implements Command {
 
     @Override
     public String purpose() {
-        return "what to weigh in for so many pieces, in how many mixes and in which order?";
+        return "what to weigh in for so many pieces, in how many mixes, in which order, at what cost?";
     }
 
     @Override

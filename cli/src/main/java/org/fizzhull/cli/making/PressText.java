@@ -11,6 +11,7 @@ import org.fizzhull.answer.tree.AnswerBody;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
@@ -36,11 +37,13 @@ public final class PressText implements Answer {
     /** Beyond this a number of hours says more than is known, s. */
     static final double HOURS = 4 * 3600;
 
-    /** A hand on a table: about 40 kg of body on both palms (common practice, no source). */
     /** Nobody feels less than this, kg. */
     private static final double LIGHTEST = 0.1;
 
+    /** A hand on a table: about 40 kg of body on both palms (common practice, no source), N. */
     private static final double HANDS_REACH = 400;
+
+    private static final Notice NO_SHAPE = new Notice("no-shape", "No shape given: liquid is told for a 65 mm ball.");
 
     private final PressReport report;
     private final PressForecast forecast;
@@ -62,18 +65,19 @@ public final class PressText implements Answer {
 
     @Override
     public String whole() {
-        StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(fizzless() + sentence()))
-                .append('\n')
-                .append(table())
-                .append('\n');
-        List<Notice> notes = new ArrayList<>(report.notices());
-        Effervescence.of(blend.moles()).notice().ifPresent(notes::remove);
-        out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE));
+        return first().text();
+    }
+
+    private FirstAnswer first() {
+        List<Notice> notices = new ArrayList<>(report.notices());
         if (!mould) {
-            out.append(Table.paragraph("Note: No shape given: liquid is told for a 65 mm ball."));
+            notices.add(NO_SHAPE);
         }
-        return out.append(cautions()).toString();
+        return FirstAnswer.of(
+                Table.paragraph(fizzless() + sentence()) + '\n' + table(),
+                notices,
+                Effervescence.of(blend.moles()).notice(),
+                ownCautions());
     }
 
     @Override
@@ -140,6 +144,7 @@ public final class PressText implements Answer {
         return out.append(table)
                 .append(Table.paragraph("Press constants below 1 MPa are not published for these powders: they are"
                         + " assumed and wide. One weighed piece sharpens them most."))
+                .append(NoticeText.paragraphs(first().rest()))
                 .toString();
     }
 
@@ -200,7 +205,11 @@ public final class PressText implements Answer {
     }
 
     private String cautions() {
-        StringBuilder out = new StringBuilder(NoticeText.paragraphs(report.notices(), Notice.Kind.CAUTION));
+        return NoticeText.paragraphs(report.notices(), Notice.Kind.CAUTION) + ownCautions();
+    }
+
+    private String ownCautions() {
+        StringBuilder out = new StringBuilder();
         PieceOut piece = forecast.piece().orElse(null);
         if (piece != null && piece.likeliest() == Feel.TOO_WET) {
             out.append(Table.paragraph("Caution: too wet, it goes on fizzing and swells: do not close it in."));

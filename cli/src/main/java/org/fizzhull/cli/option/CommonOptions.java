@@ -136,6 +136,17 @@ public final class CommonOptions {
         };
     }
 
+    /** The same of a line that could not be read as options: an unknown word counts as none. */
+    public static ShownUnits units(List<String> typed) {
+        int at = typed.indexOf(UNITS);
+        String which = at >= 0 && at + 1 < typed.size() ? typed.get(at + 1) : "";
+        return switch (which) {
+            case "us" -> ShownUnits.US;
+            case "metric" -> ShownUnits.METRIC;
+            default -> ShownUnits.of(typed);
+        };
+    }
+
     /** The name without its dashes, as the argument library knows it. */
     public static String bare(String name) {
         return name.substring(2);

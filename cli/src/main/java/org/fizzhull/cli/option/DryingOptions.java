@@ -174,7 +174,12 @@ public final class DryingOptions {
         if (name.isPresent()) {
             return Wrap.named(name.get().toLowerCase(Locale.ROOT))
                     .orElseThrow(() -> new Refusal(
-                            "unknown-word", WRAP, name.get(), wrapNames(), "Take the one that is most like yours."));
+                            "unknown-word",
+                            WRAP,
+                            name.get(),
+                            wrapNames(),
+                            "Take the one that is most like yours; paper hardly holds water back: leave " + WRAP
+                                    + " out for it."));
         }
         if (after.isEmpty()) {
             return Wrap.NONE;

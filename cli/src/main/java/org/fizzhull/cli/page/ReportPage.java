@@ -17,9 +17,6 @@ public final class ReportPage {
     /** What every page says of itself. */
     public static final String NO_CERTIFICATE = "A forecast, not a test certificate.";
 
-    /** Width to which the texts are wrapped, characters. */
-    private static final int WIDTH = 88;
-
     private static final String TO_TICK = "[ ] ";
 
     private final StringBuilder out = new StringBuilder(1 << 15);
@@ -52,7 +49,7 @@ public final class ReportPage {
 
     private String page(String question, String answer, String picture, List<List<String>> inputs, String behind) {
         String title = Character.toUpperCase(question.charAt(0)) + question.substring(1);
-        List<TextBlock> blocks = TextBlock.read(answer, WIDTH);
+        List<TextBlock> blocks = TextBlock.read(answer);
         raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
         raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
         text(title);
@@ -72,10 +69,14 @@ public final class ReportPage {
         for (TextBlock block : blocks.subList(first, blocks.size())) {
             block(block, "");
         }
-        raw("</section>\n<section class=\"asked\">\n<h2>What was asked</h2>\n");
+        List<TextBlock> figures = TextBlock.read(behind);
+        raw("</section>\n<section class=\"asked" + (figures.isEmpty() ? "" : " apart")
+                + "\">\n<h2>What was asked</h2>\n");
         rows(inputs);
-        raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
-        for (TextBlock block : TextBlock.read(behind, WIDTH)) {
+        if (!figures.isEmpty()) {
+            raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
+        }
+        for (TextBlock block : figures) {
             block(block, "");
         }
         raw("</section>\n</main>\n<footer>\n<p><strong>" + NO_CERTIFICATE + "</strong> Local rules and a qualified"

@@ -2,9 +2,10 @@ package org.fizzhull.cli.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.cli.text.Table;
 
 /**
- * A part of a plain answer, read from its layout: text from the first column is prose, wrapped at the width of the page;
+ * A part of a plain answer, read from its layout: text from the first column is prose, a line for each paragraph;
  * lines that start two blanks in are rows of a label and a text, items, or columns.
  *
  * @param kind what it is
@@ -23,16 +24,16 @@ record TextBlock(Kind kind, List<List<String>> rows) {
     private static final String MARGIN = "  ";
 
     /** Reads the parts of a text in their order. */
-    static List<TextBlock> read(String text, int width) {
+    static List<TextBlock> read(String text) {
         List<TextBlock> blocks = new ArrayList<>();
         List<String> lines = new ArrayList<>();
-        for (String line : (text + "\n").split("\n", -1)) {
+        for (String broken : (text + "\n").split("\n", -1)) {
+            String line = Table.whole(broken);
             boolean turns =
                     lines.isEmpty() || line.startsWith(MARGIN) != lines.get(0).startsWith(MARGIN);
             if (!lines.isEmpty() && (turns || line.isBlank())) {
                 boolean above = line.startsWith(MARGIN) && !line.isBlank();
-                blocks.addAll(
-                        lines.get(0).startsWith(MARGIN) ? List.of(indented(lines, width)) : prose(lines, width, above));
+                blocks.addAll(lines.get(0).startsWith(MARGIN) ? List.of(indented(lines)) : prose(lines, above));
                 lines.clear();
             }
             if (!line.isBlank()) {
@@ -43,17 +44,16 @@ record TextBlock(Kind kind, List<List<String>> rows) {
     }
 
     /** Paragraphs; the last is a heading where rows follow at once. */
-    private static List<TextBlock> prose(List<String> lines, int width, boolean rowsFollow) {
+    private static List<TextBlock> prose(List<String> lines, boolean rowsFollow) {
         List<TextBlock> blocks = new ArrayList<>();
-        List<String> paragraphs = unwrapped(lines, width);
-        for (int i = 0; i < paragraphs.size(); i++) {
-            boolean heading = rowsFollow && i == paragraphs.size() - 1;
-            blocks.add(new TextBlock(heading ? Kind.HEADING : Kind.PARAGRAPH, List.of(List.of(paragraphs.get(i)))));
+        for (int i = 0; i < lines.size(); i++) {
+            boolean heading = rowsFollow && i == lines.size() - 1;
+            blocks.add(new TextBlock(heading ? Kind.HEADING : Kind.PARAGRAPH, List.of(List.of(lines.get(i)))));
         }
         return blocks;
     }
 
-    private static TextBlock indented(List<String> lines, int width) {
+    private static TextBlock indented(List<String> lines) {
         int column = column(lines);
         if (column < 0) {
             List<List<String>> grid = grid(lines);
@@ -68,7 +68,7 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         for (String line : lines) {
             if (startsRow(line)) {
                 if (!texts.isEmpty()) {
-                    rows.add(row(label, texts, width));
+                    rows.add(row(label, texts));
                 }
                 texts.clear();
                 label = column == 0 ? "" : line.substring(0, column).strip();
@@ -77,23 +77,17 @@ record TextBlock(Kind kind, List<List<String>> rows) {
                 texts.add(line);
             }
         }
-        rows.add(row(label, texts, width));
+        rows.add(row(label, texts));
         return new TextBlock(column == 0 ? Kind.ITEMS : Kind.ROWS, rows);
     }
 
     /**
-     * Rows of as many cells as the first has, two blanks or more between them; empty where a row has not so many. A line that
-     * starts no row goes on with the last cell of the one before.
+     * Rows of as many cells as the first has, two blanks or more between them; empty where a row has not so many.
      */
     private static List<List<String>> grid(List<String> lines) {
         List<List<String>> rows = new ArrayList<>();
         for (String line : lines) {
             List<String> cells = new ArrayList<>(List.of(line.strip().split(" {2,}")));
-            if (!startsRow(line) && cells.size() == 1 && !rows.isEmpty()) {
-                List<String> before = rows.get(rows.size() - 1);
-                before.set(before.size() - 1, before.get(before.size() - 1) + ' ' + cells.get(0));
-                continue;
-            }
             rows.add(cells);
             if (rows.get(rows.size() - 1).size() != rows.get(0).size()) {
                 return List.of();
@@ -102,9 +96,9 @@ record TextBlock(Kind kind, List<List<String>> rows) {
         return rows;
     }
 
-    private static List<String> row(String label, List<String> texts, int width) {
+    private static List<String> row(String label, List<String> texts) {
         List<String> row = new ArrayList<>(List.of(label));
-        row.addAll(unwrapped(texts, width));
+        texts.forEach(text -> row.add(text.strip()));
         return row;
     }
 
@@ -140,23 +134,5 @@ record TextBlock(Kind kind, List<List<String>> rows) {
                             && line.substring(column - 2, column).isBlank());
         }
         return same && startsRow(lines.get(0)) ? column : -1;
-    }
-
-    /** Lines that the width broke are joined: the first word of the next would not have fitted. */
-    private static List<String> unwrapped(List<String> lines, int width) {
-        List<String> texts = new ArrayList<>();
-        String before = "";
-        for (String line : lines) {
-            String words = line.strip();
-            int end = words.indexOf(' ');
-            boolean broken = before.length() + 1 + (end < 0 ? words.length() : end) > width;
-            if (broken && !texts.isEmpty()) {
-                texts.set(texts.size() - 1, texts.get(texts.size() - 1) + ' ' + words);
-            } else {
-                texts.add(words);
-            }
-            before = line;
-        }
-        return texts;
     }
 }

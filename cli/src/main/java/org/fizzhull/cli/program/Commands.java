@@ -36,6 +36,9 @@ public final class Commands {
             "start",
             "stream");
 
+    /** Letters of a word that tells one question from another. */
+    private static final int SAYS_ENOUGH = 4;
+
     private Commands() {}
 
     public static Command named(String name) {
@@ -73,8 +76,16 @@ public final class Commands {
         return new Refusal("unknown-command", "command", name, all, hint(name));
     }
 
+    /** The nearest name, or the command whose question has the word in it. */
     private static String hint(String name) {
         String near = NearName.hint(name, NAMES);
+        if (near.isEmpty() && name.length() >= SAYS_ENOUGH) {
+            List<String> asked = NAMES.stream()
+                    .filter(other ->
+                            List.of(named(other).purpose().split("\\W+")).contains(name))
+                    .toList();
+            near = asked.isEmpty() ? "" : "Did you mean " + NearName.list(asked, "or") + "?";
+        }
         return (near.isEmpty() ? "" : near + " ") + "Type fizzhull --help for what each answers.";
     }
 }

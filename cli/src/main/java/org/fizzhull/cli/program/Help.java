@@ -22,7 +22,7 @@ final class Help {
                 .append('\n')
                 .append("  fizzhull COMMAND --help   options and examples of one command\n")
                 .append("  fizzhull --version        the version\n");
-        return page.toString();
+        return Table.plain(page.toString());
     }
 
     /** The page of a command. */
@@ -44,6 +44,6 @@ final class Help {
         for (String example : command.examples()) {
             page.append("  ").append(example).append('\n');
         }
-        return page.toString();
+        return Table.plain(page.toString());
     }
 }

@@ -2,6 +2,7 @@ package org.fizzhull.cli.program;
 
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.util.List;
 import org.fizzhull.answer.tree.RefusalBody;
 import org.fizzhull.answer.tree.Version;
 import org.fizzhull.cli.file.FileAccess;
@@ -10,6 +11,7 @@ import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.Surroundings;
 import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
@@ -94,9 +96,11 @@ public final class Program {
     }
 
     private void refuse(Refusal refusal, String command, String[] words) {
-        err.println("fizzhull: " + refusal.getMessage());
+        List<String> typed = List.of(words);
+        ShownUnits units = CommonOptions.units(typed);
+        err.println("fizzhull: " + units.message(refusal, typed));
         for (Refusal other : refusal.others()) {
-            err.println("fizzhull: " + other.getMessage());
+            err.println("fizzhull: " + units.message(other, typed));
         }
         if (Arguments.options(words).contains(CommonOptions.JSON)) {
             JsonSink.write(out, new RefusalBody(PrintableText.of(command), refusal));

@@ -42,7 +42,7 @@ public final class ShapesText {
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         Extents extents = shape.extents();
         Table table = new Table();
-        table.row("shape", shape.text())
+        table.row("shape", NumberText.joined(shape.text()))
                 .row("size", ShapeWords.box(extents))
                 .row("volume", Decimals.text(inCubicCentimetres(shape.volume()), DIGITS) + " cm3")
                 .row("surface", Decimals.text(inSquareCentimetres(shape.surface()), DIGITS) + " cm2")
@@ -57,7 +57,8 @@ public final class ShapesText {
                                 + (shape.insetMass() > 0 ? INSET : ""))
                 .row(
                         "deepest point",
-                        NumberText.tenths(inMillimetres(profile.deepest())) + " mm from the nearest face");
+                        NumberText.tenths(inMillimetres(profile.deepest())) + NumberText.UNIT
+                                + "mm from the nearest face");
         if (shape.hollow().isPresent()) {
             double closed = shape.hullVolume();
             table.row(

@@ -14,7 +14,7 @@ public final class NoticeText {
 
     /** {@code Caution: ...} where someone can come to harm, else {@code Note: ...}. */
     public static String paragraph(Notice notice) {
-        return Table.paragraph((isCaution(notice) ? "Caution: " : "Note: ") + notice.text());
+        return Table.paragraph((isCaution(notice) ? "Caution: " : "Note: ") + NumberText.joined(notice.text()));
     }
 
     /** All in their order. */

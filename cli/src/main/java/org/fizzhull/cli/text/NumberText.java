@@ -4,6 +4,7 @@ import static org.fizzhull.quantity.Units.inCelsius;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
+import java.util.regex.Pattern;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
 
@@ -18,11 +19,21 @@ public final class NumberText {
     /** Pieces below this weigh too little for tenths of a gram, g. */
     private static final double SMALL = 10;
 
+    private static final Pattern PAIR = Pattern.compile("(?<![\\w./])(\\d+(?:\\.\\d+)?) (k?g|[cm]m|C)(?![\\w/])");
+
     private NumberText() {}
 
     /** The text with plain spaces. */
     public static String plain(String text) {
         return text.replace(UNIT, ' ');
+    }
+
+    /**
+     * A sentence of the library, which parts its numbers from their units by plain spaces, with those of masses, lengths and
+     * temperatures joined; not the amount in a ratio, such as 30 g/100 g.
+     */
+    public static String joined(String sentence) {
+        return PAIR.matcher(sentence).replaceAll("$1" + UNIT + "$2");
     }
 
     /** A weight: tenths of a gram below 1 kg, from kg. */

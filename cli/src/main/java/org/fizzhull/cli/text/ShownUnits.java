@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
@@ -11,9 +12,10 @@ import org.jspecify.annotations.Nullable;
  * The units in which a text shows masses, lengths and temperatures. The texts of the commands are written in metric units,
  * each number joined to its unit by {@link NumberText#UNIT}; here, in one place, such a pair becomes one of the other units. Of
  * all numbers that round to the one that is told, the shortest is taken: 141.7 g of a fill of 5 oz are 5 oz again, not
- * 4.998. What stands in quotes is to be typed and keeps its value to 1 in 10,000. A range such as {@code 130 to 142 g} is
- * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Lines that became too long are
- * broken again.
+ * 4.998. What stands in quotes is to be typed and keeps its value to 1 in 10,000. Sentences of the library come through
+ * {@link NumberText#joined}, refusals through {@link #message}. A range such as {@code 130 to 142 g} is
+ * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Rows and paragraphs are
+ * wrapped anew.
  *
  * @param mass gram, or ounce in its place
  * @param length millimetre, or inch in its place
@@ -31,7 +33,12 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** What is to be typed asks the same question to this share of a value. */
     private static final double TYPED = 1e-4;
 
-    private static final Pattern ARTICLE = Pattern.compile("\\ban?(\\s+)(\\d+)(?= |\\.)");
+    private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n?(\\s+)(\\d+)(?=[ \u00A0.])");
+
+    /** A number and its unit in a message. */
+    private static final Pattern PAIR = Pattern.compile("\\d+(?:\\.\\d+)? \\w+");
+
+    private static final Pattern BARE = Pattern.compile("[-+]?[\\d.]+");
 
     /** Numbers that are read with a vowel first. */
     private static final Pattern AN = Pattern.compile("8\\d*|11|18");
@@ -72,10 +79,41 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A text in these units, with plain spaces. */
     public String in(String text) {
-        // not equals: that of a record is spun up at its first call, which costs a short command a tenth of its time
-        if (mass == Unit.GRAM && length == Unit.MILLIMETRE && temperature == Unit.CELSIUS) {
-            return NumberText.plain(text);
+        if (metric()) {
+            return Table.plain(text);
         }
+        StringBuilder out = new StringBuilder(text.length() + 64);
+        int from = 0;
+        for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', from)) {
+            out.append(Table.reworded(text.substring(from, end), this::turned)).append('\n');
+            from = end + 1;
+        }
+        return Table.plain(
+                out.append(Table.reworded(text.substring(from), this::turned)).toString());
+    }
+
+    /**
+     * The message of a refusal in these units. What was typed stands as it was typed, and so does all of a message about a
+     * number without a unit.
+     *
+     * @param typed the words of the command line
+     */
+    public String message(Refusal refusal, List<String> typed) {
+        if (metric() || BARE.matcher(refusal.read()).matches()) {
+            return refusal.getMessage();
+        }
+        return NumberText.plain(turned(PAIR.matcher(refusal.getMessage()).replaceAll(pair -> {
+            boolean own = typed.stream().anyMatch(word -> word.contains(pair.group()));
+            return own ? pair.group() : NumberText.joined(pair.group());
+        })));
+    }
+
+    // not equals: that of a record is spun up at its first call, which costs a short command a tenth of its time
+    private boolean metric() {
+        return mass == Unit.GRAM && length == Unit.MILLIMETRE && temperature == Unit.CELSIUS;
+    }
+
+    private String turned(String text) {
         StringBuilder out = new StringBuilder(text.length() + 64);
         int done = 0;
         for (int at = text.indexOf(NumberText.UNIT); at >= 0; at = text.indexOf(NumberText.UNIT, at + 1)) {
@@ -97,18 +135,17 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
                 out.append(turned(text.substring(first, stop), from, to, typed)).append(text, stop, start);
             }
             out.append(turned(text.substring(start, at), from, to, typed))
-                    .append(' ')
+                    .append(NumberText.UNIT)
                     .append(to.symbol());
             done = end;
         }
-        return Table.broken(
-                articles(NumberText.plain(out.append(text, done, text.length()).toString())));
+        return articles(out.append(text, done, text.length()).toString());
     }
 
-    /** Whether a place stands between quotes of its paragraph. */
+    /** Whether a place stands between quotes of its row or paragraph. */
     private static boolean quoted(String text, int place) {
         boolean quoted = false;
-        for (int at = place - 1; at >= 0 && !text.startsWith("\n\n", at); at--) {
+        for (int at = place - 1; at >= 0; at--) {
             quoted ^= text.charAt(at) == '"';
         }
         return quoted;
@@ -117,8 +154,10 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A turned number may begin with another sound: an 80 mm dome is a 3.15 in dome. */
     private static String articles(String text) {
         return ARTICLE.matcher(text)
-                .replaceAll(
-                        found -> (AN.matcher(found.group(2)).matches() ? "an" : "a") + found.group(1) + found.group(2));
+                .replaceAll(found -> found.group(1)
+                        + (AN.matcher(found.group(3)).matches() ? "n" : "")
+                        + found.group(2)
+                        + found.group(3));
     }
 
     private static @Nullable Unit metric(String symbol) {

@@ -2,12 +2,24 @@ package org.fizzhull.cli.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 
-/** A short table of a label and what it says, wrapped to a page that fits a small window. */
+/**
+ * A short table of a label and what it says, and paragraphs, wrapped to the width of a plain window. Where the width breaks a
+ * line stands {@link #SOFT}, so that a text may be wrapped anew, for other units or on a page; {@link #plain} ends it.
+ */
 public final class Table {
-    private static final int WIDTH = 88;
+    /** Columns of a plain terminal window. */
+    private static final int WIDTH = 80;
+
+    /** Breaks a line for its width alone: Unicode's line separator, where the line feed parts rows and paragraphs. */
+    static final char SOFT = '\u2028';
+
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
+
+    private static final Pattern BROKEN = Pattern.compile(SOFT + " *");
 
     private final List<String> labels = new ArrayList<>();
     private final List<String> texts = new ArrayList<>();
@@ -58,60 +70,76 @@ public final class Table {
         out.append('\n');
     }
 
-    /** A text in which lines above the width are broken anew, with the lines that go on below them. */
-    public static String broken(String text) {
-        StringBuilder out = new StringBuilder(text.length());
-        String[] lines = text.split("\n", -1);
-        for (int i = 0; i < lines.length; i++) {
-            String line = lines[i];
-            if (line.length() > WIDTH) {
-                int column = column(line);
-                StringBuilder whole = new StringBuilder(line.substring(column));
-                while (i + 1 < lines.length && !lines[i + 1].isEmpty() && goesOn(lines[i + 1], column)) {
-                    whole.append(' ').append(lines[++i].strip());
-                }
-                out.append(line, 0, column);
-                wrap(out, whole.toString(), column, column);
-            } else {
-                out.append(line);
-            }
-            out.append(i + 1 < lines.length ? "\n" : "");
+    /** A text for a window: its lines broken where the width breaks them, with plain spaces. */
+    public static String plain(String text) {
+        return NumberText.plain(text).replace(SOFT, '\n');
+    }
+
+    /** The lines of a text as a window shows them. */
+    public static List<String> lines(String text) {
+        return text.replace(SOFT, '\n').lines().toList();
+    }
+
+    /** A row or a paragraph in one line, as it was before the width broke it. */
+    public static String whole(String line) {
+        return line.indexOf(SOFT) < 0 ? line : BROKEN.matcher(line).replaceAll(" ");
+    }
+
+    /**
+     * A row or a paragraph in other words.
+     *
+     * @param broken as the width broke it
+     * @param words says a line in other words
+     */
+    static String reworded(String broken, UnaryOperator<String> words) {
+        String line = words.apply(whole(broken));
+        if (line.length() <= WIDTH) {
+            return line;
         }
+        int soft = broken.indexOf(SOFT);
+        int column = soft < 0 ? column(line) : blanks(broken, soft + 1) - soft - 1;
+        StringBuilder out = new StringBuilder(line.substring(0, column));
+        wrap(out, line.substring(column), column, column);
         return out.toString();
     }
 
     /** Where the text of a row begins; 0 in a paragraph. */
     private static int column(String line) {
         int gap = line.startsWith(INDENT) ? line.indexOf(GAP, INDENT.length()) : 0;
-        int at = gap < 0 ? INDENT.length() : gap;
+        return blanks(line, gap < 0 ? INDENT.length() : gap);
+    }
+
+    /** The first place from another on that is not blank. */
+    private static int blanks(String line, int from) {
+        int at = from;
         while (at < line.length() && line.charAt(at) == ' ') {
             at++;
         }
         return at;
     }
 
-    /** Whether a line is the next one of a row whose text begins at a column; those of a paragraph are left as they are. */
-    private static boolean goesOn(String line, int column) {
-        return column > 0 && column(line) == column && line.substring(0, column).isBlank();
-    }
-
+    /** Wider gaps within a line are kept, and end with it where it is broken there. */
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
+        int gap = 0;
         int from = 0;
         while (from < text.length()) {
             int space = text.indexOf(' ', from);
             int to = space < 0 ? text.length() : space;
-            boolean first = from == 0;
-            if (!first && at + 1 + to - from > WIDTH) {
-                out.append('\n');
+            if (from > 0 && to > from && at + gap + to - from > WIDTH) {
+                out.append(SOFT);
                 pad(out, indent);
                 at = indent;
-            } else if (!first) {
-                out.append(' ');
-                at++;
+            } else if (to > from) {
+                pad(out, gap);
+                at += gap;
             }
-            out.append(text, from, to);
-            at += to - from;
+            if (to > from) {
+                out.append(text, from, to);
+                at += to - from;
+                gap = 0;
+            }
+            gap++;
             from = to + 1;
         }
     }

@@ -39,12 +39,12 @@ final class Decisions {
     private Decisions() {}
 
     private static Rule page(String command) {
-        return Rule.of(command, "a decision fits 25 lines of 88", (reply, breach) -> {
+        return Rule.of(command, "a decision fits 25 lines of 80", (reply, breach) -> {
             long lines = reply.said().lines().count();
             if (lines > 25) {
                 breach.accept(lines + " lines");
             }
-            reply.said().lines().filter(line -> line.length() > 88).forEach(breach);
+            reply.said().lines().filter(line -> line.length() > 80).forEach(breach);
         });
     }
 

@@ -132,7 +132,8 @@ final class FloatAnswer {
     }
 
     private static void rows(Reply reply, Consumer<String> breach) {
-        row(reply, "float limit", reply.number("limit_mass_g"), breach);
+        boolean boat = reply.word("/governing_limit/kind").equals("boat");
+        row(reply, "float limit", boat ? reply.number("limit_mass_g") : Double.NaN, breach);
         row(reply, "rim limit", reply.number("boat_limit_mass_g"), breach);
         row(reply, "critical weight", reply.number("/critical_weight_g/median"), breach);
         if (!Told.same(
@@ -145,7 +146,7 @@ final class FloatAnswer {
             breach.accept(once + " in: " + reply.row("at once"));
         }
         double spare = reply.number("/spare_at_drop_g/median");
-        String label = spare >= 0 ? "to spare at the drop" : "over at the drop";
+        String label = spare >= 0 ? "spare at the drop" : "over at the drop";
         row(reply, label, Math.abs(spare), breach);
     }
 

@@ -148,7 +148,7 @@ class AdviseCommandTest {
         }
     }
 
-    /** The window of a small laptop: at most 25 lines, none wider than 88. */
+    /** The window of a small laptop: at most 25 lines, none wider than 80. */
     @Test
     void theAnswerFitsASmallWindow() throws IOException {
         List<String> words = words("lemon", "--shape \"" + BALL + "\" --fill \"152 g +- 2 g\" --air \"21 C, 60 %\"");
@@ -156,7 +156,7 @@ class AdviseCommandTest {
         String text = run("advise", words).out();
 
         assertThat(text.lines().count()).isLessThanOrEqualTo(25);
-        assertThat(text.lines()).allMatch(line -> line.length() <= 88);
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     }
 
     /** Without acid there is no gas: told before anything else. */

@@ -117,7 +117,7 @@ class WhyCommandTest {
         String text =
                 run("--saw", "sank", "--air", "20 C, 65 %", "--dry-for", "1 d").out();
         assertThat(text.lines().count()).isLessThanOrEqualTo(25);
-        assertThat(text.lines()).allMatch(line -> line.length() <= 88);
+        assertThat(text.lines()).allMatch(line -> line.length() <= 80);
     }
 
     @Test

@@ -323,6 +323,27 @@ class DryCommandTest {
         assertThat(same.get("still_to_go_g")).isEqualTo(fit.get("still_to_go_g"));
     }
 
+    /** A piece that gains weight is not called dry: what it takes up is said first, and no air is named as the one that dries. */
+    @Test
+    void aPieceThatGainsWeightIsToldSoFirst() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("w.csv"),
+                "piece,when,weight_g\nA,0 h,146.0\nA,12 h,146.4\nA,24 h,146.9\nA,36 h,147.3\n");
+        JsonNode damp = answer(LEMON, "--air", "21 C, 80 %", "--log", file.toString());
+        assertThat(AnswerJson.codes(damp)).contains("gains-weight").doesNotContain("log-misfit");
+        assertThat(damp.get("verdict").asText()).startsWith("Takes up water").contains("1.3 g more");
+    }
+
+    /** The pieces wet the air of a closed room; the air that dries them within the time cannot be none at all. */
+    @Test
+    void theAirOfAClosedRoomMayDoWhereDrierAirCannotCome() throws IOException {
+        String room = "8 m3, 0.1 changes/h, dehumidifier 300 g/d";
+        JsonNode dry = answer(LEMON, "--air", "21 C, 65 %", "--dry-for", "2 d", "--room", room, "--pieces", "400");
+        assertThat(AnswerJson.median(dry, "ready_after_h")).isLessThan(48);
+        assertThat(dry.get("needs_humidity_below_percent").asDouble()).isGreaterThanOrEqualTo(65);
+        assertThat(AnswerJson.codes(dry)).doesNotContain("no-humidity-does");
+    }
+
     @Test
     void aLogOfAnotherCourseSaysSo() throws IOException {
         Path file = Files.writeString(

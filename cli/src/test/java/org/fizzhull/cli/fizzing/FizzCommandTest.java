@@ -95,7 +95,7 @@ class FizzCommandTest {
         CommandRun run = run("--recipe", LEMON, "--mass", "138 g", "--chart", picture.toString());
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(run.out())
-                .contains("Air the room", "closed bottle", "bleach", "depends on your tap", "your limit")
+                .contains("Air the room", "closed bottle", "bleach", "see --tap-alkalinity", "your limit")
                 .doesNotContain("pH", "NaN", "null");
         assertThat(Files.readString(picture))
                 .contains("gas, L a minute", "depth under the water line in cm", "in the middle case it bobs")
@@ -173,7 +173,7 @@ class FizzCommandTest {
 
     private static String way(String mass) {
         String out = central("--mass", mass);
-        int from = out.indexOf("its way ") + 8;
+        int from = out.indexOf("in the tub ") + 11;
         return out.substring(from, out.indexOf(" (middle case)", from));
     }
 

@@ -55,10 +55,10 @@ class MeasuredCommandsTest {
                 .isLessThan(0.5 * width(measured.get("before").get("spare_at_drop_g")));
         assertThat(answer.get("drivers").get(0).get("total").isNull()).isTrue();
         String text = run("float", asked).out();
-        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left", "what is left", "same bath");
+        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left", "what is left");
         List<String> explained = new ArrayList<>(List.of(asked));
         explained.add("--explain");
-        assertThat(run("float", explained.toArray(new String[0])).out()).contains("draws that agree", "first order");
+        assertThat(run("float", explained.toArray(new String[0])).out()).contains("draws that agree", "first order", "same bath");
     }
 
     /** ANALYTIC: the weighed piece itself is asked about, so that its weight is the answer: of the mix, and said so. */
@@ -78,7 +78,10 @@ class MeasuredCommandsTest {
         };
         assertThat(json("press", asked).get("damp_mass_g").get("median").asDouble())
                 .isCloseTo(131, within(1.0));
-        assertThat(run("press", asked).out().replaceAll("\\s+", " ")).contains("without what is on top or inside");
+        List<String> explained = new ArrayList<>(List.of(asked));
+        explained.add("--explain");
+        assertThat(run("press", explained.toArray(new String[0])).out().replaceAll("\\s+", " "))
+                .contains("without what is on top or inside");
     }
 
     /**

@@ -149,10 +149,10 @@ class FloatCommandTest {
         String text = CommandRun.of("float", "--shape", BALL, "--mass", "138 g").out();
         assertThat(text)
                 .startsWith(
-                        "Very likely: 138 g in a 65 mm ball, to float to the end: 4.8 g below its float limit of\n142.8 g.");
+                        "Very likely: 138 g in a 65 mm ball, to float to the end: 4.8 g below its float\nlimit of 142.8 g.");
         assertThat(text).endsWith("Caution: Floating is not a sign that a piece is dry or safe.\n");
         assertThat(text).doesNotContainPattern("[\\u0370-\\u03FF]").doesNotContain("Sobol", "J. ", "prior");
-        assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(88));
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
         String brief = CommandRun.of("float", "--shape", BALL, "--mass", "138 g", "--quiet")
                 .out();
         assertThat(brief.lines()).hasSize(3);

@@ -56,6 +56,11 @@ public record DryLog(List<Series> pieces) implements Serializable {
         return most;
     }
 
+    /** {@return whether a piece takes up more than two standard uncertainties of its scale: it gains weight} */
+    public boolean gains() {
+        return gain() > 2 * scale();
+    }
+
     /** {@return the largest standard uncertainty of a weighing, kg} */
     public double scale() {
         double scale = 0;
