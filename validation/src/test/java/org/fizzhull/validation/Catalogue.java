@@ -3,7 +3,9 @@ package org.fizzhull.validation;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.validation.bench.LearnChecks;
@@ -61,14 +63,36 @@ final class Catalogue {
         return CheckFiles.sources(folder());
     }
 
-    /** Every row with what is computed for it. */
+    /** Every row with what is computed for it, once for all tests: they take half a minute. */
     static List<Outcome> outcomes() {
-        List<Bindings> all = bindings();
-        List<Outcome> outcomes = new ArrayList<>();
-        for (Check check : checks()) {
-            outcomes.add(Outcome.of(check, bindingsOf(check, all)));
+        return Computed.ALL;
+    }
+
+    /** Holds the outcomes; computed when first asked for. */
+    private static final class Computed {
+        static final List<Outcome> ALL = compute();
+
+        private Computed() {}
+
+        /** Table beside table on all cores; a table's rows one after the other, since they share what is dear. */
+        private static List<Outcome> compute() {
+            List<Bindings> all = bindings();
+            Map<String, List<Check>> tables = new LinkedHashMap<>();
+            for (Check check : checks()) {
+                tables.computeIfAbsent(check.table(), table -> new ArrayList<>()).add(check);
+            }
+            return tables.values().parallelStream()
+                    .flatMap(rows -> rows.stream().map(check -> outcome(check, bindingsOf(check, all))))
+                    .toList();
         }
-        return outcomes;
+
+        private static Outcome outcome(Check check, Bindings bindings) {
+            try {
+                return Outcome.of(check, bindings);
+            } catch (RuntimeException e) {
+                throw new IllegalStateException(check.id() + ": " + check.what(), e);
+            }
+        }
     }
 
     static Bindings bindingsOf(Check check, List<Bindings> all) {

@@ -2,6 +2,8 @@ package org.fizzhull.cli.agreement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -16,8 +18,8 @@ class AgreementTest {
     Path folder;
 
     @Test
-    void fiftyQuestions() {
-        Walk walk = new Walk(folder, 1).run(0, 50);
+    void fiftyQuestions() throws IOException {
+        Walk walk = Walk.together(walk("one", 1), 0, walk("other", 1), 25, 25);
 
         assertThat(walk.breaches()).as(walk.report(3)).isEmpty();
         assertThat(walk.answered().keySet())
@@ -32,10 +34,15 @@ class AgreementTest {
     /** {@code mvn -Pproof -pl cli -am test -Dtest=AgreementTest -Dsurefire.failIfNoSpecifiedTests=false}. */
     @Test
     @Tag("proof")
-    void fiveThousandQuestions() {
-        Walk walk = new Walk(folder, 2).run(0, 5000);
+    void fiveThousandQuestions() throws IOException {
+        Walk walk = Walk.together(walk("one", 2), 0, walk("other", 2), 2500, 2500);
 
         System.out.print(walk.report(1));
         assertThat(walk.breaches()).as(walk.report(3)).isEmpty();
+    }
+
+    /** A walk in a folder of its own. */
+    private Walk walk(String name, long seed) throws IOException {
+        return new Walk(Files.createDirectory(folder.resolve(name)), seed);
     }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * Asks questions by chance of all commands and holds the answers against the {@link Rules}.
@@ -37,6 +38,22 @@ final class Walk {
                 rule.check().accept(replies, what -> found(rule.says(), replies, what, ""));
             }
         }
+        return this;
+    }
+
+    /** Asks the questions of two seeds or ranges at a time; each walk has a folder of its own. */
+    static Walk together(Walk one, long first, Walk other, long second, long count) {
+        CompletableFuture<Walk> beside = CompletableFuture.supplyAsync(() -> other.run(second, count));
+        one.run(first, count);
+        return one.and(beside.join());
+    }
+
+    /** Adds what another walk found. */
+    private Walk and(Walk other) {
+        other.breaches.forEach(
+                (rule, cases) -> breaches.computeIfAbsent(rule, key -> new ArrayList<>()).addAll(cases));
+        other.answered.forEach((command, count) -> answered.merge(command, count, Integer::sum));
+        other.refused.forEach((command, count) -> refused.merge(command, count, Integer::sum));
         return this;
     }
 
