@@ -10,7 +10,7 @@ import org.fizzhull.recipe.Role;
 
 /**
  * The order of mixing (common practice, no source): fats melted, oils and scents stirred together, powders sifted
- * without the acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. PlaceWords
+ * without the acid, acid, oils, and the watery liquids last of all by spray; foaming powder late, since it dusts. Where
  * the recipe says acid last it follows the liquids.
  *
  * <p>A step without ingredients is left out. Cautions stand at the step where the ingredient is handled; the last step

@@ -26,7 +26,7 @@ import org.fizzhull.recipe.Liquid;
  * {@code Draw} are for the draws of a forecast: they refuse nothing, tell nothing and work out no second opinion.
  *
  * <pre>{@code
- * Mould mould = Mould.of(shape, MouldDimensions.Filling.usual(shape));
+ * MouldDimensions mould = MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape));
  * Pressed piece = Press.of(blend).press(PressWord.FIRM.pressure(), mould);
  * double mass = piece.dampMass(); // kg, damp
  * }</pre>

@@ -35,7 +35,7 @@ import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
-/** What weighings of a drying piece say. ExpectedReadings: data made up with a known truth (ANALYTIC), Bayes' rule. */
+/** What weighings of a drying piece say. Expected: data made up with a known truth (ANALYTIC), Bayes' rule. */
 class DryLogTest {
     private static final double DAY = 86400;
     private static final Sphere BALL = Sphere.ofDiameter(0.065);

@@ -79,7 +79,8 @@ final class Catalogue {
             List<Bindings> all = bindings();
             Map<String, List<Check>> tables = new LinkedHashMap<>();
             for (Check check : checks()) {
-                tables.computeIfAbsent(check.table(), table -> new ArrayList<>()).add(check);
+                tables.computeIfAbsent(check.table(), table -> new ArrayList<>())
+                        .add(check);
             }
             return tables.values().parallelStream()
                     .flatMap(rows -> rows.stream().map(check -> outcome(check, bindingsOf(check, all))))

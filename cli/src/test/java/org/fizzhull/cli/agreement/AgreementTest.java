@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * One true answer: sentence, rows, JSON, picture and sibling commands say the same of one question, whatever is asked. ExpectedReadings
+ * One true answer: sentence, rows, JSON, picture and sibling commands say the same of one question, whatever is asked. Expected
  * is agreement, never a number of our own.
  */
 class AgreementTest {

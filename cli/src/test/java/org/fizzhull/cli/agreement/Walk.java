@@ -50,8 +50,8 @@ final class Walk {
 
     /** Adds what another walk found. */
     private Walk and(Walk other) {
-        other.breaches.forEach(
-                (rule, cases) -> breaches.computeIfAbsent(rule, key -> new ArrayList<>()).addAll(cases));
+        other.breaches.forEach((rule, cases) ->
+                breaches.computeIfAbsent(rule, key -> new ArrayList<>()).addAll(cases));
         other.answered.forEach((command, count) -> answered.merge(command, count, Integer::sum));
         other.refused.forEach((command, count) -> refused.merge(command, count, Integer::sum));
         return this;

@@ -58,7 +58,8 @@ class MeasuredCommandsTest {
         assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left", "what is left");
         List<String> explained = new ArrayList<>(List.of(asked));
         explained.add("--explain");
-        assertThat(run("float", explained.toArray(new String[0])).out()).contains("draws that agree", "first order", "same bath");
+        assertThat(run("float", explained.toArray(new String[0])).out())
+                .contains("draws that agree", "first order", "same bath");
     }
 
     /** ANALYTIC: the weighed piece itself is asked about, so that its weight is the answer: of the mix, and said so. */

@@ -89,7 +89,7 @@ public final class WeighedTruths {
     }
 
     /**
-     * Sorted draws of the next weight, kg. Rare readings leave too few of few draws: these are drawn as a command does. PlaceWords
+     * Sorted draws of the next weight, kg. Rare readings leave too few of few draws: these are drawn as a command does. Where
      * even those are too few the bench counts as not narrowed and its next piece as not inside.
      */
     private double[] said(List<WeighedPiece> seen) {
