@@ -43,8 +43,8 @@ public final class DropModel implements Model {
     private final Maker maker;
     /** Whether a piece is pressed and dried, so that it is worth keeping. */
     private final boolean costly;
-    /** Leading columns that decide what is made. */
-    private final int makingColumns;
+    /** Columns that decide what is made. */
+    private final int[] makingColumns;
     /** Entered temperature of the bath, K. */
     private final double temperature;
     /** Whether it may float with a dry hollow. */
@@ -294,16 +294,18 @@ public final class DropModel implements Model {
 
     /** The piece of a draw in a mould of a volume ratio: one of the two kept where it is the same, else made. */
     private Piece made(double[] inputs, Draw draw, double ratio) {
+        double[] making = new double[makingColumns.length];
+        for (int k = 0; k < making.length; k++) {
+            making[k] = inputs[makingColumns[k]];
+        }
         for (int i = 0; i < kept.length; i++) {
             Piece piece = pieces[i];
-            if (piece != null
-                    && ratio == ratios[i]
-                    && Arrays.equals(inputs, 0, makingColumns, kept[i], 0, makingColumns)) {
+            if (piece != null && ratio == ratios[i] && Arrays.equals(making, kept[i])) {
                 return piece;
             }
         }
         Piece piece = maker.make(draw, ratio);
-        kept[oldest] = Arrays.copyOf(inputs, makingColumns);
+        kept[oldest] = making;
         pieces[oldest] = piece;
         ratios[oldest] = ratio;
         oldest = 1 - oldest;

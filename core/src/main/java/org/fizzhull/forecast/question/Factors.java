@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.making.MakingPriors;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.DrawValues;
 import org.fizzhull.forecast.prior.Factor;
@@ -210,63 +210,14 @@ public final class Factors implements Serializable {
     }
 
     /**
-     * {@return the rows that matter for a question, in the order in which they are drawn}
-     *
-     * <ol>
-     *   <li>its own rows of one column: scale, hand, press, mould, bath;
-     *   <li>those of this table: fizzing, gas, wet skin;
-     *   <li>its own rows of many columns, each of which counts for little: the powders' own densities, the recipe's lines;
-     *   <li>drying;
-     *   <li>what oil, foaming powder or starch in the mix and a measured depth profile add.
-     * </ol>
-     *
-     * <p>The first coordinates of a Sobol point are its most even ones, so what counts most stands first; and what is
-     * asked only of some answers about a piece stands last, so that all of them draw the same piece. In still water only
-     * the question's own rows bear on the answer; what is known of making matters only for a piece that is made.
+     * {@return the rows that matter for a question, in the order in which they are drawn ({@link AskedRows})} In still
+     * water only the question's own rows bear on the answer; what is known of making matters only for a piece that is
+     * made.
      *
      * @param question what is asked
      */
     public Factors asked(Question question) {
-        List<Factor> brought = new ArrayList<>(StandardPriors.ofQuestion(question));
-        Factor size = moulds.get(question.shape().bare());
-        if (size != null) {
-            brought.replaceAll(row -> row.input() == size.input() ? size : row);
-        }
-        List<Factor> own = over(brought).rows;
-        List<Factor> asked = new ArrayList<>();
-        List<Factor> many = new ArrayList<>();
-        List<Factor> drying = new ArrayList<>();
-        for (Factor row : own) {
-            List<Factor> stage = row.input().isOfDrying() ? drying : row.columns() > 1 ? many : asked;
-            stage.add(row);
-        }
-        if (!question.stillWater()) {
-            asked.addAll(ofTable(own, question.making() instanceof Weighed));
-        }
-        asked.addAll(many);
-        asked.addAll(drying);
-        asked.replaceAll(question.making().plan()::possible);
-        Factors rows = new Factors(asked, removed, dependence, moulds);
-        if (question.stillWater()) {
-            return rows;
-        }
-        List<Factor> last =
-                new ArrayList<>(StandardPriors.ofMix(question.making().mix()));
-        last.addAll(StandardPriors.ofForm(question.shape()));
-        return rows.followedBy(last, this);
-    }
-
-    /** The rows of this table that a question does not bring; what is known of making only for a piece that is made. */
-    private List<Factor> ofTable(List<Factor> own, boolean finished) {
-        List<Factor> left = new ArrayList<>();
-        for (Factor row : rows) {
-            boolean idle = row.input().isOfMaking() && (finished || dependence.holds(row.input()));
-            boolean brought = own.stream().anyMatch(other -> other.input() == row.input());
-            if (!brought && !idle) {
-                left.add(row);
-            }
-        }
-        return left;
+        return new Factors(AskedRows.of(question, this), removed, dependence, moulds);
     }
 
     /**
@@ -276,18 +227,19 @@ public final class Factors implements Serializable {
      * @param question what is asked, of a piece that is made
      */
     public Factors askedOfPress(Question question) {
-        return asked(question).followedBy(MakingPriors.feel(), this);
+        List<Factor> rows = AskedRows.of(question, this);
+        AskedRows.addMissing(over(MakingPriors.feel()).rows, rows);
+        return new Factors(rows, removed, dependence, moulds);
     }
 
-    /** These rows, then those of others that are not among them, with the rows of a table in the place of theirs. */
-    private Factors followedBy(List<Factor> others, Factors table) {
-        List<Factor> all = new ArrayList<>(rows);
-        for (Factor row : table.over(others).rows) {
-            if (row(row.input()).isEmpty()) {
-                all.add(row);
-            }
-        }
-        return new Factors(all, removed, dependence, moulds);
+    /** Whether an input is drawn together with others, as a bench leaves it. */
+    boolean holds(Input input) {
+        return dependence.holds(input);
+    }
+
+    /** What is known of the size of the mould of a question, where its owner measured it. */
+    Optional<Factor> sizeOf(Shape shape) {
+        return Optional.ofNullable(moulds.get(shape.bare()));
     }
 
     /**
@@ -357,16 +309,18 @@ public final class Factors implements Serializable {
         return -1;
     }
 
-    /** {@return the columns of the leading rows that are settled before the bath} */
-    public int makingColumns() {
-        int columns = 0;
+    /** {@return the places of the columns that are settled before the bath} */
+    public int[] makingColumns() {
+        IntStream.Builder places = IntStream.builder();
+        int at = 0;
         for (Factor row : rows) {
-            if (!row.input().isOfMaking()) {
-                break;
+            for (int k = 0; k < row.columns(); k++, at++) {
+                if (row.input().isOfMaking()) {
+                    places.add(at);
+                }
             }
-            columns += row.columns();
         }
-        return columns;
+        return places.build().toArray();
     }
 
     @Override
