@@ -13,6 +13,7 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
@@ -128,6 +129,7 @@ public record Bench(
      * @param said values by key, such as {@code loose cup: 205 g}
      */
     public Bench cup(String powder, Map<String, String> said) {
+        Given.all("powder, said", powder, said);
         Map<String, Map<String, String>> more = new LinkedHashMap<>(powders);
         more.put(powder, new LinkedHashMap<>(said));
         return new Bench(learned, scale, hygrometer, moulds, more);
@@ -155,6 +157,7 @@ public record Bench(
      * @param question what is asked
      */
     public Question on(Question question) {
+        Given.all("question", question);
         return scale.isPresent() ? question.on(scale.get()) : question;
     }
 

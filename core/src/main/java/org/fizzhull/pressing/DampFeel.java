@@ -98,7 +98,7 @@ final class DampFeel {
     }
 
     /**
-     * {@return the tensile strength, Pa, 0 without liquid} Bridges form from the liquid that rough faces and grains leave over;
+     * {@return the tensile strength, Pa, 0 without liquid or without pores} Bridges form from the liquid that rough faces and grains leave over;
      * they are complete at saturation 0.02 and weaker in proportion below.
      *
      * @param phi solid fraction
@@ -109,6 +109,9 @@ final class DampFeel {
         double ratio = liquid.ratio();
         double bridging = ratio == 0 ? 0 : saturation * (1 - lost / ratio);
         double complete = Math.max(0, Math.min(1, bridging / DampPacking.COMPLETE_BRIDGES));
+        if (complete == 0 || phi >= 1) {
+            return 0;
+        }
         return complete
                 * parameters.bridgeEfficiency()
                 * WetStrength.at(

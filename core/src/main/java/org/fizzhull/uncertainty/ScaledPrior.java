@@ -1,5 +1,7 @@
 package org.fizzhull.uncertainty;
 
+import java.util.Objects;
+
 /**
  * A prior whose every value is k times as large: x = k F^-1(u), ln p(x) = ln p_old(x/k) - ln k. Immutable.
  *
@@ -15,6 +17,7 @@ public record ScaledPrior(Prior old, double factor) implements Prior {
      * @throws IllegalArgumentException for such
      */
     public ScaledPrior {
+        Objects.requireNonNull(old, "old");
         if (!(factor > 0 && Double.isFinite(factor))) {
             throw new IllegalArgumentException("a factor above 0, not " + factor);
         }

@@ -68,32 +68,31 @@ final class Catalogue {
         return Computed.ALL;
     }
 
-    /** Holds the outcomes; computed when first asked for. */
+    /** Table beside table on all cores; a table's rows one after the other, since they share what is dear. */
+    private static List<Outcome> compute() {
+        List<Bindings> all = bindings();
+        Map<String, List<Check>> tables = new LinkedHashMap<>();
+        for (Check check : checks()) {
+            tables.computeIfAbsent(check.table(), table -> new ArrayList<>()).add(check);
+        }
+        return tables.values().parallelStream()
+                .flatMap(rows -> rows.stream().map(check -> outcome(check, bindingsOf(check, all))))
+                .toList();
+    }
+
+    private static Outcome outcome(Check check, Bindings bindings) {
+        try {
+            return Outcome.of(check, bindings);
+        } catch (RuntimeException e) {
+            throw new IllegalStateException(check.id() + ": " + check.what(), e);
+        }
+    }
+
+    /** Holds the outcomes; the work is done outside, since other threads wait for a class that is being initialised. */
     private static final class Computed {
         static final List<Outcome> ALL = compute();
 
         private Computed() {}
-
-        /** Table beside table on all cores; a table's rows one after the other, since they share what is dear. */
-        private static List<Outcome> compute() {
-            List<Bindings> all = bindings();
-            Map<String, List<Check>> tables = new LinkedHashMap<>();
-            for (Check check : checks()) {
-                tables.computeIfAbsent(check.table(), table -> new ArrayList<>())
-                        .add(check);
-            }
-            return tables.values().parallelStream()
-                    .flatMap(rows -> rows.stream().map(check -> outcome(check, bindingsOf(check, all))))
-                    .toList();
-        }
-
-        private static Outcome outcome(Check check, Bindings bindings) {
-            try {
-                return Outcome.of(check, bindings);
-            } catch (RuntimeException e) {
-                throw new IllegalStateException(check.id() + ": " + check.what(), e);
-            }
-        }
     }
 
     static Bindings bindingsOf(Check check, List<Bindings> all) {

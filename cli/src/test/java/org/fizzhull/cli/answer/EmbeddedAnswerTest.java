@@ -71,12 +71,12 @@ class EmbeddedAnswerTest {
 
     @Test
     void floatByteForByteWithTheSameWords() {
-        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "128 g", "--samples", "128", "--json");
+        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "148 g", "--samples", "128", "--json");
         Question question =
-                Question.weighed(ShapeText.read(NEAR), Units.grams(128)).on(GRAM_SCALE);
+                Question.weighed(ShapeText.read(NEAR), Units.grams(148)).on(GRAM_SCALE);
         FloatAnswer answer = new FloatAnswer(
                 FloatPredictor.standard().with(FEW).forecast(question),
-                NextText.words("fizzhull float --shape \"" + NEAR + "\" --mass \"128 g\""));
+                NextText.words("fizzhull float --shape \"" + NEAR + "\" --mass \"148 g\""));
 
         assertThat(written(answer.tree())).isEqualTo(run.out());
     }
@@ -95,9 +95,9 @@ class EmbeddedAnswerTest {
 
     @Test
     void floatByMapsAndAnotherLibraryWithoutWords() throws IOException {
-        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "128 g", "--samples", "128", "--json");
+        CommandRun run = CommandRun.of("float", "--shape", NEAR, "--mass", "148 g", "--samples", "128", "--json");
         Question question =
-                Question.weighed(ShapeText.read(NEAR), Units.grams(128)).on(GRAM_SCALE);
+                Question.weighed(ShapeText.read(NEAR), Units.grams(148)).on(GRAM_SCALE);
         FloatAnswer answer = FloatAnswer.of(FloatPredictor.standard().with(FEW).forecast(question));
 
         assertSame(run, answer, "/measure_next/what", "/measure_next/type");

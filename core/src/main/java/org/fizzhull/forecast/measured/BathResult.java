@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.measured;
 
 import java.util.Optional;
+import org.fizzhull.quantity.Given;
 
 /** What a piece did in its bath, in the words of a trials sheet. */
 public enum BathResult {
@@ -29,6 +30,7 @@ public enum BathResult {
      * @param word small letters: floated, rose or sank
      */
     public static Optional<BathResult> named(String word) {
+        Given.all("word", word);
         for (BathResult result : values()) {
             if (result.word.equals(word)) {
                 return Optional.of(result);

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.measured;
 
 import java.io.Serializable;
 import java.util.OptionalDouble;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.uncertainty.Normal;
@@ -28,6 +29,7 @@ public record DroppedPiece(BathResult result, OptionalDouble mass) implements Se
      * @throws Refusal {@code out-of-range}
      */
     public DroppedPiece {
+        Given.all("result, mass", result, mass);
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw new Refusal(
                     "out-of-range",

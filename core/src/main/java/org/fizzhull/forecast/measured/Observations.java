@@ -55,7 +55,7 @@ public record Observations(
      * @throws Refusal {@code conflict}
      */
     public Observations {
-        Given.all("fizz, rise, weighed, lift", fizz, rise, weighed, lift);
+        Given.all("fizz, rise, weighed, lift, results, dried", fizz, rise, weighed, lift, results, dried);
         fizz = List.copyOf(fizz);
         rise = List.copyOf(rise);
         lift = List.copyOf(lift);
@@ -144,6 +144,7 @@ public record Observations(
 
     /** {@return these observations, each weighed piece that names no mould being of this one} */
     public Observations weighedIn(Shape mould) {
+        Given.all("mould", mould);
         List<WeighedPiece> pieces = new ArrayList<>();
         eachWeighed(piece -> pieces.add(piece.shape().isPresent() ? piece : piece.in(mould)));
         Optional<WeighedPiece> all = pieces.stream().reduce(WeighedPiece::and);

@@ -59,11 +59,15 @@ final class AskedRows {
         }
     }
 
-    /** The rows of a table that a question does not bring; what is known of making only for a piece that is made. */
+    /**
+     * The rows of a table that a question does not bring: what is known of making only for a piece that is made, and of
+     * drying none, since a piece that dries brings those rows itself.
+     */
     private static List<Factor> ofTable(Factors table, List<Factor> own, boolean finished) {
         List<Factor> left = new ArrayList<>();
         for (Factor row : table.rows()) {
-            boolean idle = row.input().isOfMaking() && (finished || table.holds(row.input()));
+            boolean idle =
+                    row.input().isOfDrying() || (row.input().isOfMaking() && (finished || table.holds(row.input())));
             if (isMissing(row, own) && !idle) {
                 left.add(row);
             }
