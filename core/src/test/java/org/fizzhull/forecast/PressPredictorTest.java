@@ -87,6 +87,16 @@ class PressPredictorTest {
         assertThat(piece.topPressure().high() / 30e3).isCloseTo(Math.exp(1.95996 * sigma), within(0.02));
     }
 
+    /**
+     * By definition: how a mix answers to pressing is as unsure of a fill as of a pressed piece. The pressure behind a fill
+     * goes with the press scale, whose prior is x/÷ 3 (docs/physics/uncertainty.md, 2): 95 % of it span 3^(2 x 1.96) = 74.
+     */
+    @Test
+    void thePressureBehindAFillIsUnsure() {
+        Interval pressure = predictor.piece(ball, fill(chain(), 0.137)).topPressure();
+        assertThat(pressure.high() / pressure.low()).isGreaterThan(20);
+    }
+
     /** There and back: the mass that 30 kPa makes asks for 30 kPa; the scale of 0.5 g spans 2 x 1.96 x 0.5 g. */
     @Test
     void aFillTellsThePressureThatWouldMakeIt() {

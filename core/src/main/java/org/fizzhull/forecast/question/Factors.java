@@ -221,14 +221,19 @@ public final class Factors implements Serializable {
     }
 
     /**
-     * {@return the rows of a question and behind them those that only a press asks: how a piece feels} Since they stand
-     * last, what was asked before is drawn as without them, and a piece weighs the same in every answer.
+     * {@return the rows of a question and behind them those that only a press asks: how a piece feels and, of a fill, how
+     * hard it was pressed} Since they stand last, what was asked before is drawn as without them, and a piece weighs the
+     * same in every answer.
      *
      * @param question what is asked, of a piece that is made
      */
     public Factors askedOfPress(Question question) {
+        List<Factor> last =
+                new ArrayList<>(MakingPriors.powders(question.making().mix().orElseThrow()));
+        last.addAll(MakingPriors.pressing(1));
+        last.addAll(MakingPriors.feel());
         List<Factor> rows = AskedRows.of(question, this);
-        AskedRows.addMissing(over(MakingPriors.feel()).rows, rows);
+        AskedRows.addMissing(over(last).rows, rows);
         return new Factors(rows, removed, dependence, moulds);
     }
 
