@@ -10,14 +10,15 @@ import org.fizzhull.quantity.Given;
  * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
  * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
  *     entrained up-flow wins
- * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a depth below 0, and for what is no finite number
  */
 public record VoyageParameters(double wetSkinDepth, double plumeFactor) implements Serializable {
     /**
      * Refuses what is no number, and a depth below 0.
      *
      * @param wetSkinDepth depth of wet pores behind the face of the usual mix, m; see {@link org.fizzhull.fizz.WetSkin}
-     * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the entrained up-flow wins
+     * @param plumeFactor part of the plume's gas fraction that lightens the water around the piece; negative where the
+     *     entrained up-flow wins
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for such
      */
     public VoyageParameters {
         Given.notNegative("wet skin depth", wetSkinDepth);
