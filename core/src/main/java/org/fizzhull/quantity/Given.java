@@ -25,7 +25,7 @@ public final class Given {
     public static void all(String names, Object... values) {
         for (int i = 0; i < values.length; i++) {
             if (values[i] == null) {
-                throw new NullPointerException(names.split(", ")[i] + " is null");
+                throw new NullPointerException(names.split(", ", -1)[i] + " is null");
             }
         }
     }

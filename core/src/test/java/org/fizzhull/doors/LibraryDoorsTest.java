@@ -16,6 +16,7 @@ import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
@@ -194,7 +195,7 @@ class LibraryDoorsTest {
         boolean mayBeNull = Stream.of(door.getAnnotatedParameterTypes()[place].getAnnotations())
                 .anyMatch(annotation ->
                         annotation.annotationType().getSimpleName().equals("Nullable"));
-        if (type.isPrimitive() && type != double.class || mayBeNull) {
+        if ((type.isPrimitive() && type != double.class) || mayBeNull) {
             return;
         }
         Object[] spoilt = valid.clone();
@@ -203,14 +204,13 @@ class LibraryDoorsTest {
         String what = name(door) + " with " + spoilt[place] + " for " + named(door, place);
         try {
             Object answer = call(door, on, spoilt);
-            boolean number = answer instanceof Double || Double.class.isInstance(answer);
-            if (!(type == double.class && number && door instanceof Method)) {
+            if (!(type == double.class && answer instanceof Double number && door instanceof Method)) {
                 wrong.add(what + " is accepted");
-            } else if (!isRelation(door) && !Double.isNaN((Double) answer)) {
+            } else if (!isRelation(door) && !Double.isNaN(number)) {
                 wrong.add(what + " gives " + answer);
             }
         } catch (InvocationTargetException e) {
-            Throwable refused = e.getCause();
+            Throwable refused = Objects.requireNonNull(e.getCause());
             boolean good = refused instanceof IllegalArgumentException
                     || (type != double.class && refused instanceof NullPointerException);
             String message = String.valueOf(refused.getMessage()).toLowerCase(Locale.ROOT);

@@ -64,7 +64,7 @@ final class DeepestPoint {
                 }
             }
             turn += DIRECTIONS;
-            step = best == at ? step / 2 : Math.min(step * 1.5, longest(best, over) / 2);
+            step = most > depth ? Math.min(step * 1.5, longest(best, over) / 2) : step / 2;
             at = best;
             depth = most;
         }

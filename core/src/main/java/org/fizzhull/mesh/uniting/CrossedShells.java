@@ -134,19 +134,25 @@ public final class CrossedShells {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
         TriangleMesh parts = new TriangleMesh(apart.xyz(), apart.corners());
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, attempt);
-            try {
-                int[] left = Union.within(at, apart.corners());
-                double[] place = Arrays.copyOf(at.place, 3 * at.count());
-                if (left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME) {
-                    return Optional.of(new United(place, left, 0));
-                }
-            } catch (UnclearException unclear) {
-                // the next attempt grows and shakes otherwise
-                continue;
+            Optional<United> united = themselves(parts, apart, shell, attempt);
+            if (united.isPresent()) {
+                return united;
             }
         }
         return Optional.empty();
+    }
+
+    /** One attempt, each of which grows and shakes the shells otherwise; empty where what is inside stays unclear. */
+    private static Optional<United> themselves(TriangleMesh parts, ShellCorners apart, int[] shell, int attempt) {
+        Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, attempt);
+        try {
+            int[] left = Union.within(at, apart.corners());
+            double[] place = Arrays.copyOf(at.place, 3 * at.count());
+            boolean same = left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME;
+            return same ? Optional.of(new United(place, left, 0)) : Optional.empty();
+        } catch (UnclearException unclear) {
+            return Optional.empty();
+        }
     }
 
     /** When each body is taken: 0 for those that cross nothing, else the same number for several that do not cross. */

@@ -93,7 +93,7 @@ final class StarOutline implements Outline {
 
     /** Distance of the centre from the nearest line that touches the star: along an edge, or across two points, m. */
     double reach() {
-        return notched ? outer * Math.cos(Math.PI / (triangles / 2)) : apothem();
+        return notched ? outer * Math.cos(2 * Math.PI / triangles) : apothem();
     }
 
     /** Distance of the centre from the line of an edge, m. */

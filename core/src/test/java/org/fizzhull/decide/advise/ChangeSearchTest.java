@@ -109,7 +109,8 @@ class ChangeSearchTest {
         @Override
         public Optional<Changed> at(Design design, int level) {
             Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
-            return Optional.of(new Changed(piece(design == planned ? 142 : 10), new Step(kind, "", setting, setting)));
+            return Optional.of(
+                    new Changed(piece(design.equals(planned) ? 142 : 10), new Step(kind, "", setting, setting)));
         }
     }
 }
