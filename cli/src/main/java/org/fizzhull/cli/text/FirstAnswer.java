@@ -53,7 +53,7 @@ public record FirstAnswer(String head, List<Notice> notes, String below) {
     }
 
     private int told() {
-        long room = MOST_LINES - lines(head) - 1 - lines(below);
+        int room = MOST_LINES - lines(head) - 1 - lines(below);
         for (int i = 0; i < notes.size(); i++) {
             room -= lines(NoticeText.paragraph(notes.get(i)));
             if (i > 0 && room < (i + 1 < notes.size() ? 1 : 0)) {

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Dimension;
@@ -99,10 +100,11 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
      * @param typed the words of the command line
      */
     public String message(Refusal refusal, List<String> typed) {
+        String message = Objects.requireNonNull(refusal.getMessage());
         if (metric() || BARE.matcher(refusal.read()).matches()) {
-            return refusal.getMessage();
+            return message;
         }
-        return NumberText.plain(turned(PAIR.matcher(refusal.getMessage()).replaceAll(pair -> {
+        return NumberText.plain(turned(PAIR.matcher(message).replaceAll(pair -> {
             boolean own = typed.stream().anyMatch(word -> word.contains(pair.group()));
             return own ? pair.group() : NumberText.joined(pair.group());
         })));
