@@ -73,11 +73,11 @@ public final class CompareText implements Answer {
 
     @Override
     public String whole() {
-        return page(shown());
+        return page(rowsShown());
     }
 
     /** How many of the rows fit. */
-    private int shown() {
+    private int rowsShown() {
         int shown = comparison.rows().size();
         while (shown > FEWEST_ROWS && Table.lines(page(shown)).size() > MOST_LINES) {
             shown--;
@@ -98,7 +98,7 @@ public final class CompareText implements Answer {
 
     @Override
     public String behind() {
-        boolean all = shown() == comparison.rows().size();
+        boolean all = rowsShown() == comparison.rows().size();
         List<Notice> rest = new ArrayList<>(notices);
         rest.removeAll(CompareSentence.said(comparison));
         rest.removeAll(told().subList(0, told().size() - untold()));

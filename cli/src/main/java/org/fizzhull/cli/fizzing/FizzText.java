@@ -11,7 +11,6 @@ import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.FirstAnswer;
-import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
@@ -51,6 +50,11 @@ public record FizzText(FizzForecast forecast) implements Answer {
 
     @Override
     public String whole() {
+        return first().whole();
+    }
+
+    @Override
+    public String shown() {
         return first().text();
     }
 
@@ -115,8 +119,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
                         .row(
                                 "mix on the surface",
                                 ExplainText.surface(forecast.piece().makeup().additives()))
-                        .row("band", band(forecast.sampling().samples()))
-                + NoticeText.paragraphs(first().rest());
+                        .row("band", band(forecast.sampling().samples()));
     }
 
     @Override

@@ -47,6 +47,11 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public String whole() {
+        return first().whole();
+    }
+
+    @Override
+    public String shown() {
         return first().text();
     }
 
@@ -60,9 +65,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     @Override
     public String behind() {
-        return ExplainText.of(forecast)
-                + NoticeText.paragraphs(first().rest())
-                + NoticeText.paragraphs(forecast.notices(), Notice.Kind.REMARK);
+        return ExplainText.of(forecast) + NoticeText.paragraphs(forecast.notices(), Notice.Kind.REMARK);
     }
 
     @Override

@@ -65,6 +65,11 @@ public final class PressText implements Answer {
 
     @Override
     public String whole() {
+        return first().whole();
+    }
+
+    @Override
+    public String shown() {
         return first().text();
     }
 
@@ -144,7 +149,6 @@ public final class PressText implements Answer {
         return out.append(table)
                 .append(Table.paragraph("Press constants below 1 MPa are not published for these powders: they are"
                         + " assumed and wide. One weighed piece sharpens them most."))
-                .append(NoticeText.paragraphs(first().rest()))
                 .toString();
     }
 

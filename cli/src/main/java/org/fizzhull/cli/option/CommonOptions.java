@@ -115,8 +115,9 @@ public final class CommonOptions {
             return;
         }
         ShownUnits units = units(arguments);
-        out.print(units.in(quiet ? answer.brief() : answer.whole()));
-        if (arguments.has(EXPLAIN)) {
+        boolean explains = arguments.has(EXPLAIN);
+        out.print(units.in(quiet ? answer.brief() : explains ? answer.whole() : answer.shown()));
+        if (explains) {
             out.print(units.in(answer.behind()));
         }
     }

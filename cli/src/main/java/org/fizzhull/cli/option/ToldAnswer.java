@@ -24,11 +24,19 @@ record ToldAnswer(Answer answer, Notice notice) implements Answer {
 
     @Override
     public String whole() {
-        String whole = answer.whole();
-        int caution = whole.indexOf(CAUTION);
-        // cautions stand last
-        int at = caution < 0 ? whole.length() : caution + 1;
-        return whole.substring(0, at) + NoticeText.paragraph(notice) + whole.substring(at);
+        return with(answer.whole());
+    }
+
+    @Override
+    public String shown() {
+        return with(answer.shown());
+    }
+
+    /** A text with the notice in front of its cautions, which stand last. */
+    private String with(String text) {
+        int caution = text.indexOf(CAUTION);
+        int at = caution < 0 ? text.length() : caution + 1;
+        return text.substring(0, at) + NoticeText.paragraph(notice) + text.substring(at);
     }
 
     @Override

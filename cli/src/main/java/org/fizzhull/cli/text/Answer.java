@@ -9,8 +9,13 @@ public interface Answer {
     /** The sentence and the cautions. */
     String brief();
 
-    /** The whole answer. */
+    /** The whole answer, as a page and an explanation show it. */
     String whole();
+
+    /** As much of the whole answer as fits a small window. */
+    default String shown() {
+        return whole();
+    }
 
     /** What stands behind it: figures, priors and sources. */
     String behind();

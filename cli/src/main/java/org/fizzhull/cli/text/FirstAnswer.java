@@ -6,7 +6,7 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * A first answer that fits a small window: sentence and rows, then as many notes as there is room for, one at least, then the
- * cautions, which are never left out. The notes that are left out stand in the explanation.
+ * cautions, which are never left out. With an explanation, and on a page, all notes stand.
  *
  * @param head sentence and rows
  * @param notes what is told below them, most needed first
@@ -40,16 +40,19 @@ public record FirstAnswer(String head, List<Notice> notes, String below) {
     }
 
     /** The whole of it. */
+    public String whole() {
+        return text(notes.size());
+    }
+
+    /** What there is room for; the notes that are left out are counted. */
     public String text() {
-        int told = told();
+        return text(told());
+    }
+
+    private String text(int told) {
         String last = told < notes.size() ? "Note: and " + (notes.size() - told) + " more: --explain\n" : "";
         String foot = NoticeText.paragraphs(notes.subList(0, told)) + last + below;
         return head + (foot.isEmpty() ? "" : "\n") + foot;
-    }
-
-    /** The notes that are left out. */
-    public List<Notice> rest() {
-        return notes.subList(told(), notes.size());
     }
 
     private int told() {

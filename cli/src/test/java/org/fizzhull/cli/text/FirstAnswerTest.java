@@ -43,7 +43,7 @@ class FirstAnswerTest {
         assertThat(text).contains("Caution: ");
     }
 
-    /** Cautions stand last and whole, the first note always; what is left out is counted and can be had. */
+    /** Cautions stand last and whole, the first note always; what is left out is counted, and stands in the whole. */
     @Test
     void notesGiveWayToCautions() {
         List<Notice> notices = new ArrayList<>();
@@ -59,9 +59,10 @@ class FirstAnswerTest {
         assertThat(answer.text())
                 .isEqualTo(rows
                         + "\nNote: note 0\nNote: and 5 more: --explain\nCaution: mind the edge\nCaution: slippery\n");
-        assertThat(answer.rest())
-                .extracting(Notice::text)
-                .containsExactly("note 1", "note 2", "note 3", "note 4", "note 5");
+        assertThat(answer.whole())
+                .isEqualTo(rows
+                        + "\nNote: note 0\nNote: note 1\nNote: note 2\nNote: note 3\nNote: note 4\nNote: note 5\n"
+                        + "Caution: mind the edge\nCaution: slippery\n");
         FirstAnswer all = FirstAnswer.of("row\n".repeat(10), notices, Optional.of(said), "");
         assertThat(all.text()).contains("Note: note 5\nCaution: mind").doesNotContain("more", "aside", "said");
         assertThat(FirstAnswer.of("row\n", List.of(), Optional.empty(), "").text())
