@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.DriedPiece;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
 
@@ -162,7 +162,7 @@ final class MeasuredKeys {
     }
 
     /** A drying log; all of them stand under {@code further}. */
-    private static void further(AnswerWriter to, DriedPiece pieces) {
+    private static void further(AnswerWriter to, LoggedPieces pieces) {
         int weighings = pieces.log().pieces().stream()
                 .mapToInt(one -> one.times().size())
                 .sum();

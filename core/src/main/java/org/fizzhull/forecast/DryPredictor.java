@@ -169,7 +169,7 @@ public final class DryPredictor {
         DryModel.Made made = DryModel.Made.of(making);
         DryingPlan plan = made.plan();
         PieceLimits.checkPiece(shape, making);
-        if (log.isPresent() && log.get().end() > end(plan)) {
+        if (log.isPresent() && log.get().end() > plan.duration()) {
             throw new IllegalArgumentException("the last weighing is after the end of the plan");
         }
         // the draws, after what was measured on other pieces; then the weighings choose among them
@@ -267,18 +267,9 @@ public final class DryPredictor {
                 packed.making().drying());
     }
 
-    /** Length of a plan, storage included, s. */
-    private static double end(DryingPlan plan) {
-        double end = 0;
-        for (var phase : plan.phases()) {
-            end += phase.duration();
-        }
-        return end;
-    }
-
     /** Even times in a step that people like, and the end. */
     private static double[] times(DryingPlan plan) {
-        double end = end(plan);
+        double end = plan.duration();
         // the finest step that needs no more rows than are shown
         double step = NICE_HOURS[NICE_HOURS.length - 1] * HOUR;
         for (double hours : NICE_HOURS) {

@@ -102,7 +102,7 @@ public final class BathedPieces {
     private record Unfit(String shortly, Refusal refusal) {}
 
     private Optional<Unfit> unfit(String option, String text) {
-        Optional<Shape> mould = MeasuredText.mould(arguments, text);
+        Optional<Shape> mould = TypedMeasurement.mould(arguments, text);
         int recipes = arguments.texts(MakingOptions.RECIPE).size();
         if (recipes > 1) {
             return unfit("several recipes are compared", WeighedOptions.severalMixes(option, text, recipes));
@@ -148,8 +148,8 @@ public final class BathedPieces {
     }
 
     private void add(String option, String text) {
-        Shape mould = MeasuredText.mould(arguments, text).orElse(moulds.get(0));
+        Shape mould = TypedMeasurement.mould(arguments, text).orElse(moulds.get(0));
         Observations before = byMould.getOrDefault(mould, Observations.none());
-        byMould.put(mould, MeasuredText.and(before, option, text.substring(0, MeasuredText.mouldAt(text))));
+        byMould.put(mould, TypedMeasurement.and(before, option, text.substring(0, TypedMeasurement.mouldAt(text))));
     }
 }

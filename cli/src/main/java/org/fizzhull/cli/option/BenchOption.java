@@ -77,12 +77,12 @@ public final class BenchOption {
 
     private static double water(BenchFile.Measured filled) {
         String text = filled.piece().text();
-        return WATER.parseExact(filled.key(), text.substring(0, MeasuredText.mouldAt(text)));
+        return WATER.parseExact(filled.key(), text.substring(0, TypedMeasurement.mouldAt(text)));
     }
 
     private static Shape mould(Arguments arguments, BenchFile.Measured filled) {
         String text = filled.piece().text();
-        return MeasuredText.mould(arguments, text)
+        return TypedMeasurement.mould(arguments, text)
                 .orElseThrow(() -> filled.here(new Refusal(
                         "missing-value",
                         filled.key(),

@@ -11,7 +11,7 @@ import org.fizzhull.cli.file.Dates;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.DriedPiece;
+import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.question.Question;
@@ -119,7 +119,7 @@ public final class DryingLogs {
         return Path.of(log.file()).resolveSibling(name).toString();
     }
 
-    private static DriedPiece piece(Arguments told, BenchFile.Log log, Blend blend, Shape asked) {
+    private static LoggedPieces piece(Arguments told, BenchFile.Log log, Blend blend, Shape asked) {
         String file =
                 told.required(LOG, "a table of weighings, such as log: weights.csv", "It stands beside this file.");
         told.required(
@@ -140,6 +140,6 @@ public final class DryingLogs {
                         "",
                         "fill: 146 g or press: firm",
                         "Say how much damp mix went into the mould, or how hard it was pressed."));
-        return new DriedPiece(shape, making, weighings);
+        return new LoggedPieces(shape, making, weighings);
     }
 }

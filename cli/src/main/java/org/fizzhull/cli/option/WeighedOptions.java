@@ -97,11 +97,11 @@ public final class WeighedOptions {
     public static String told(String texts, String press, Optional<String> mould) {
         List<String> told = new ArrayList<>();
         for (String text : apart(texts)) {
-            int in = MeasuredText.mouldAt(text);
+            int in = TypedMeasurement.mouldAt(text);
             String front = text.substring(0, in);
-            String pressed = front.contains(MeasuredText.AT) ? front : front + MeasuredText.AT + press;
+            String pressed = front.contains(TypedMeasurement.AT) ? front : front + TypedMeasurement.AT + press;
             String from = in == text.length()
-                    ? mould.map(shape -> MeasuredText.IN + shape).orElse("")
+                    ? mould.map(shape -> TypedMeasurement.IN + shape).orElse("")
                     : text.substring(in);
             told.add(pressed + from);
         }
@@ -127,13 +127,13 @@ public final class WeighedOptions {
 
     /** {@code 146 g at firm in dome(diameter=80 mm)}; without a press that of the piece asked about. */
     private static WeighedPiece piece(Arguments arguments, String text) {
-        String front = text.substring(0, MeasuredText.mouldAt(text));
-        int at = front.indexOf(MeasuredText.AT);
-        Amount mass = MeasuredText.MASS.parse(MeasuredOptions.WEIGHED, at < 0 ? front : front.substring(0, at));
+        String front = text.substring(0, TypedMeasurement.mouldAt(text));
+        int at = front.indexOf(TypedMeasurement.AT);
+        Amount mass = TypedMeasurement.MASS.parse(MeasuredOptions.WEIGHED, at < 0 ? front : front.substring(0, at));
         Optional<String> press = at < 0
                 ? arguments.text(MakingOptions.PRESS)
-                : Optional.of(front.substring(at + MeasuredText.AT.length()).trim());
-        Optional<Shape> mould = MeasuredText.mould(arguments, text);
+                : Optional.of(front.substring(at + TypedMeasurement.AT.length()).trim());
+        Optional<Shape> mould = TypedMeasurement.mould(arguments, text);
         WeighedPiece piece = pressed(
                 arguments,
                 mould,

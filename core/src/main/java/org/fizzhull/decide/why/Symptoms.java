@@ -87,8 +87,7 @@ final class Symptoms {
     /** {@return the course of drying with a fault; empty where the design is not dried} */
     static Optional<DryForecast> dry(Faults.Faulty faulty, Sampling sampling, Workers workers) {
         Making making = faulty.made().making();
-        boolean dries = (making instanceof FilledMould f && !f.plan().phases().isEmpty())
-                || (making instanceof PressedMould p && !p.plan().phases().isEmpty());
+        boolean dries = !making.plan().phases().isEmpty();
         DryPredictor predictor =
                 DryPredictor.standard().with(faulty.factors()).with(sampling).with(workers);
         return dries ? Optional.of(predictor.forecast(faulty.made().shape(), making)) : Optional.empty();

@@ -48,6 +48,15 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
         return new DryingPlan(List.of());
     }
 
+    /** {@return the length of all phases, storage included, s} */
+    public double duration() {
+        double sum = 0;
+        for (DryingPhase phase : phases) {
+            sum += phase.duration();
+        }
+        return sum;
+    }
+
     /**
      * {@return the same with another time in its first phase, s}
      *

@@ -151,7 +151,7 @@ public final class Conditioned {
     }
 
     /** Refuses a drying log of another mix, or beside a piece that is not dried. */
-    private static void checkDried(Question question, DriedPiece piece) {
+    private static void checkDried(Question question, LoggedPieces piece) {
         if (question.making() instanceof Weighed || !question.making().isDried()) {
             throw MeasuredNotices.notDried("a drying log, and a piece of which no drying is told");
         }

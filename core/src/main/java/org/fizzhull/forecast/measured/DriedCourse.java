@@ -18,7 +18,7 @@ import org.fizzhull.voyage.DropBalance;
  */
 final class DriedCourse {
     private final PreparedQuestion prepared;
-    private final DriedPiece piece;
+    private final LoggedPieces piece;
     /** How densely the powders of a draw lie in those pieces. */
     private final Packing packing;
     /** Takes a damp piece through the air of the log. */
@@ -28,7 +28,7 @@ final class DriedCourse {
     /** Whether they are of the mould that is asked about. */
     private final boolean sameMould;
 
-    DriedCourse(PreparedQuestion prepared, DriedPiece piece) {
+    DriedCourse(PreparedQuestion prepared, LoggedPieces piece) {
         this.prepared = prepared;
         this.piece = piece;
         Shape shape = piece.shape();

@@ -60,7 +60,7 @@ final class FurtherMeasurements {
             boolean floated = piece.result() == BathResult.FLOATED;
             likelihoods.add(inputs -> Math.log(DroppedPiece.chance(floated, voyage.spare(inputs), own)));
         }
-        for (DriedPiece piece : seen.dried()) {
+        for (LoggedPieces piece : seen.dried()) {
             likelihoods.add(new DriedCourse(prepared, piece)::logLikelihood);
         }
     }

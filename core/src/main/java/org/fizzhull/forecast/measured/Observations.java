@@ -38,7 +38,7 @@ public record Observations(
         Optional<WeighedPiece> weighed,
         List<HeldPiece> lift,
         List<DroppedPiece> results,
-        List<DriedPiece> dried)
+        List<LoggedPieces> dried)
         implements Serializable {
     private static final Observations NONE =
             new Observations(List.of(), List.of(), Optional.empty(), List.of(), List.of(), List.of());
@@ -138,7 +138,7 @@ public record Observations(
      *
      * @param pieces weighings of pieces of the mix while they dried
      */
-    public Observations dried(DriedPiece pieces) {
+    public Observations dried(LoggedPieces pieces) {
         return new Observations(fizz, rise, weighed, lift, results, and(dried, pieces));
     }
 

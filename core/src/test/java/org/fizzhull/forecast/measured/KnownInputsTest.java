@@ -103,7 +103,7 @@ class KnownInputsTest {
         DryForecast prior = predictor.forecast(BALL, making);
         DryLog log = log(prior);
         DryForecast own = predictor.with(log).forecast(BALL, making);
-        Observations seen = Observations.none().dried(new DriedPiece(BALL, making, log));
+        Observations seen = Observations.none().dried(new LoggedPieces(BALL, making, log));
         DryForecast others = predictor.with(seen).forecast(BALL, making);
         Interval expected = own.ready().orElseThrow();
         Interval ready = others.ready().orElseThrow();
@@ -121,11 +121,11 @@ class KnownInputsTest {
     @Test
     void aLogBesideAPieceThatIsNotDriedHereIsRefused() {
         DryForecast prior = DryPredictor.standard().with(new Sampling(1, 128)).forecast(BALL, making(21));
-        Observations seen = Observations.none().dried(new DriedPiece(BALL, making(21), log(prior)));
+        Observations seen = Observations.none().dried(new LoggedPieces(BALL, making(21), log(prior)));
         assertThatThrownBy(() -> PREDICTOR.with(seen).forecast(QUESTION))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("conflict"));
-        assertThatThrownBy(() -> new DriedPiece(BALL, making(21), late()))
+        assertThatThrownBy(() -> new LoggedPieces(BALL, making(21), late()))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("conflict"));
     }

@@ -2,9 +2,7 @@ package org.fizzhull.forecast.measured;
 
 import java.io.Serializable;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -17,7 +15,7 @@ import org.fizzhull.shape.Shape;
  * @param making how they were filled or pressed, with the air they dried in, until the last weighing or longer
  * @param log the weighings
  */
-public record DriedPiece(Shape shape, Making making, DryLog log) implements Serializable {
+public record LoggedPieces(Shape shape, Making making, DryLog log) implements Serializable {
     /**
      * Refuses pieces that were not dried, or not for so long.
      *
@@ -26,11 +24,8 @@ public record DriedPiece(Shape shape, Making making, DryLog log) implements Seri
      * @param log the weighings
      * @throws Refusal {@code conflict}
      */
-    public DriedPiece {
-        double end = 0;
-        for (var phase : plan(making).phases()) {
-            end += phase.duration();
-        }
+    public LoggedPieces {
+        double end = making.plan().duration();
         if (!(log.end() <= end)) {
             throw new Refusal(
                     "conflict",
@@ -43,12 +38,6 @@ public record DriedPiece(Shape shape, Making making, DryLog log) implements Seri
 
     /** {@return what they went through} */
     DryingPlan plan() {
-        return plan(making);
-    }
-
-    private static DryingPlan plan(Making making) {
-        return making instanceof FilledMould filled
-                ? filled.plan()
-                : making instanceof PressedMould pressed ? pressed.plan() : DryingPlan.none();
+        return making.plan();
     }
 }

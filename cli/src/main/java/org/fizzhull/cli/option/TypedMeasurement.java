@@ -16,7 +16,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 
 /** What was measured on one piece in the bath, as it is typed or written in a bench file. Stateless. */
-final class MeasuredText {
+final class TypedMeasurement {
     static final String AT = " at ";
     static final String IN = " in ";
     static final Allowed MASS = Allowed.above(0, Unit.GRAM);
@@ -27,7 +27,7 @@ final class MeasuredText {
     private static final String AFTER = " after ";
     private static final String LEFT = "left";
 
-    private MeasuredText() {}
+    private TypedMeasurement() {}
 
     /** Where {@code in SHAPE} begins behind a piece, as in {@code 95 s at 150 g in sphere(diameter=65 mm)}; its end where it names no shape. */
     static int mouldAt(String text) {
