@@ -163,6 +163,24 @@ class BathChemistryTest {
         assertThat(salted.ionicStrength()).isCloseTo(0.3 / 0.05844277 / salted.waterMass(), within(1e-5));
     }
 
+    /**
+     * ANALYTIC: an acid half neutralised, its gas gone, stands at its pK less the lg of the coefficient of its ion, by Davies
+     * with 0.509, at b of each form: pK + lg((b + h)/(b - h)) - 0.509 (I^(1/2)/(1 + I^(1/2)) - 0.3 I), h = 10^-pH. Constants at
+     * 25 C: textbook, from memory.
+     */
+    @ParameterizedTest
+    @CsvSource({"LACTIC, 3.86", "ASCORBIC, 4.10"})
+    void anAcidHalfNeutralisedStandsAtItsConstant(Acid acid, double constant) {
+        Reagents half = Reagents.none().withBicarbonate(7.5).withAcid(acid, 15);
+        BathWater water = BathChemistry.of(bath(25, 0.150), half).open(0);
+        double each = 7.5 / water.waterMass();
+        double root = Math.sqrt(each);
+        double davies = 0.509 * (root / (1 + root) - 0.3 * each);
+        double h = Math.pow(10, -constant);
+        double expected = constant + Math.log10((each + h) / (each - h)) - davies;
+        assertThat(water.ph()).isCloseTo(expected, within(0.005));
+    }
+
     /** SECOND-HAND: salt drives the gas out: at one pressure its molality falls by the factor 10^(0.1 I), I in mol/kg. */
     @Test
     void saltDrivesTheGasOut() {
