@@ -156,8 +156,7 @@ class BathChemistryTest {
         BathWater pure = BathChemistry.of(bath(25, 0.150), Reagents.none()).closed();
         BathWater salted =
                 BathChemistry.of(bath(25, 0.150).withSalt(0.3), Reagents.none()).closed();
-        assertThat(pure.ionicStrength())
-                .isCloseTo(Math.pow(10, -pure.ph() + 0.509 * Math.sqrt(1e-7)), within(1e-12));
+        assertThat(pure.ionicStrength()).isCloseTo(Math.pow(10, -pure.ph() + 0.509 * Math.sqrt(1e-7)), within(1e-12));
         assertThat(salted.ph()).isCloseTo(pure.ph(), within(0.001));
         // molar masses to four digits
         assertThat(salted.ionicStrength()).isCloseTo(0.3 / 0.05844277 / salted.waterMass(), within(1e-5));

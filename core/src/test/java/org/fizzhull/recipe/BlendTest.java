@@ -51,6 +51,27 @@ class BlendTest {
                 .wet("cocoa butter", "6 g");
     }
 
+    /** ANALYTIC: citric acid binds one water a mole, 18.015 g on 192.124 g; a quarter of this powder is citric acid. */
+    @Test
+    void waterThatAcidBinds() {
+        Blend blend = Blend.of(new RecipeBuilder(table, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("citric acid anhydrous", "100 g")
+                .build());
+        assertThat(blend.hydrateUptake()).isCloseTo(0.25 * 18.015 / 192.124, within(1e-4));
+        assertThat(Blend.of(invented().build()).hydrateUptake()).isZero();
+    }
+
+    /** By definition: a blend is its recipe. */
+    @Test
+    void blendsOfOneRecipeAreEqual() {
+        Blend blend = Blend.of(invented().build());
+        assertThat(blend)
+                .isEqualTo(Blend.of(invented().build()))
+                .hasSameHashCodeAs(Blend.of(invented().build()));
+        assertThat(blend).isNotEqualTo(Blend.of(invented().wet("water", "1 g").build()));
+    }
+
     @Test
     void sharesAndDensities() {
         Blend blend = Blend.of(invented().build());

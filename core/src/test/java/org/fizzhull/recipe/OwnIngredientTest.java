@@ -90,11 +90,11 @@ class OwnIngredientTest {
         }
         for (double beyond : new double[] {0.999 * density.low(), 1.001 * density.high()}) {
             assertThatThrownBy(() -> own("brine", Map.of("liquid density", beyond + " " + density.unit())))
-                    .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code())
-                            .isEqualTo("out-of-range"));
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.code()).isEqualTo("out-of-range"));
         }
-        Ingredient sand = own(
-                "sand", Map.of("true density", "2.6 g/cm3", "loose density", "1.5 g/cm3", "grain size", "0.3 mm"));
+        Ingredient sand =
+                own("sand", Map.of("true density", "2.6 g/cm3", "loose density", "1.5 g/cm3", "grain size", "0.3 mm"));
         assertThat(sand.value(Property.GRAIN_SIZE)).isCloseTo(300e-6, within(1e-15));
     }
 
@@ -102,16 +102,19 @@ class OwnIngredientTest {
     @Test
     void mendsNameWhatIsAllowed() {
         assertThatThrownBy(() -> own("kaolin", Map.of("density", "2.6 g/cm3")))
-                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed())
-                        .isEqualTo("true density, loose density or tapped density"));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        r -> assertThat(r.allowed()).isEqualTo("true density, loose density or tapped density"));
         assertThatThrownBy(() -> own("sunflower oil", Map.of("density", "0.9 g/cm3")))
-                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed())
-                        .isEqualTo("liquid density"));
+                .isInstanceOfSatisfying(
+                        Refusal.class, r -> assertThat(r.allowed()).isEqualTo("liquid density"));
         assertThatThrownBy(() -> own("sand", Map.of("role", "ballast", "true density", "2.6 g/cm3")))
-                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed().split(", "))
-                        .hasSize(Role.values().length)
-                        .contains("acid", "food powder")
-                        .doesNotContain(""));
+                .isInstanceOfSatisfying(
+                        Refusal.class,
+                        r -> assertThat(r.allowed().split(", "))
+                                .hasSize(Role.values().length)
+                                .contains("acid", "food powder")
+                                .doesNotContain(""));
     }
 
     /** A weight behind cup is that of a loose cup; 90 g in 240 mL are 375 kg/m3. */

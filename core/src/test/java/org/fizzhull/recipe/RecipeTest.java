@@ -177,9 +177,21 @@ class RecipeTest {
         // by hand: ranges of 4 g have 4/sqrt(12) each, six of both together 9.80 g
         assertThat(wet("18 to 22 g", "18 to 22 g").wetMass()).isCloseTo(0.04, within(1e-12));
         assertThatThrownBy(() -> wet("19 to 23 g", "19 to 23 g"))
-                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.read())
-                        .isEqualTo("51.8 g of liquid for 100.0 g of powder"));
+                .isInstanceOfSatisfying(
+                        Refusal.class, r -> assertThat(r.read()).isEqualTo("51.8 g of liquid for 100.0 g of powder"));
         refused("conflict", () -> lighthouse().total("540 g").build());
+        assertThat(lighthouse().limit("lemon fragrance", "100 %").build().limits())
+                .containsEntry("lemon fragrance", 1.0);
+        refused("out-of-range", () -> lighthouse().limit("lemon fragrance", "0 %"));
+        RecipeBuilder full = builder();
+        for (int i = 0; i < RecipeBuilder.MOST_LINES; i++) {
+            full.own("sand " + i, Map.of("true density", "2.6 g/cm3", "loose density", "1.5 g/cm3"))
+                    .dry("sand " + i, "1 g");
+        }
+        assertThat(full.build().dry()).hasSize(RecipeBuilder.MOST_LINES);
+        assertThatThrownBy(() -> full.dry("baking soda", "1 g")).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> full.own("shell", Map.of("true density", "2.6 g/cm3", "loose density", "1.5 g/cm3")))
+                .isInstanceOf(Refusal.class);
     }
 
     private Recipe wet(String water, String oil) {

@@ -268,7 +268,8 @@ class DryCommandTest {
                 "128");
         assertThat(afloat.out()).contains("Never close damp or unsure pieces", "glass bursts far below");
         JsonNode plain = answer(LEMON, "--air", "21 C, 50 %");
-        // ideal gas, by hand: 150 g of citric acid in 527 g give three moles of gas a mole; 146 g beside a ball in a litre
+        // ideal gas, by hand: 150 g of citric acid in 527 g give three moles of gas a mole; 146 g beside a ball in a
+        // litre
         double gas = 0.146 / 0.527 * 3 * 0.150 / 0.192123;
         double free = 1e-3 - Math.PI / 6 * Math.pow(0.065, 3);
         double expected = gas * 8.314462618 * 294.15 / free / 1e3;
