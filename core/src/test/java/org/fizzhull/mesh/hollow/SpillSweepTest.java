@@ -48,7 +48,6 @@ class SpillSweepTest {
 
     private static TriangleMesh turned(TriangleMesh mesh, Random random) {
         Vec3 axis = new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
-        return HullBodies.moved(
-                mesh, HullBodies.turn(axis.x(), axis.y(), axis.z(), 6 * random.nextDouble()), 0, 0, 0);
+        return HullBodies.moved(mesh, HullBodies.turn(axis.x(), axis.y(), axis.z(), 6 * random.nextDouble()), 0, 0, 0);
     }
 }
