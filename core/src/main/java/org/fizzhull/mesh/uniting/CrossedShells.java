@@ -49,16 +49,7 @@ public final class CrossedShells {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
         Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, 0);
         boolean[] crossed = new boolean[count * count];
-        int[] near = ShellBoxes.of(at, apart.corners(), shell, count).meeting();
-        if (near.length > 0) {
-            int[] nearCorners = new int[3 * near.length];
-            int[] nearShell = new int[near.length];
-            for (int i = 0; i < near.length; i++) {
-                System.arraycopy(apart.corners(), 3 * near[i], nearCorners, 3 * i, 3);
-                nearShell[i] = shell[near[i]];
-            }
-            new Crossings(at, new FacetEdges(nearCorners, at.count()), nearShell).markShells(crossed, count);
-        }
+        new Crossings(at, new FacetEdges(apart.corners(), at.count()), shell).markShells(crossed, count);
         return new CrossedShells(apart.xyz(), apart.corners(), at.grown, shell, count, crossed);
     }
 

@@ -21,10 +21,17 @@ final class Crossings {
     private int[] point = new int[0];
     private int used;
     private int[] first = new int[0];
+
+    /** Box around the edge that is looked at, and its shell. */
     private final double[] box = new double[6];
+
+    private int own;
 
     /** Shell of each facet where a shell is not held against itself; else empty. */
     private final int[] shell;
+
+    /** Shell of all facets of a node, -1 where there are several. */
+    private final int[] only;
 
     /**
      * Looks for the crossings.
@@ -37,7 +44,22 @@ final class Crossings {
         this.all = all;
         this.shell = shell;
         tree = new FacetTree(new TriangleMesh(at.grown, all.facetCorners()));
+        only = new int[shell.length == 0 ? 0 : tree.nodes()];
+        tellShells();
         look();
+    }
+
+    /** Finds the shell of each node. */
+    private void tellShells() {
+        // children stand behind their parents
+        for (int node = only.length - 1; node >= 0; node--) {
+            int found = tree.leaf(node) ? shell[tree.facet(tree.first(node))] : only[node + 1];
+            boolean one = tree.leaf(node) || only[tree.right(node)] == found;
+            for (int i = tree.first(node); tree.leaf(node) && i < tree.end(node); i++) {
+                one &= shell[tree.facet(i)] == found;
+            }
+            only[node] = one ? found : -1;
+        }
     }
 
     private void look() {
@@ -48,11 +70,15 @@ final class Crossings {
                 box[k] = Math.min(p, q);
                 box[k + 3] = Math.max(p, q);
             }
+            own = shell.length == 0 ? -1 : shell[all.side(all.first(e)) / 3];
             look(0, e);
         }
     }
 
     private void look(int node, int e) {
+        if (only.length > 0 && only[node] == own) {
+            return;
+        }
         for (int k = 0; k < 3; k++) {
             if (tree.box(node, k) > box[k + 3] || tree.box(node, k + 3) < box[k]) {
                 return;
@@ -65,7 +91,7 @@ final class Crossings {
         }
         for (int i = tree.first(node); i < tree.end(node); i++) {
             int f = tree.facet(i);
-            if (shell.length == 0 || shell[f] != shell[all.side(all.first(e)) / 3]) {
+            if (shell.length == 0 || shell[f] != own) {
                 cross(e, f);
             }
         }
