@@ -99,7 +99,8 @@ public final class MeshShape implements Shape {
         said.addAll(open.notices());
         this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, open.open());
         filling.filter(one -> MouldFilling.likely(one, hull.volume()))
-                .ifPresent(one -> said.add(MouldFilling.asks(one, text(false), text(true))));
+                .ifPresent(one -> said.add(
+                        MouldFilling.asks(one, MouldFilling.below(mesh, open.open()), text(false), text(true))));
         this.notices = List.copyOf(said);
     }
 
