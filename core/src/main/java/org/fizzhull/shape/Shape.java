@@ -77,6 +77,24 @@ public interface Shape extends Serializable {
     DepthProfile depthProfile(Exposure exposure);
 
     /**
+     * {@return what is left at each depth of a piece that floats with the flat face of its nearest side up and dry, all
+     * others open (docs/physics/voyage.md, 1); empty where no such face is there, or none that a floating body keeps up
+     * ({@link RestingAttitude#keepsUp})} The default knows the face on which the shape is listed, and either flat of an
+     * upright prism.
+     *
+     * @param rest how it lies when it was not placed by hand, {@link #restingAttitude}
+     */
+    default Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        boolean upright = rest.prism() && Math.abs(rest.nearest().z()) == 1;
+        if (hollow().isPresent() || !(upright || rest.onItsBase())) {
+            return Optional.empty();
+        }
+        DepthProfile every = depthProfile(Exposure.ALL);
+        DepthProfile open = depthProfile(Exposure.TRAY);
+        return rest.keepsUp(every.area(0) - open.area(0)) ? Optional.of(open) : Optional.empty();
+    }
+
+    /**
      * {@return the bound on the relative error of its depth profiles ({@link DepthProfile#relativeError}), the larger
      * where it is hollow}
      */
