@@ -128,8 +128,10 @@ def bowl(i):
 
 
 def block(i):
-    a, b = i.number("L_mm") / 2, i.number("W_mm") / 2
-    return prism(lambda x, y: numpy.minimum(a - abs(x), b - abs(y)), a, -b, b, i.number("H_mm"))
+    """Its least side upright, whichever it is listed on."""
+    height, width, length = sorted((i.number("L_mm"), i.number("W_mm"), i.number("H_mm")))
+    a, b = length / 2, width / 2
+    return prism(lambda x, y: numpy.minimum(a - abs(x), b - abs(y)), a, -b, b, height)
 
 
 def heart(i):

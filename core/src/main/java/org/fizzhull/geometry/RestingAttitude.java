@@ -51,6 +51,11 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea, bool
         return new RestingAttitude(nearest, height, flat, true);
     }
 
+    /** {@return whether the nearest plane is level in the body frame and above the body: the rim of a hollow} */
+    public boolean rimUp() {
+        return nearest.z() >= 1 - ALONG;
+    }
+
     /** {@return whether the nearest plane is level in the body frame and below the body} */
     public boolean onItsBase() {
         return nearest.z() <= -1 + ALONG;

@@ -7,7 +7,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a piece recedes that floats with a flat face up and dry: every other face moves in at the full speed, so that a
+ * How a piece recedes that floats with a flat face, or the rim of a hollow, up and dry: every other face moves in at the full speed, so that a
  * volume V is left when the front has come to the depth e(V) of {@link
  * org.fizzhull.shape.Shape#depthProfileAfloat}. The time from V1 to V2 is (e(V2) - e(V1))/v, v the speed of a wet face
  * (m/s); how much of the sides the water line leaves dry does not enter.

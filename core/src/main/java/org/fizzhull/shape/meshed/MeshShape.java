@@ -345,6 +345,9 @@ public final class MeshShape implements Shape {
 
     @Override
     public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
+        if (hollow.isPresent()) {
+            return Shape.super.depthProfileAfloat(lies);
+        }
         DepthProfile afloat = profiles.afloat();
         return afloat.equals(profiles.all()) ? Optional.empty() : Optional.of(afloat);
     }

@@ -260,7 +260,7 @@ public final class RevolvedShape implements Shape {
     /** To 0.1 % of the volume over the first 90 % of it, its flat base or top shut. */
     @Override
     public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
-        return afloat;
+        return hollow.isPresent() ? Shape.super.depthProfileAfloat(lies) : afloat;
     }
 
     @Override
