@@ -92,7 +92,7 @@ public final class MeshShape implements Shape {
         this.rest = RestingAttitude.of(hull, planArea);
         MeshHollow open = MeshHollow.of(hull, found.hollows());
         this.hollow = open.hollow();
-        this.profiles = known != null ? known : measured(hull, open, workers);
+        this.profiles = known != null ? known : measured(hull, rest, open, workers);
         // notices on facets, then on hollows, then the question whether the file is the mould
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
@@ -105,8 +105,9 @@ public final class MeshShape implements Shape {
     }
 
     /** The profiles, of a boat with what is left from outside. */
-    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found, Workers workers) {
-        MeshProfiles profiles = MeshProfiles.of(hull.tree(), hull.properties(), workers);
+    private static MeshProfiles measured(
+            PolyhedronHull hull, RestingAttitude rest, MeshHollow found, Workers workers) {
+        MeshProfiles profiles = MeshProfiles.of(hull, rest, workers);
         return found.outside().map(profiles::boat).orElse(profiles);
     }
 
@@ -341,6 +342,15 @@ public final class MeshShape implements Shape {
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return profiles.of(exposure);
+    }
+
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
+        if (hollow.isPresent()) {
+            return Shape.super.depthProfileAfloat(lies);
+        }
+        DepthProfile afloat = profiles.afloat();
+        return afloat.equals(profiles.all()) ? Optional.empty() : Optional.of(afloat);
     }
 
     @Override
