@@ -59,7 +59,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
             advice.forecast()
                     .next()
                     .ifPresent(next -> out.append(Table.paragraph("To know better: "
-                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
+                            + NextText.what(next, advice.forecast()) + ". Then add   " + NextText.option(next))));
         }
         if (shown > 0) {
             Table table = new Table();

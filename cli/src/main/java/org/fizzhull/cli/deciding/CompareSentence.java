@@ -5,7 +5,6 @@ import static org.fizzhull.cli.floating.FloatSentence.chance;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.cli.drying.Days;
@@ -242,11 +241,6 @@ final class CompareSentence {
     }
 
     static String cost(ComparedPiece row) {
-        return money(row.made().costEach().orElseThrow());
-    }
-
-    /** In the money of the prices. */
-    static String money(double amount) {
-        return String.format(Locale.ROOT, "%.2f", amount);
+        return NumberText.money(row.made().costEach().orElseThrow());
     }
 }

@@ -173,13 +173,12 @@ public final class CompareText implements Answer {
                             row.made()
                                     .ready()
                                     .map(time -> Days.text(time.median()))
-                                    .orElse(dried ? "never" : "-"),
+                                    .orElse(dried ? "not in 60 days" : "-"),
                             row.made().perBatch().isPresent()
                                     ? Integer.toString(row.made().perBatch().getAsInt())
                                     : "-",
                             row.made().costEach().isPresent()
-                                    ? CompareSentence.money(
-                                            row.made().costEach().getAsDouble())
+                                    ? NumberText.money(row.made().costEach().getAsDouble())
                                     : "-",
                             called(comparison, row))
                     .map(units::in)
