@@ -51,7 +51,7 @@ final class NumberScanner {
 
     /** Why nothing is read where no number stands. */
     private String noNumber() {
-        return cursor.text.chars().anyMatch(c -> Cursor.isDigit((char) c))
+        return cursor.text.substring(cursor.at).chars().anyMatch(c -> Cursor.isDigit((char) c))
                 ? "The number has to come first."
                 : "There is no number.";
     }

@@ -66,7 +66,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
             for (Change change : advice.changes().subList(0, shown)) {
                 table.row(
                         label(change),
-                        capital(steps(change)) + besides(change) + caution(change) + ". Type   " + options(change));
+                        capital(steps(change)) + besides(change) + caution(change) + ". Type " + options(change));
             }
             out.append('\n').append(table).append('\n');
             out.append(

@@ -79,8 +79,17 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A text in these units, with plain spaces. */
     public String in(String text) {
+        return Table.plain(shown(text));
+    }
+
+    /** The same for a page, where a number stays beside its unit; what is to be typed has plain spaces. */
+    public String onPage(String text) {
+        return text.indexOf('"') < 0 ? shown(text).replace(Table.SOFT, '\n') : in(text);
+    }
+
+    private String shown(String text) {
         if (metric()) {
-            return Table.plain(text);
+            return text;
         }
         StringBuilder out = new StringBuilder(text.length() + 64);
         int from = 0;
@@ -88,8 +97,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             out.append(Table.reworded(text.substring(from, end), this::turned)).append('\n');
             from = end + 1;
         }
-        return Table.plain(
-                out.append(Table.reworded(text.substring(from), this::turned)).toString());
+        return out.append(Table.reworded(text.substring(from), this::turned)).toString();
     }
 
     /**
