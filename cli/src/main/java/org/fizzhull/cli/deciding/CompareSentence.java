@@ -102,7 +102,7 @@ final class CompareSentence {
             case FLOAT ->
                 chance(next.floats()) + "; "
                         + worse(best.standing().betterThanNext().orElse(1))
-                        + "to take it costs about "
+                        + "to take it costs on average about "
                         + Math.max(
                                 1,
                                 Math.round(100

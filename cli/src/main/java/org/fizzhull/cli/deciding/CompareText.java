@@ -84,7 +84,8 @@ public final class CompareText implements Answer {
     /** How many of the rows fit. */
     private int rowsShown() {
         int shown = comparison.rows().size();
-        while (shown > FEWEST_ROWS && Table.lines(page(shown, told().size() - untold())).size() > MOST_LINES) {
+        while (shown > FEWEST_ROWS
+                && Table.lines(page(shown, told().size() - untold())).size() > MOST_LINES) {
             shown--;
         }
         return shown;
@@ -98,7 +99,10 @@ public final class CompareText implements Answer {
         if (shown + 1 < rows.size()) {
             out.append("  and ").append(rows.size() - 1 - shown).append(" more: --explain\n");
         }
-        return out.append('\n').append(notes(notes)).append(Table.paragraph(CAUTION)).toString();
+        return out.append('\n')
+                .append(notes(notes))
+                .append(Table.paragraph(CAUTION))
+                .toString();
     }
 
     @Override

@@ -28,7 +28,12 @@ public record ReportFile(OutputFile file) {
     /** Writes the page of an answer; the picture is an SVG document, or empty. */
     public void write(Arguments arguments, String answer, String behind, String picture) {
         String page = ReportPage.of(
-                CommonOptions.units(arguments)::onPage, arguments.question(), answer, picture, inputs(arguments), behind);
+                CommonOptions.units(arguments)::onPage,
+                arguments.question(),
+                answer,
+                picture,
+                inputs(arguments),
+                behind);
         file.write(page.getBytes(StandardCharsets.UTF_8));
     }
 
