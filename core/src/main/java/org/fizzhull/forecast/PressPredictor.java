@@ -241,7 +241,7 @@ public final class PressPredictor {
         Optional<Conditioned> known = conditioned(shape, firm, factors);
         // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, factors, known);
-        List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        List<Notice> notices = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
             notices.add(MIX_ALONE);
             notices.addAll(Notices.ofThings(loaded));
@@ -261,6 +261,7 @@ public final class PressPredictor {
                 notices.add(modelsDiffer(out));
             }
         });
+        notices.addAll(blend.recipe().notices());
         MouldDimensions mould = MouldDimensions.of(shape, filling);
         LiquidWindow window =
                 scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();

@@ -130,7 +130,8 @@ record Asked(
                 }
                 words.addAll(load);
                 words.addAll(drying);
-                words.addAll(List.of("--pieces", Integer.toString(pieces)));
+                // the whole sheet, which the page to pin up shows
+                words.addAll(List.of("--pieces", Integer.toString(pieces), "--explain"));
             }
             case "why" -> {
                 if (number % EXPLAINED != 0) {
