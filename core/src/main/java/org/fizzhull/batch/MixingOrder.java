@@ -92,13 +92,10 @@ public final class MixingOrder {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
         // butters may stand on either side of the recipe
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
-                    names.add(part.ingredient().name());
-                    String caution = part.ingredient().caution();
-                    addNew(cautions, caution);
-                }
+        for (Part part : recipe.parts()) {
+            if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
+                names.add(part.ingredient().name());
+                addNew(cautions, part.ingredient().caution());
             }
         }
         if (!names.isEmpty()) {
