@@ -5,12 +5,10 @@ import java.util.List;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
@@ -185,10 +183,9 @@ public final class Notices {
 
     /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */
     private static List<Notice> ofStorage(Question question, Piece piece) {
-        if (!(question.making() instanceof FilledMould) && !(question.making() instanceof PressedMould)) {
+        if (!(question.making() instanceof Moulded made)) {
             return List.of();
         }
-        DryModel.Made made = DryModel.Made.of(question.making());
         for (DryingPhase phase : made.plan().phases()) {
             if (phase.storage() || phase.wrap().rigid()) {
                 double volume = DryForecastRecord.jarVolume(question.shape());
@@ -209,17 +206,8 @@ public final class Notices {
     /** What was taken for granted of the recipe and between press and bath. */
     static List<Notice> ofMaking(Making making) {
         List<Notice> notices = new ArrayList<>();
-        if (making instanceof Weighed weighed) {
-            if (weighed.blend().isPresent()) {
-                notices.addAll(weighed.blend().get().recipe().notices());
-            }
-        } else if (making instanceof FilledMould filled) {
-            notices.addAll(filled.blend().recipe().notices());
-            notices.addAll(filled.plan().notices());
-        } else if (making instanceof PressedMould pressed) {
-            notices.addAll(pressed.blend().recipe().notices());
-            notices.addAll(pressed.plan().notices());
-        }
+        making.mix().ifPresent(mix -> notices.addAll(mix.recipe().notices()));
+        notices.addAll(making.plan().notices());
         return notices;
     }
 
