@@ -110,11 +110,9 @@ public final class MixingOrder {
     /** What has one of some roles; butters may stand on either side of the recipe. */
     private List<Part> parts(Set<Role> roles) {
         List<Part> found = new ArrayList<>();
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
-                    found.add(part);
-                }
+        for (Part part : recipe.parts()) {
+            if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
+                found.add(part);
             }
         }
         return found;

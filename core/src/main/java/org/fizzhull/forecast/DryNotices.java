@@ -47,11 +47,7 @@ final class DryNotices {
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
         notices.addAll(f.measured());
-        for (Notice notice : f.course().notices()) {
-            if (!notices.contains(notice)) {
-                notices.add(notice);
-            }
-        }
+        Notice.addNew(notices, f.course().notices());
         film(f, notices);
         notices.addAll(f.plan().notices());
         if (f.shape() instanceof Loaded loaded) {

@@ -5,11 +5,9 @@ import java.util.List;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
@@ -185,10 +183,9 @@ public final class Notices {
 
     /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */
     private static List<Notice> ofStorage(Question question, Piece piece) {
-        if (!(question.making() instanceof FilledMould) && !(question.making() instanceof PressedMould)) {
+        if (!(question.making() instanceof Moulded made)) {
             return List.of();
         }
-        DryModel.Made made = DryModel.Made.of(question.making());
         for (DryingPhase phase : made.plan().phases()) {
             if (phase.storage() || phase.wrap().rigid()) {
                 double volume = DryForecastRecord.jarVolume(question.shape());

@@ -1,6 +1,5 @@
 package org.fizzhull.cli.making;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,12 +48,7 @@ public final class IngredientsText {
      * @param sources whether each value is told with its source
      */
     public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices, boolean sources) {
-        List<Ingredient> used = new ArrayList<>();
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                used.add(part.ingredient());
-            }
-        }
+        List<Ingredient> used = recipe.parts().stream().map(Part::ingredient).toList();
         StringBuilder out = new StringBuilder(recipe.name())
                 .append(": ")
                 .append(used.size())
