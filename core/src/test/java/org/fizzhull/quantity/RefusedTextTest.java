@@ -13,10 +13,12 @@ import static org.fizzhull.quantity.Dimension.VOLUME;
 
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What may not be written, with the code for programs and the mend for people. */
+@Isolated("sets the default locale")
 class RefusedTextTest {
 
     static Object[][] refused() {

@@ -38,6 +38,9 @@ public final class BenchUse {
 
     /** What is to be said of a bench file; nothing where it is empty. */
     Optional<Notice> notice(BenchFile bench) {
+        if (bench == BenchFile.NONE) {
+            return Optional.empty();
+        }
         List<String> counted = new ArrayList<>();
         List<String> passed = new ArrayList<>();
         items(bench).forEach((key, all) -> {

@@ -16,10 +16,12 @@ import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code compare} from the command line. What its numbers are is held against {@code float}, the laws and by hand. */
+@Isolated("sets the default locale")
 class CompareCommandTest {
     private static final String LEMON = "src/doc/recipes/lemon.yaml";
     private static final String FOAM = "src/doc/recipes/sea-foam.yaml";

@@ -21,11 +21,13 @@ import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code press}, {@code batch}, {@code ingredients} and {@code float --recipe} on the workshop's own recipes. */
+@Isolated("sets the default locale")
 class RecipeCommandsTest {
     private static final String BALL = "sphere(diameter=65 mm)";
 

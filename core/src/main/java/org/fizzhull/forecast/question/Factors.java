@@ -113,7 +113,12 @@ public final class Factors implements Serializable {
      */
     public Optional<Factor> row(Input input) {
         Given.all("input", input);
-        return rows.stream().filter(row -> row.input() == input).findFirst();
+        for (Factor row : rows) {
+            if (row.input() == input) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -269,7 +274,12 @@ public final class Factors implements Serializable {
 
     /** {@return whether some of its inputs are drawn together, as a bench leaves them} */
     public boolean isDependent() {
-        return rows.stream().anyMatch(row -> dependence.holds(row.input()));
+        for (Factor row : rows) {
+            if (dependence.holds(row.input())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** {@return the priors of every column, in the order of the rows} */
@@ -294,7 +304,12 @@ public final class Factors implements Serializable {
 
     /** {@return the medians of every column, in the order of the rows} */
     public double[] medians() {
-        return priors().stream().mapToDouble(Prior::median).toArray();
+        List<Prior> priors = priors();
+        double[] medians = new double[priors.size()];
+        for (int i = 0; i < medians.length; i++) {
+            medians[i] = priors.get(i).median();
+        }
+        return medians;
     }
 
     /**

@@ -7,6 +7,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
@@ -197,6 +198,12 @@ public record Filled(double water, Family like) implements Shape {
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return body().depthProfile(exposure);
+    }
+
+    /** Of the family; none where its attitude is not known. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        return like.attitudeKnown ? body().depthProfileAfloat(rest) : Optional.empty();
     }
 
     /** Of the family. */
