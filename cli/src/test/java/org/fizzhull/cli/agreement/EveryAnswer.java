@@ -13,7 +13,7 @@ final class EveryAnswer {
             Pattern.compile("(?<![A-Za-z0-9.])(-?Infinity|NaN|-0(\\.0+)?)(?![A-Za-z0-9.])|\\bnull\\b");
     private static final Pattern NO_UNIT =
             Pattern.compile("(from|\\() ?-?[0-9.]+ g to -?[0-9.]+[^0-9. g]|[0-9] ?\\.\\.|  ,");
-    private static final Pattern BARE_RANGE = Pattern.compile("\\([0-9.]+ to [0-9.]+\\)");
+    private static final Pattern BARE_RANGE = Pattern.compile("\\([0-9.]+ to [0-9.]+\\)(?! float)");
     private static final Pattern TORN = Pattern.compile("[a-z0-9] ,|\\( | \\)|,,|;;|: \\.|\\.\\. |; \\.");
 
     static final List<Rule> RULES = List.of(

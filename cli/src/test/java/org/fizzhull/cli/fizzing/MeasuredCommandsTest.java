@@ -55,11 +55,11 @@ class MeasuredCommandsTest {
                 .isLessThan(0.5 * width(measured.get("before").get("spare_at_drop_g")));
         assertThat(answer.get("drivers").get(0).get("total").isNull()).isTrue();
         String text = run("float", asked).out();
-        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left", "what is left");
+        assertThat(text).contains("your stopwatch", "up after 95 s at 150 g, 50 mm left");
         List<String> explained = new ArrayList<>(List.of(asked));
         explained.add("--explain");
         assertThat(run("float", explained.toArray(new String[0])).out())
-                .contains("draws that agree", "first order", "same bath");
+                .contains("what is left", "draws that agree", "first order", "same bath");
     }
 
     /** ANALYTIC: the weighed piece itself is asked about, so that its weight is the answer: of the mix, and said so. */
@@ -138,7 +138,17 @@ class MeasuredCommandsTest {
         assertThat(known.get("weighed").get("shape").asText()).startsWith("dome");
         assertThat(width(other.get("spare_at_drop_g")))
                 .isLessThan(0.75 * width(known.get("before").get("spare_at_drop_g")));
-        String lighter = run("batch", "--recipe", LEMON, "--press", "firm", "--pieces", "12", "--weighed", "130 g")
+        String lighter = run(
+                        "batch",
+                        "--recipe",
+                        LEMON,
+                        "--press",
+                        "firm",
+                        "--pieces",
+                        "12",
+                        "--weighed",
+                        "130 g",
+                        "--explain")
                 .out();
         assertThat(lighter).containsPattern("of 1(29|30|31)(\\.\\d)? g each");
     }
