@@ -17,7 +17,8 @@ import org.fizzhull.numeric.EventIntegrator;
  * table (m/s), s_wet wet share of the faces, l thickness of the clinging gas (m), l_eq the same once full, m mass with
  * the soaked water (kg), C_a added mass over that of the displaced water, rho_w density of the water (kg/m3), V volume
  * (m3), U upward speed (m/s), B force over g (kg; {@link ForceBalance}), C_d drag coefficient, A_plan projected area
- * (m2), rho_b density of the body (kg/m3), c carbon dioxide still obtainable (mol/kg), v A true speed and area. A
+ * (m2), rho_b density of the body (kg/m3), c carbon dioxide still obtainable (mol/kg), v A true speed and area. Of a
+ * piece at rest at the surface with a flat face up, A_t s_wet is the area of {@link AfloatFront}. A
  * bobbing piece also loses energy to waves ({@link VoyageState}).
  *
  * <p>In the way FREE all six are integrated. In the other three the piece is at rest: depth follows from a balance of

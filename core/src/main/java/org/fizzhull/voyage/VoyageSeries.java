@@ -13,10 +13,11 @@ import org.jspecify.annotations.Nullable;
  * writes into one changes the series.
  *
  * @param time s after the piece was let go
- * @param eroded how far the wet faces have moved in, m
+ * @param eroded how far every face has moved in where so much is left, m; the wet faces of a piece that floats with a
+ *     flat face up have moved further
  * @param mass of the piece without the water in its pores, kg
  * @param centreDepth depth of its centre below the surface, m; negative above it
- * @param size what is left of its height, m
+ * @param size what is left of its height, m, every face moved in by {@code eroded}
  * @param immersed share of its hull under water, 0 to 1
  * @param gasRate carbon dioxide seen as gas at the surface, mol/s
  * @param gas the same so far, mol

@@ -30,7 +30,8 @@
  *       no time, but for the way up.
  *   <li>Each cell of the grid (1/200 of the depth to 1 % of the volume) lasts as long as the front needs to cross it:
  *       step over speed times wet share. Down, all that the bath covers is wet; up, the wet share is that of the draft
- *       at which lift meets weight, worked out anew each fourth cell.
+ *       at which lift meets weight, worked out anew each fourth cell, or with a flat face up the front is that of the
+ *       other faces ({@code AfloatFront}).
  *   <li>At the end of the cell the balance is taken again, at the surface or at the bottom; while it is far from zero
  *       only after each fourth cell. Where its sign has turned, the moment is found by false position. A sinking counts
  *       from that moment, a rise from the lag of the way up later, whose closed form has inertia and drag.
