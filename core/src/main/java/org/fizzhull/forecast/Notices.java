@@ -5,7 +5,6 @@ import java.util.List;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.CriticalWeights;
@@ -133,7 +132,7 @@ public final class Notices {
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.addAll(shape.notices());
         notices.addAll(ofStorage(question, piece));
-        notices.addAll(ofMaking(question.making()));
+        notices.addAll(question.making().plan().notices());
         if (question.stillWater()) {
             notices.add(STILL);
         } else {
@@ -152,6 +151,7 @@ public final class Notices {
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
         }
+        question.making().mix().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
         return notices;
     }
 
@@ -201,14 +201,6 @@ public final class Notices {
             }
         }
         return List.of();
-    }
-
-    /** What was taken for granted of the recipe and between press and bath. */
-    static List<Notice> ofMaking(Making making) {
-        List<Notice> notices = new ArrayList<>();
-        making.mix().ifPresent(mix -> notices.addAll(mix.recipe().notices()));
-        notices.addAll(making.plan().notices());
-        return notices;
     }
 
     /** Adds what holds of a piece that may fizz. */

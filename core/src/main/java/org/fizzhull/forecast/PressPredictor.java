@@ -212,7 +212,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         Optional<Conditioned> known = conditioned(shape, firm, asked);
         // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, asked, known);
-        List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        List<Notice> notices = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
             notices.add(MIX_ALONE);
             notices.addAll(Notices.ofThings(loaded));
@@ -232,6 +232,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
                 notices.add(modelsDiffer(out));
             }
         });
+        notices.addAll(blend.recipe().notices());
         MouldDimensions mould = MouldDimensions.of(shape, filling);
         LiquidWindow window =
                 scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();

@@ -44,7 +44,7 @@ final class RefusalWords {
 
     /**
      * A number without a unit, {@code 65} alone: proposes the same number in the first unit of the dimension, and that
-     * amount in the second.
+     * amount in the second; of a temperature the same number in both, for 100 may be either.
      */
     Refusal missingUnit(String number, double value) {
         String has = number + " has no unit; write ";
@@ -55,6 +55,9 @@ final class RefusalWords {
             boolean part = value > 0 && value <= 1;
             String whole = part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : ".";
             return because("missing-unit", has + same + whole);
+        }
+        if (wanted[0] == Dimension.TEMPERATURE) {
+            return because("missing-unit", has + same + " or " + number + ' ' + Unit.FAHRENHEIT.symbol() + '.');
         }
         Unit second = units(wanted[0]).get(1);
         double other = second.fromSi(first.toSi(value));

@@ -193,7 +193,7 @@ public final class IngredientTable {
                 "unknown-ingredient",
                 "ingredient",
                 name,
-                "a name from the table or from own ingredients",
+                "a name from the table (fizzhull ingredients lists it) or from own ingredients",
                 (near.isEmpty()
                                 ? "Describe it"
                                 : "Did you mean " + String.join(", ", near) + "? If it is another thing, describe it")

@@ -115,7 +115,12 @@ public final class Factors implements Serializable {
      */
     public Optional<Factor> row(Input input) {
         Given.all("input", input);
-        return rows.stream().filter(row -> row.input() == input).findFirst();
+        for (Factor row : rows) {
+            if (row.input() == input) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -271,7 +276,12 @@ public final class Factors implements Serializable {
 
     /** {@return whether some of its inputs are drawn together, as a bench leaves them} */
     public boolean isDependent() {
-        return rows.stream().anyMatch(row -> dependence.holds(row.input()));
+        for (Factor row : rows) {
+            if (dependence.holds(row.input())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**
@@ -307,7 +317,12 @@ public final class Factors implements Serializable {
 
     /** {@return the medians of every column, in the order of the rows} */
     public double[] medians() {
-        return priors().stream().mapToDouble(Prior::median).toArray();
+        List<Prior> priors = priors();
+        double[] medians = new double[priors.size()];
+        for (int i = 0; i < medians.length; i++) {
+            medians[i] = priors.get(i).median();
+        }
+        return medians;
     }
 
     /**

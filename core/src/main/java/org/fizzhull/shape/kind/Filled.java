@@ -3,7 +3,9 @@ package org.fizzhull.shape.kind;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
@@ -161,6 +163,12 @@ public record Filled(double water, Family like) implements OfBody {
     @Override
     public double volume() {
         return water / WATER_DENSITY;
+    }
+
+    /** Of the family; none where its attitude is not known. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        return like.attitudeKnown ? body().depthProfileAfloat(rest) : Optional.empty();
     }
 
     /** Of the family; none for shells and figures, whose attitude their outline decides. */

@@ -1,9 +1,11 @@
 package org.fizzhull.shape.kind;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.SizeText;
@@ -106,6 +108,15 @@ public record Puck(double diameter, double height, double edge) implements Turne
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return body().profile(exposure);
+    }
+
+    /** Either flat, where the flats are nearer than the side. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        double flat = diameter / 2 - edge;
+        return height <= diameter && rest.keepsUp(Math.PI * flat * flat)
+                ? Optional.of(depthProfile(Exposure.TRAY))
+                : Optional.empty();
     }
 
     /** A sharp cylinder by its series; on a tray it dries as one of twice the height. */

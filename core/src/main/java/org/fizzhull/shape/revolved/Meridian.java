@@ -149,6 +149,15 @@ public final class Meridian {
         return false;
     }
 
+    /** The edges both of whose ends lie between two heights, m. */
+    boolean[] between(double low, double high) {
+        boolean[] found = new boolean[count()];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = Math.min(z0(i), z1(i)) >= low && Math.max(z0(i), z1(i)) <= high;
+        }
+        return found;
+    }
+
     /** Area of the faces, m2: the edges swept about the axis; on a tray without the shut ones. */
     double area(boolean tray) {
         double sum = 0;
