@@ -54,7 +54,7 @@ import org.fizzhull.uncertainty.Workers;
  * {@link FloatPredictor} with the same sampling, and all three tell one loss of fizz. Cost: about a millisecond a draw.
  * Immutable; safe to share between threads. Equations, ranges and sources: docs/physics/drying.md.
  */
-public final class DryPredictor {
+public final class DryPredictor extends Predictor<DryPredictor> {
     /** Seconds in an hour. */
     private static final double HOUR = 3600;
 
@@ -64,57 +64,27 @@ public final class DryPredictor {
     /** Steps of the series, h: the finest that needs no more than {@link #STEPS} of them is taken. */
     private static final double[] NICE_HOURS = {0.5, 1, 2, 3, 4, 6, 12, 24, 48, 72, 96, 168, 336, 720, 2160};
 
-    /** Priors of the uncertain inputs, without the rows that a question brings. */
-    private final Factors factors;
-    /** Number of draws and seed; 0 draws for central values alone. */
-    private final Sampling sampling;
-    /** What runs the blocks of draws; no answer depends on it. */
-    private final Workers workers;
     /** Weighings of pieces of the batch while they dry, if any. */
     private final Optional<DryLog> log;
     /** What was measured on other pieces of the same mix. */
     private final Observations seen;
 
     private DryPredictor(Factors factors, Sampling sampling, Workers workers, Optional<DryLog> log, Observations seen) {
-        Given.all("factors, sampling, workers, log, observations", factors, sampling, workers, log, seen);
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
+        super(factors, sampling, workers);
+        Given.all("log, observations", log, seen);
         this.log = log;
         this.seen = seen;
+    }
+
+    @Override
+    protected DryPredictor drawing(Factors others, Sampling other, Workers by) {
+        return new DryPredictor(others, other, by, log, seen);
     }
 
     /** {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static DryPredictor standard() {
         return new DryPredictor(
                 Factors.standard(), Sampling.standard(), Workers.CALLER, Optional.empty(), Observations.none());
-    }
-
-    /**
-     * {@return this predictor with other priors}
-     *
-     * @param others table of priors in place of the present one
-     */
-    public DryPredictor with(Factors others) {
-        return new DryPredictor(others, sampling, workers, log, seen);
-    }
-
-    /**
-     * {@return this predictor with other draws}
-     *
-     * @param other number of draws and seed; no draws for central values alone
-     */
-    public DryPredictor with(Sampling other) {
-        return new DryPredictor(factors, other, workers, log, seen);
-    }
-
-    /**
-     * {@return this predictor with other workers; the answer stays the same to the byte}
-     *
-     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
-     */
-    public DryPredictor with(Workers others) {
-        return new DryPredictor(factors, sampling, others, log, seen);
     }
 
     /**

@@ -50,7 +50,7 @@ import org.fizzhull.voyage.Voyage;
  * {@link DryPredictor} with the same sampling. Immutable; safe to share between threads. Equations and sources:
  * docs/physics/fizz.md and voyage.md.
  */
-public final class FizzPredictor {
+public final class FizzPredictor extends Predictor<FizzPredictor> {
     /** Most draws of the gas: each is a full voyage, and the band's ends are read to a pixel. */
     public static final int GAS_DRAWS = 128;
 
@@ -66,53 +66,23 @@ public final class FizzPredictor {
     private static final Notice TOPPING_APART =
             new Notice("on-top-apart", "What lies on top is not counted in what is in the bath.");
 
-    /** Priors of the uncertain inputs, without the rows that a question brings. */
-    private final Factors factors;
-    /** Number of draws and seed; 0 draws for central values alone. */
-    private final Sampling sampling;
-    /** What runs the blocks of draws; no answer depends on it. */
-    private final Workers workers;
     /** What was measured on pieces of the same mix in the same bath. */
     private final Observations seen;
 
     private FizzPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        Given.all("factors, sampling, workers, observations", factors, sampling, workers, seen);
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
+        super(factors, sampling, workers);
+        Given.all("observations", seen);
         this.seen = seen;
+    }
+
+    @Override
+    protected FizzPredictor drawing(Factors others, Sampling other, Workers by) {
+        return new FizzPredictor(others, other, by, seen);
     }
 
     /** {@return the usual predictor: the default priors, 4,096 draws from seed 1, on the calling thread} */
     public static FizzPredictor standard() {
         return new FizzPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
-    }
-
-    /**
-     * {@return this predictor with other priors}
-     *
-     * @param others table of priors in place of the present one
-     */
-    public FizzPredictor with(Factors others) {
-        return new FizzPredictor(others, sampling, workers, seen);
-    }
-
-    /**
-     * {@return this predictor with other draws}
-     *
-     * @param other number of draws and seed; no draws for central values alone
-     */
-    public FizzPredictor with(Sampling other) {
-        return new FizzPredictor(factors, other, workers, seen);
-    }
-
-    /**
-     * {@return this predictor with other workers; the answer stays the same to the byte}
-     *
-     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
-     */
-    public FizzPredictor with(Workers others) {
-        return new FizzPredictor(factors, sampling, others, seen);
     }
 
     /**

@@ -84,25 +84,22 @@ import org.fizzhull.voyage.FullVoyage;
  * docs/physics (docs/physics/uncertainty.md, 5). Read next: {@link Question}, {@link Forecast}, {@link FizzPredictor}
  * for the gas, {@link DryPredictor} for the drying, {@link PressPredictor} for the press.
  */
-public final class FloatPredictor {
+public final class FloatPredictor extends Predictor<FloatPredictor> {
     /** Share of the draws with a balance that stays near zero above which the notice about it is given (judgement). */
     private static final double MANY_GRAZE = 0.05;
 
-    /** Priors of the uncertain inputs, without the rows that a question brings. */
-    private final Factors factors;
-    /** Number of draws and seed; 0 draws for central values alone. */
-    private final Sampling sampling;
-    /** What runs the blocks of draws; no answer depends on it. */
-    private final Workers workers;
     /** What was measured on pieces of the same mix in the same bath; none as a rule. */
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
-        Given.all("factors, sampling, workers, observations", factors, sampling, workers, seen);
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
+        super(factors, sampling, workers);
+        Given.all("observations", seen);
         this.seen = seen;
+    }
+
+    @Override
+    protected FloatPredictor drawing(Factors others, Sampling other, Workers by) {
+        return new FloatPredictor(others, other, by, seen);
     }
 
     /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
@@ -110,28 +107,9 @@ public final class FloatPredictor {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /**
-     * {@return this predictor with other priors}
-     *
-     * @param others table of priors in place of the present one; a row of it also takes the place of the row that a
-     *     question brings for the same input ({@link Factors#asked})
-     */
-    public FloatPredictor with(Factors others) {
-        return new FloatPredictor(others, sampling, workers, seen);
-    }
-
     /** {@return its table of uncertain inputs, without what a question brings} */
     public Factors factors() {
         return factors;
-    }
-
-    /**
-     * {@return this predictor with other draws}
-     *
-     * @param other number of draws and seed; no draws for central values alone
-     */
-    public FloatPredictor with(Sampling other) {
-        return new FloatPredictor(factors, other, workers, seen);
     }
 
     /** {@return how many inputs are uncertain and how they are drawn, for people} */
@@ -139,16 +117,6 @@ public final class FloatPredictor {
     public String toString() {
         return "float predictor: " + factors.rows().size() + " uncertain inputs, " + sampling.samples()
                 + " draws from seed " + sampling.seed();
-    }
-
-    /**
-     * {@return this predictor with other workers; the answer stays the same to the byte}
-     *
-     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}; it may also watch and stop a
-     *     run
-     */
-    public FloatPredictor with(Workers others) {
-        return new FloatPredictor(factors, sampling, others, seen);
     }
 
     /**

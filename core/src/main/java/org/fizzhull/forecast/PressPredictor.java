@@ -58,7 +58,7 @@ import org.jspecify.annotations.Nullable;
  * ({@link #with(WeighedPiece)}). Immutable; safe to share between threads. Equations and sources:
  * docs/physics/packing.md.
  */
-public final class PressPredictor {
+public final class PressPredictor extends Predictor<PressPredictor> {
     /**
      * Pressures at the top of the mould at which the curve is drawn, Pa: a hand at 10 to 100 kPa, a kitchen press to
      * 200.
@@ -79,25 +79,22 @@ public final class PressPredictor {
     private static final Notice MIX_ALONE =
             new Notice("mix-alone", "Every weight is that of the mix alone, without the thing inside.");
 
-    /** Priors whose rows take the place of those of a press; rows of other stages play no part. */
-    private final Factors base;
-    /** Number of draws and seed; 0 draws for central values alone. */
-    private final Sampling sampling;
-    /** What runs the blocks of draws; no answer depends on it. */
-    private final Workers workers;
     /** Air in which the pieces will dry: it decides how much liquid is too much. */
     private final MixingRoom room;
     /** A piece of the mix weighed straight from the mould, with others behind it; empty without. */
     private final Optional<WeighedPiece> weighed;
 
     private PressPredictor(
-            Factors base, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
-        Given.all("factors, sampling, workers, room, weighed", base, sampling, workers, room, weighed);
-        this.base = base;
-        this.sampling = sampling;
-        this.workers = workers;
+            Factors factors, Sampling sampling, Workers workers, MixingRoom room, Optional<WeighedPiece> weighed) {
+        super(factors, sampling, workers);
+        Given.all("room, weighed", room, weighed);
         this.room = room;
         this.weighed = weighed;
+    }
+
+    @Override
+    protected PressPredictor drawing(Factors others, Sampling other, Workers by) {
+        return new PressPredictor(others, other, by, room, weighed);
     }
 
     /**
@@ -110,33 +107,6 @@ public final class PressPredictor {
     }
 
     /**
-     * {@return this predictor with other priors: the rows of a press that they name or leave out}
-     *
-     * @param others table of priors in place of the present one
-     */
-    public PressPredictor with(Factors others) {
-        return new PressPredictor(others, sampling, workers, room, weighed);
-    }
-
-    /**
-     * {@return this predictor with other draws}
-     *
-     * @param other number of draws and seed; no draws for central values alone
-     */
-    public PressPredictor with(Sampling other) {
-        return new PressPredictor(base, other, workers, room, weighed);
-    }
-
-    /**
-     * {@return this predictor with other workers; the answer stays the same to the byte}
-     *
-     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
-     */
-    public PressPredictor with(Workers others) {
-        return new PressPredictor(base, sampling, others, room, weighed);
-    }
-
-    /**
      * {@return the same question for pieces that dry in that air: in damp air less water is too much}
      *
      * @param air air that the piece will dry in
@@ -145,7 +115,7 @@ public final class PressPredictor {
         MixingRoom usual = MixingRoom.standard();
         MixingRoom in = new MixingRoom(
                 air.saturationDensity(), air.humidity(), usual.filmActivity(), air.diffusivity(), usual.transfer());
-        return new PressPredictor(base, sampling, workers, in, weighed);
+        return new PressPredictor(factors, sampling, workers, in, weighed);
     }
 
     /**
@@ -155,7 +125,7 @@ public final class PressPredictor {
      */
     public PressPredictor with(WeighedPiece piece) {
         Given.all("piece", piece);
-        return new PressPredictor(base, sampling, workers, room, Optional.of(piece));
+        return new PressPredictor(factors, sampling, workers, room, Optional.of(piece));
     }
 
     /**
@@ -191,15 +161,15 @@ public final class PressPredictor {
     /** The piece of a making; {@code scan} gathers how other amounts of liquid would feel, null for none. */
     private PressForecast.PieceOut piece(Shape shape, Making making, @Nullable LiquidScan scan) {
         PieceLimits.checkPiece(shape, making);
-        Factors factors = PressModel.factors(base, shape, making);
-        Optional<Conditioned> known = conditioned(shape, making, factors);
-        Pressed central = central(shape, making, factors, known);
+        Factors asked = PressModel.factors(factors, shape, making);
+        Optional<Conditioned> known = conditioned(shape, making, asked);
+        Pressed central = central(shape, making, asked, known);
         if (sampling.samples() == 0) {
             return certain(shape, making, central, known);
         }
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
-        Conditioned.draws(known, factors, sampling.samples(), sampling.seed(), workers)
-                .draws(() -> new PressModel(making, shape, factors, room, y, scan));
+        Conditioned.draws(known, asked, sampling.samples(), sampling.seed(), workers)
+                .draws(() -> new PressModel(making, shape, asked, room, y, scan));
         // the column holds 0 crumbles, 1 holds, 2 too wet
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
@@ -221,14 +191,14 @@ public final class PressPredictor {
                 known.map(measured -> MeasurementEffect.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
-                        OutcomeStatistics.intervalOf(Conditioned.draws(
-                                        Optional.empty(), factors, sampling.samples(), sampling.seed(), workers)
-                                .draws(() -> new PressModel(
-                                        making,
-                                        shape,
-                                        factors,
-                                        room,
-                                        new double[PressModel.WIDTH][sampling.samples()]))))));
+                        OutcomeStatistics.intervalOf(
+                                Conditioned.draws(Optional.empty(), asked, sampling.samples(), sampling.seed(), workers)
+                                        .draws(() -> new PressModel(
+                                                making,
+                                                shape,
+                                                asked,
+                                                room,
+                                                new double[PressModel.WIDTH][sampling.samples()]))))));
     }
 
     /** The forecast; {@code making} is empty where only the mix and the mould are known. */
@@ -238,10 +208,10 @@ public final class PressPredictor {
                 making.map(way -> Moulded.of(way).filling(shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
-        Factors factors = PressModel.factors(base, shape, firm);
-        Optional<Conditioned> known = conditioned(shape, firm, factors);
+        Factors asked = PressModel.factors(factors, shape, firm);
+        Optional<Conditioned> known = conditioned(shape, firm, asked);
         // what holds of the mix alone: its curve, its window, how long it may stand
-        Press press = press(blend, factors, known);
+        Press press = press(blend, asked, known);
         List<Notice> notices = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
             notices.add(MIX_ALONE);
@@ -271,7 +241,7 @@ public final class PressPredictor {
                 press,
                 shape,
                 sampling,
-                curve(press, mould, factors, known),
+                curve(press, mould, asked, known),
                 window,
                 reaction.workingTime(blend),
                 reaction.scaled(2, 4).workingTime(blend),
@@ -309,12 +279,12 @@ public final class PressPredictor {
 
     /** Points of the curve: mass by the central values, 95 % band over the draws. */
     private List<PressForecast.Point> curve(
-            Press press, MouldDimensions mould, Factors factors, Optional<Conditioned> known) {
+            Press press, MouldDimensions mould, Factors asked, Optional<Conditioned> known) {
         int draws = Math.min(BAND_DRAWS, sampling.samples());
         double[][] y = new double[CURVE.length][draws];
         if (draws > 0) {
-            Conditioned.draws(known, factors, draws, sampling.seed(), workers)
-                    .draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
+            Conditioned.draws(known, asked, draws, sampling.seed(), workers)
+                    .draws(() -> new CurveModel(press.blend(), mould, asked, CURVE, y));
         }
         List<PressForecast.Point> points = new ArrayList<>(CURVE.length);
         for (int i = 0; i < CURVE.length; i++) {
@@ -333,29 +303,29 @@ public final class PressPredictor {
     }
 
     /** The inputs after the weighed piece; empty without one. */
-    private Optional<Conditioned> conditioned(Shape shape, Making making, Factors factors) {
-        return weighed.map(piece -> Conditioned.pressed(making, shape, factors, piece, sampling, workers));
+    private Optional<Conditioned> conditioned(Shape shape, Making making, Factors asked) {
+        return weighed.map(piece -> Conditioned.pressed(making, shape, asked, piece, sampling, workers));
     }
 
     /** The mix by the central values, those that agree with the weighed piece where there is one. */
-    private Press press(Blend blend, Factors factors, Optional<Conditioned> known) {
+    private Press press(Blend blend, Factors asked, Optional<Conditioned> known) {
         Press press = Press.of(blend);
         if (known.isPresent()) {
-            MakingDraw made = factors.at(known.get().centre()).making();
+            MakingDraw made = asked.at(known.get().centre()).making();
             press = Press.of(blend, Powders.of(blend).with(blend, made.densities()), made.pressing());
         }
         return press.in(room, EarlyReaction.standard(blend));
     }
 
     /** The piece by the central values; of a weighed piece pressed by hand, the hand's true pressure counts. */
-    private Pressed central(Shape shape, Making making, Factors factors, Optional<Conditioned> known) {
+    private Pressed central(Shape shape, Making making, Factors asked, Optional<Conditioned> known) {
         Moulded made = Moulded.of(making);
-        Press press = press(made.blend(), factors, known);
+        Press press = press(made.blend(), asked, known);
         MouldDimensions mould = made.mould(shape);
         if (making instanceof PressedMould pressed) {
             double hand = known.isEmpty()
                     ? 1
-                    : factors.at(known.get().centre()).making().pressRatio();
+                    : asked.at(known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
         return press.fill(((FilledMould) making).dampMass(), mould);
@@ -377,7 +347,7 @@ public final class PressPredictor {
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
                         Interval.certain(
-                                central(shape, making, PressModel.factors(base, shape, making), Optional.empty())
+                                central(shape, making, PressModel.factors(factors, shape, making), Optional.empty())
                                         .dampMass()))));
     }
 }

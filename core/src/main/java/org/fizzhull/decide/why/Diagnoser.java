@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.Predictor;
 import org.fizzhull.forecast.measured.KnownInputs;
 import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
@@ -42,28 +43,25 @@ import org.fizzhull.uncertainty.Workers;
  * <p>Checked against simulated failures of known cause in the validation module, and against nothing else. Cost: one forecast
  * of the plan and of each of up to 13 faults. Immutable; the same answer for any number of workers.
  */
-public final class Diagnoser {
+public final class Diagnoser extends Predictor<Diagnoser> {
     /** Chance below which a cause gets no check of its own. */
     private static final double WORTH_A_CHECK = 0.02;
 
     /** Information below which a check is not proposed, bit (assumed). */
     private static final double TELLS = 0.05;
 
-    private final Factors factors;
-    /** Seed and number of draws for each cause. */
-    private final Sampling sampling;
-
-    private final Workers workers;
-
     /** What was measured on pieces that went as planned. */
     private final Observations measured;
 
     private Diagnoser(Factors factors, Sampling sampling, Workers workers, Observations measured) {
-        Given.all("factors, sampling, workers, measured", factors, sampling, workers, measured);
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
+        super(factors, sampling, workers);
+        Given.all("measured", measured);
         this.measured = measured;
+    }
+
+    @Override
+    protected Diagnoser drawing(Factors others, Sampling other, Workers by) {
+        return new Diagnoser(others, other, by, measured);
     }
 
     /** {@return a diagnoser with the usual priors and 512 draws for each cause, on the calling thread} */
@@ -72,34 +70,17 @@ public final class Diagnoser {
     }
 
     /**
-     * {@return this diagnoser with other priors, such as those of a bench}
-     *
-     * @param others the uncertain inputs with their priors
-     */
-    public Diagnoser with(Factors others) {
-        return new Diagnoser(others, sampling, workers, measured);
-    }
-
-    /**
      * {@return this diagnoser with other draws for each cause}
      *
      * @param other seed and number of draws, above 0
      * @throws IllegalArgumentException for no draws
      */
+    @Override
     public Diagnoser with(Sampling other) {
         if (other.samples() == 0) {
             throw new IllegalArgumentException("causes are told apart by draws: central values have no chances");
         }
-        return new Diagnoser(factors, other, workers, measured);
-    }
-
-    /**
-     * {@return this diagnoser with other workers; the answer stays the same to the byte}
-     *
-     * @param others threads that compute the draws
-     */
-    public Diagnoser with(Workers others) {
-        return new Diagnoser(factors, sampling, others, measured);
+        return super.with(other);
     }
 
     /**

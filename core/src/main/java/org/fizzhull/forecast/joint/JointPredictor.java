@@ -7,6 +7,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Notices;
+import org.fizzhull.forecast.Predictor;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.making.Weighed;
@@ -41,22 +42,18 @@ import org.fizzhull.uncertainty.Workers;
  * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
  * threads; the answer does not depend on the workers.
  */
-public final class JointPredictor {
-    /** Priors of the uncertain inputs, without the rows that a question brings. */
-    private final Factors factors;
-    /** Number of draws, above 0, and seed. */
-    private final Sampling sampling;
-    /** What runs the blocks of draws. */
-    private final Workers workers;
-
+public final class JointPredictor extends Predictor<JointPredictor> {
     private final List<MeasuredPieces> measured;
 
     private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
-        Given.all("factors, sampling, workers, measured", factors, sampling, workers, measured);
-        this.factors = factors;
-        this.sampling = sampling;
-        this.workers = workers;
+        super(factors, sampling, workers);
+        Given.all("measured", measured);
         this.measured = List.copyOf(measured);
+    }
+
+    @Override
+    protected JointPredictor drawing(Factors others, Sampling other, Workers by) {
+        return new JointPredictor(others, other, by, measured);
     }
 
     /** {@return the default priors, 4,096 draws from seed 1, on the calling thread} */
@@ -65,20 +62,12 @@ public final class JointPredictor {
     }
 
     /**
-     * {@return this predictor with other priors}
-     *
-     * @param others table of priors in place of the present one
-     */
-    public JointPredictor with(Factors others) {
-        return new JointPredictor(others, sampling, workers, measured);
-    }
-
-    /**
      * {@return this predictor with other draws}
      *
      * @param other number of draws, at least one, and seed
      * @throws Refusal {@code out-of-range} for none, since what is compared are chances
      */
+    @Override
     public JointPredictor with(Sampling other) {
         if (other.samples() == 0) {
             throw new Refusal(
@@ -88,16 +77,7 @@ public final class JointPredictor {
                     "a multiple of " + MonteCarlo.STEP,
                     "Chances are compared, and central values have none.");
         }
-        return new JointPredictor(factors, other, workers, measured);
-    }
-
-    /**
-     * {@return this predictor with other workers; the answer stays the same to the byte}
-     *
-     * @param others what runs the blocks of draws, such as {@code Workers.on(executor)}
-     */
-    public JointPredictor with(Workers others) {
-        return new JointPredictor(factors, sampling, others, measured);
+        return super.with(other);
     }
 
     /**
