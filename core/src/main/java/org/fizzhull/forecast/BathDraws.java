@@ -17,6 +17,7 @@ import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
@@ -119,9 +120,9 @@ final class BathDraws {
         int made = making.plan().phases().isEmpty() ? PRESSED_ANEW : DRIED_ANEW;
         int[] parts = new int[asked.rows().size()];
         for (int i = 0; i < parts.length; i++) {
-            boolean anew =
-                    !(making instanceof Weighed) && asked.rows().get(i).input().isOfMaking();
-            parts[i] = anew ? made : MonteCarlo.QUARTER;
+            Input input = asked.rows().get(i).input();
+            boolean anew = input.isOfMaking() || input == Input.MOULD_SIZE;
+            parts[i] = anew && !(making instanceof Weighed) ? made : MonteCarlo.QUARTER;
         }
         return parts;
     }
