@@ -2,10 +2,10 @@ package org.fizzhull.chain;
 
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.model.DropModel;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.prior.Draw;
@@ -49,7 +49,7 @@ final class CentralChain {
      * @throws IllegalArgumentException for a plan without a phase
      */
     static DryingCourse course(Shape shape, Making making) {
-        DryModel.Made made = DryModel.Made.of(making);
+        Moulded made = Moulded.of(making);
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("drying needs a plan with a phase");
         }

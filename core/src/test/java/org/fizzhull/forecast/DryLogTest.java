@@ -14,11 +14,11 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.DryLogFit;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
@@ -60,7 +60,7 @@ class DryLogTest {
     @Test
     void theBandCoversTheTruth() {
         Factors factors = Factors.standard().asked(Question.of(BALL, MAKING));
-        DryModel.Made made = DryModel.Made.of(MAKING);
+        Moulded made = Moulded.of(MAKING);
         PlannedDrying off = new PlannedDrying(BALL, made.plan());
         double[][] truths = new double[40][];
         int[] next = {0};

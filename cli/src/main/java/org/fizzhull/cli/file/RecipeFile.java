@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -38,7 +37,7 @@ public record RecipeFile(
     /** Whether a line of the recipe is made of a powder of the bench. */
     public boolean takes(OwnPowder powder) {
         return !described.contains(powder.name())
-                && Stream.concat(recipe.dry().stream(), recipe.wet().stream())
+                && recipe.parts().stream()
                         .anyMatch(part -> part.ingredient().name().equals(powder.name()));
     }
 

@@ -60,8 +60,8 @@ public final class BenchUse {
         }
         return Optional.of(new Notice(
                 "bench-used",
-                "Of the bench file counts: " + (counted.isEmpty() ? "nothing" : String.join(", ", counted))
-                        + (passed.isEmpty() ? "." : "; passed over: " + String.join(", ", passed) + ".")));
+                "From the bench file: " + (counted.isEmpty() ? "nothing" : String.join(", ", counted))
+                        + (passed.isEmpty() ? "." : "; not used: " + String.join(", ", passed) + ".")));
     }
 
     /** Items of each key that a bench file has, in the order in which they are told. */

@@ -15,7 +15,6 @@ import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
@@ -125,7 +124,7 @@ record Hypothesis(
                 .filter(i -> symptom.shownBy(mass, once[i], end[i]))
                 .mapToDouble(i -> symptom.ofTheDrop() ? once[i] : end[i])
                 .toArray();
-        return shown.length == 0 ? critical.interval() : OutcomeStatistics.interval95(Statistics.sorted(shown));
+        return shown.length == 0 ? critical.interval() : OutcomeStatistics.intervalOf(shown);
     }
 
     private static Why.Way way(Interval limit, Optional<DryForecast> dry, Map<Check, Interval> readings) {

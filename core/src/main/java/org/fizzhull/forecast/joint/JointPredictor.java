@@ -29,7 +29,6 @@ import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Draws;
 import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -218,9 +217,7 @@ public final class JointPredictor {
         DropModel drop = new DropModel(prepared);
         return prepared.question().making() instanceof Weighed
                 ? drop.piece(centre)
-                : drop.piece(
-                        centre,
-                        OutcomeStatistics.interval95(Statistics.sorted(masses)).median());
+                : drop.piece(centre, OutcomeStatistics.intervalOf(masses).median());
     }
 
     /** A question in a bath; the form of an earlier bath serves again where the piece goes in the same way. */

@@ -4,10 +4,10 @@ import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Question;
@@ -49,7 +49,7 @@ final class TimedMaker implements Maker {
         if (making instanceof Weighed) {
             step = null;
         } else {
-            DryModel.Made made = DryModel.Made.of(making);
+            Moulded made = Moulded.of(making);
             step = new Step(made.plan(), made.packing(shape), new PlannedDrying(shape, made.plan()));
         }
     }

@@ -1,12 +1,12 @@
 package org.fizzhull.forecast.making;
 
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
@@ -28,8 +28,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param hand spread of that mass across a batch, around 0, kg; empty for a single piece
  * @param plan what happens between press and bath
  */
-public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan)
-        implements Making, Serializable {
+public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan) implements Moulded {
     /**
      * Refuses what is missing, and what is no number.
      *
@@ -55,26 +54,11 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
-    public Optional<Blend> mix() {
-        return Optional.of(blend);
+    public MouldDimensions.Filling filling(Shape shape) {
+        return MouldDimensions.Filling.usual(shape);
     }
 
     @Override
-    public boolean isDried() {
-        return !plan.phases().isEmpty();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        Given.all("shape", shape);
-        return new PlannedDrying(shape, plan).maker(packing(shape));
-    }
-
-    /**
-     * {@return how densely the fill of each draw lies}
-     *
-     * @param shape form of the piece
-     */
     public Packing packing(Shape shape) {
         Given.all("shape", shape);
         MixedDraw mixed = new MixedDraw(blend);

@@ -10,7 +10,7 @@ import org.fizzhull.uncertainty.Prior;
 
 /**
  * How the piece of a question came to be, and so what is known of it before the bath. Three ways, from the least
- * computed to the most:
+ * computed to the most, of which the last two start from a recipe ({@link Moulded}):
  *
  * <ul>
  *   <li>{@link Weighed}: on the scale as it goes into the bath; its weight is known, its making is not followed.
@@ -20,7 +20,7 @@ import org.fizzhull.uncertainty.Prior;
  *
  * <p>Each brings the uncertain inputs of its own stages and makes the piece of a draw from their values. Immutable.
  */
-public sealed interface Making extends Serializable permits Weighed, FilledMould, PressedMould {
+public sealed interface Making extends Serializable permits Weighed, Moulded {
     /**
      * {@return the rows of this making, those that are settled before the bath first} Of the usual scale; a question
      * puts its own in their place.

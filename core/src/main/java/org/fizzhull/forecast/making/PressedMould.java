@@ -1,6 +1,5 @@
 package org.fizzhull.forecast.making;
 
-import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,7 @@ import org.fizzhull.uncertainty.Prior;
  */
 public record PressedMould(
         Blend blend, double pressure, double pressSpread, MouldDimensions.Filling filling, DryingPlan plan)
-        implements Making, Serializable {
+        implements Moulded {
     /**
      * Refuses what is missing, and what is no number.
      *
@@ -64,25 +63,11 @@ public record PressedMould(
     }
 
     @Override
-    public Optional<Blend> mix() {
-        return Optional.of(blend);
+    public MouldDimensions.Filling filling(Shape shape) {
+        return filling;
     }
 
     @Override
-    public boolean isDried() {
-        return !plan.phases().isEmpty();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        return new PlannedDrying(shape, plan).maker(packing(shape));
-    }
-
-    /**
-     * {@return how densely each draw is pressed}
-     *
-     * @param shape form of the piece
-     */
     public Packing packing(Shape shape) {
         MixedDraw mixed = new MixedDraw(blend);
         MouldDimensions mould = MouldDimensions.of(shape, filling);

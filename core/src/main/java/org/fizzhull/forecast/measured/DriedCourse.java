@@ -1,11 +1,11 @@
 package org.fizzhull.forecast.measured;
 
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.DryLogFit;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.shape.Shape;
@@ -32,7 +32,7 @@ final class DriedCourse {
         this.prepared = prepared;
         this.piece = piece;
         Shape shape = piece.shape();
-        packing = DryModel.Made.of(piece.making()).packing(shape);
+        packing = Moulded.of(piece.making()).packing(shape);
         off = new PlannedDrying(shape, piece.plan());
         balance = new DropBalance(shape, prepared.question().bath());
         sameMould = shape.equals(prepared.question().shape().bare());

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.model;
 
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Packing;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Factors;
@@ -31,7 +32,7 @@ public record FreshPowder(Blend blend, double mass) {
             Blend blend = weighed.blend().orElseThrow();
             return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }
-        DryModel.Made made = DryModel.Made.of(making);
+        Moulded made = Moulded.of(making);
         Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);
         return new FreshPowder(
                 made.blend(),
