@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
@@ -16,6 +17,7 @@ import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
@@ -47,6 +49,11 @@ import org.fizzhull.uncertainty.Workers;
  * weighed piece; a made one is pressed and dried anew in those of its making.
  */
 final class BathDraws {
+    /** Indices of what is made: one row in so many where each presses a piece. */
+    private static final int PRESSED_ANEW = 8;
+    /** The same where each presses and dries one: half of all courses went into these. */
+    private static final int DRIED_ANEW = 16;
+
     /** The question, its uncertain inputs and the form that all its voyages share. */
     private final PreparedQuestion prepared;
     /** Number of draws, 0 for central values, and seed. */
@@ -102,10 +109,21 @@ final class BathDraws {
         }
         // draws of the priors with mixed rows for the indices
         double[][] columns = columns(sampling.samples());
-        // a made piece is pressed and dried anew for each input of its making
-        int part = prepared.question().making() instanceof Weighed ? 4 : 8;
-        Sensitivity found = prior().sensitivity(model(columns), part);
+        Sensitivity found = prior().sensitivity(model(columns), parts(asked));
         return new Walked(prepared, found.draws(), columns).drawn(drivers(asked, found));
+    }
+
+    /** One row in so many for the indices of each input: fewer where the piece is pressed anew, or dried too. */
+    private int[] parts(Factors asked) {
+        Making making = prepared.question().making();
+        int made = making.plan().phases().isEmpty() ? PRESSED_ANEW : DRIED_ANEW;
+        int[] parts = new int[asked.rows().size()];
+        for (int i = 0; i < parts.length; i++) {
+            Input input = asked.rows().get(i).input();
+            boolean anew = input.isOfMaking() || input == Input.MOULD_SIZE;
+            parts[i] = anew && !(making instanceof Weighed) ? made : MonteCarlo.QUARTER;
+        }
+        return parts;
     }
 
     /** Inputs that are drawn together have no pick-and-freeze indices: their draws are taken like those of a measurement. */

@@ -30,9 +30,9 @@ public record Sensitivity(double[] draws, double[] firstOrder, double[] total, d
      *
      * @param y outputs of all draws
      * @param sums of each block
-     * @param rows number of rows that each block has summed
+     * @param rows number of rows that each block has summed for each input
      */
-    static Sensitivity of(double[] y, double[][] sums, int rows) {
+    static Sensitivity of(double[] y, double[][] sums, int[] rows) {
         int blocks = sums.length;
         int width = sums[0].length / 3;
         double mean = Statistics.mean(y);
@@ -46,8 +46,8 @@ public record Sensitivity(double[] draws, double[] firstOrder, double[] total, d
         for (int i = 0; i < width; i++) {
             for (int block = 0; block < blocks; block++) {
                 double[] s = sums[block];
-                firstOfBlock[block] = share(s[3 * i] - mean * s[3 * i + 1], rows, variance);
-                ofBlock[block] = share(0.5 * s[3 * i + 2], rows, variance);
+                firstOfBlock[block] = share(s[3 * i] - mean * s[3 * i + 1], rows[i], variance);
+                ofBlock[block] = share(0.5 * s[3 * i + 2], rows[i], variance);
             }
             first[i] = Statistics.mean(firstOfBlock);
             firstError[i] = Statistics.standardError(firstOfBlock);

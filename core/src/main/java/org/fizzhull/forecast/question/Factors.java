@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.prior.Draw;
@@ -344,16 +343,18 @@ public final class Factors implements Serializable {
 
     /** {@return the places of the columns that are settled before the bath} */
     public int[] makingColumns() {
-        IntStream.Builder places = IntStream.builder();
+        int[] columns = columns();
+        int[] places = new int[priors().size()];
+        int found = 0;
         int at = 0;
-        for (Factor row : rows) {
-            for (int k = 0; k < row.columns(); k++, at++) {
-                if (row.input().isOfMaking()) {
-                    places.add(at);
+        for (int i = 0; i < columns.length; i++) {
+            for (int k = 0; k < columns[i]; k++, at++) {
+                if (rows.get(i).input().isOfMaking()) {
+                    places[found++] = at;
                 }
             }
         }
-        return places.build().toArray();
+        return Arrays.copyOf(places, found);
     }
 
     @Override
