@@ -1,5 +1,6 @@
 package org.fizzhull.chain;
 
+import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Packing;
@@ -28,7 +29,7 @@ final class CentralChain {
     /** The draw in which every uncertain input of the question has its median. */
     private static Draw draw(Question question) {
         Factors asked = Factors.standard().asked(question);
-        return asked.at(asked.medians());
+        return Draw.of(asked.rows(), asked.medians());
     }
 
     /**
@@ -38,7 +39,7 @@ final class CentralChain {
      * @param making how it is made
      */
     static Piece piece(Shape shape, Making making) {
-        return making.maker(shape).make(draw(Question.of(shape, making)), 1);
+        return Maker.of(making, shape).make(draw(Question.of(shape, making)), 1);
     }
 
     /**

@@ -260,7 +260,7 @@ public final class DryPredictor {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
-        Draw draw = asked.at(values);
+        Draw draw = Draw.of(asked.rows(), values);
         Packing.Packed packed = made.packing(shape).of(draw, 1);
         return new CentralChain(
                 new PlannedDrying(shape, made.plan()).input(packed),

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.prior.Draw;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -337,7 +338,7 @@ public final class PressPredictor {
     private Press press(Blend blend, Factors factors, Optional<Conditioned> known) {
         Press press = Press.of(blend);
         if (known.isPresent()) {
-            MakingDraw made = factors.at(known.get().centre()).making();
+            MakingDraw made = Draw.of(factors.rows(), known.get().centre()).making();
             press = Press.of(blend, Powders.of(blend).with(blend, made.densities()), made.pressing());
         }
         return press.in(room, EarlyReaction.standard(blend));
@@ -350,7 +351,7 @@ public final class PressPredictor {
         if (making instanceof PressedMould pressed) {
             double hand = known.isEmpty()
                     ? 1
-                    : factors.at(known.get().centre()).making().pressRatio();
+                    : Draw.of(factors.rows(), known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
         return press.fill(((FilledMould) making).dampMass(), mould);

@@ -86,7 +86,7 @@ class DryLogTest {
         double narrower = 0;
         double plain = width(PREDICTOR.forecast(BALL, MAKING));
         for (double[] truth : truths) {
-            Packing.Packed packed = made.packing(BALL).of(factors.at(truth), 1);
+            Packing.Packed packed = made.packing(BALL).of(Draw.of(factors.rows(), truth), 1);
             DryingCourse course =
                     off.course(off.input(packed), made.plan().phases(), ReadyTimes.LONGEST, packed.making());
             List<Double> times = List.of(0.0, 0.5 * DAY, DAY, 2 * DAY);

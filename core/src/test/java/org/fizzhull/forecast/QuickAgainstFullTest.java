@@ -96,7 +96,7 @@ class QuickAgainstFullTest {
             for (int i = 0; i < values.length; i++) {
                 values[i] = priors.get(i).quantile((random.nextInt(1 << 30) + 0.5) / (1 << 30));
             }
-            Draw d = asked.at(values);
+            Draw d = Draw.of(asked.rows(), values);
             Bath bath = Bath.at(Units.celsius(38));
             double kelvin = bath.temperature() + d.temperatureError();
             double ratio = 1 + 0.5 * shape.surface() * d.sizeError() / shape.volume();

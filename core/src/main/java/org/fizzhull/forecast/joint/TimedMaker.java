@@ -45,7 +45,7 @@ final class TimedMaker implements Maker {
     TimedMaker(Question question) {
         shape = question.shape();
         Making making = question.making();
-        plain = making.maker(shape);
+        plain = Maker.of(making, shape);
         if (making instanceof Weighed) {
             step = null;
         } else {

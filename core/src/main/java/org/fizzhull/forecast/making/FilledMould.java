@@ -44,17 +44,6 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>();
-        rows.addAll(MakingPriors.grains(blend));
-        rows.addAll(MakingPriors.amounts(blend));
-        rows.addAll(MakingPriors.scale(dampMass));
-        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
-        rows.addAll(MakingPriors.drying(blend, plan));
-        return rows;
-    }
-
-    @Override
     public Optional<Blend> mix() {
         return Optional.of(blend);
     }
@@ -62,31 +51,6 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     @Override
     public boolean isDried() {
         return !plan.phases().isEmpty();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        Given.all("shape", shape);
-        return new PlannedDrying(shape, plan).maker(packing(shape));
-    }
-
-    /**
-     * {@return how densely the fill of each draw lies}
-     *
-     * @param shape form of the piece
-     */
-    public Packing packing(Shape shape) {
-        Given.all("shape", shape);
-        MixedDraw mixed = new MixedDraw(blend);
-        return (draw, volumeRatio) -> {
-            MakingDraw made = draw.making();
-            MixedDraw.Mix mix = mixed.of(made);
-            double trueDensity = mix.powders().trueDensity();
-            double damp = 1 + mix.blend().liquid().ratio();
-            double mass = dampMass + draw.massError();
-            double fraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
-            return new Packing.Packed(fraction, trueDensity, mix.blend(), made);
-        };
     }
 
     @Override

@@ -78,6 +78,43 @@ public final class MakingPriors {
     private MakingPriors() {}
 
     /**
+     * {@return the rows of a making, those that are settled before the bath first} Of the usual scale; a question puts its
+     * own in their place.
+     *
+     * @param making how the piece came to be
+     */
+    public static List<Factor> of(Making making) {
+        Given.all("making", making);
+        List<Factor> rows = new ArrayList<>();
+        if (making instanceof PressedMould pressed) {
+            rows.addAll(powders(pressed.blend()));
+            rows.addAll(amounts(pressed.blend()));
+            rows.addAll(pressing(pressed.pressSpread()));
+            rows.addAll(drying(pressed.blend(), pressed.plan()));
+        } else if (making instanceof FilledMould filled) {
+            rows.addAll(grains(filled.blend()));
+            rows.addAll(amounts(filled.blend()));
+            rows.addAll(scale(filled.dampMass()));
+            filled.hand().ifPresent(spread -> rows.add(hand(spread)));
+            rows.addAll(drying(filled.blend(), filled.plan()));
+        } else if (making instanceof Weighed weighed) {
+            rows.addAll(makeup(weighed));
+            rows.addAll(scale(weighed.mass()));
+            weighed.hand().ifPresent(spread -> rows.add(hand(spread)));
+        }
+        return rows;
+    }
+
+    /** Makeup of a weighed piece, from what is known of it. */
+    private static List<Factor> makeup(Weighed weighed) {
+        if (weighed.blend().isEmpty()) {
+            return usualMakeup();
+        }
+        Blend blend = weighed.blend().get();
+        return weighed.dried().isPresent() ? makeup(blend, weighed.dried().get()) : makeup(blend);
+    }
+
+    /**
      * {@return the priors of the usual scale for a weight, kg; a question puts its own scale in their place}
      *
      * @param mass weight that is read, kg

@@ -2,7 +2,12 @@ package org.fizzhull.forecast.making;
 
 import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.MakingDraw;
+import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.pressing.Press;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
 
 /**
  * Fills or presses the mould of one draw: gives the solid fraction, before any drying. May keep scratch space: one
@@ -26,4 +31,47 @@ public interface Packing {
      * @param making uncertain values of the draw before the bath
      */
     record Packed(double solidFraction, double trueDensity, Blend blend, MakingDraw making) {}
+
+    /**
+     * {@return how densely each draw lies in the mould, for a piece that is filled or pressed}
+     *
+     * @param making how the piece came to be; not a piece that is only weighed
+     * @param shape form of the mould, as entered
+     * @throws IllegalArgumentException for a piece that is only weighed
+     */
+    static Packing of(Making making, Shape shape) {
+        Given.all("making, shape", making, shape);
+        if (making instanceof FilledMould filled) {
+            return of(filled, shape);
+        }
+        if (making instanceof PressedMould pressed) {
+            return of(pressed, shape);
+        }
+        throw new IllegalArgumentException("a piece that is only weighed was not packed");
+    }
+
+    private static Packing of(FilledMould filled, Shape shape) {
+        MixedDraw mixed = new MixedDraw(filled.blend());
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            MixedDraw.Mix mix = mixed.of(made);
+            double trueDensity = mix.powders().trueDensity();
+            double damp = 1 + mix.blend().liquid().ratio();
+            double mass = filled.dampMass() + draw.massError();
+            double fraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
+            return new Packed(fraction, trueDensity, mix.blend(), made);
+        };
+    }
+
+    private static Packing of(PressedMould pressed, Shape shape) {
+        MixedDraw mixed = new MixedDraw(pressed.blend());
+        MouldDimensions mould = MouldDimensions.of(shape, pressed.filling());
+        return (draw, volumeRatio) -> {
+            MakingDraw made = draw.making();
+            MixedDraw.Mix mix = mixed.of(made);
+            Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
+            double mean = pressed.pressure() * made.pressRatio() * made.pressRepeat() * press.meanOverTop(mould);
+            return new Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
+        };
+    }
 }

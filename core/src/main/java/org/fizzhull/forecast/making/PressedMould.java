@@ -19,7 +19,7 @@ import org.fizzhull.uncertainty.Prior;
 /**
  * A mix pressed into the mould with a pressure, then dried. What the piece weighs is predicted: the pressure at the
  * top, times the draw's factors of the hand and of this press, times the mean over the mould ({@code meanOverTop}, wall
- * friction), gives the solid fraction by the packing model of the draw ({@link Press}). Immutable. Equations:
+ * friction), gives the solid fraction by the packing model of the draw. Immutable. Equations:
  * docs/physics/packing.md.
  *
  * @param blend powders and liquid by the recipe's middle amounts
@@ -54,16 +54,6 @@ public record PressedMould(
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>();
-        rows.addAll(MakingPriors.powders(blend));
-        rows.addAll(MakingPriors.amounts(blend));
-        rows.addAll(MakingPriors.pressing(pressSpread));
-        rows.addAll(MakingPriors.drying(blend, plan));
-        return rows;
-    }
-
-    @Override
     public Optional<Blend> mix() {
         return Optional.of(blend);
     }
@@ -71,28 +61,6 @@ public record PressedMould(
     @Override
     public boolean isDried() {
         return !plan.phases().isEmpty();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        return new PlannedDrying(shape, plan).maker(packing(shape));
-    }
-
-    /**
-     * {@return how densely each draw is pressed}
-     *
-     * @param shape form of the piece
-     */
-    public Packing packing(Shape shape) {
-        MixedDraw mixed = new MixedDraw(blend);
-        MouldDimensions mould = MouldDimensions.of(shape, filling);
-        return (draw, volumeRatio) -> {
-            MakingDraw made = draw.making();
-            MixedDraw.Mix mix = mixed.of(made);
-            Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
-            double mean = pressure * made.pressRatio() * made.pressRepeat() * press.meanOverTop(mould);
-            return new Packing.Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
-        };
     }
 
     @Override

@@ -62,21 +62,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>(4);
-        if (blend.isPresent() && dried.isPresent()) {
-            rows.addAll(MakingPriors.makeup(blend.get(), dried.get()));
-        } else {
-            rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
-        }
-        rows.addAll(MakingPriors.scale(mass));
-        if (hand.isPresent()) {
-            rows.add(MakingPriors.hand(hand.get()));
-        }
-        return rows;
-    }
-
-    @Override
     public Optional<Blend> mix() {
         return blend;
     }
@@ -89,19 +74,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public boolean isDried() {
         return dried.isPresent();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        double least = shape.insetMass() + LEAST_BODY;
-        Additives others = Additives.of(blend);
-        return new Maker() {
-            @Override
-            public Piece make(Draw draw, double volumeRatio) {
-                double drawn = Math.max(least, mass + draw.massError());
-                return new Piece(shape, drawn, draw.makeup().with(others));
-            }
-        };
     }
 
     @Override

@@ -40,7 +40,7 @@ final class DriedCourse {
 
     /** Logarithm of the likelihood of all weighings, less a constant, for values of the inputs, SI. */
     double logLikelihood(double[] inputs) {
-        Draw draw = prepared.factors().at(inputs);
+        Draw draw = Draw.of(prepared.factors().rows(), inputs);
         double ratio = sameMould ? balance.volumeRatio(draw.sizeError()) : 1;
         Packing.Packed packed = packing.of(draw, ratio);
         DryingCourse course = off.course(off.input(packed), piece.plan().phases(), 0, packed.making());

@@ -109,7 +109,7 @@ public final class PressedWeightSolver {
      * @param again quantile of the pressure over the hand's usual one
      */
     public double mass(double[] inputs, double hand, double again) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
         double mean = top(made, hand, again) * press.meanOverTop(mould);
@@ -126,7 +126,7 @@ public final class PressedWeightSolver {
      * @return logarithm of the weight; minus infinity where no press scale gives this mass
      */
     double solve(double[] inputs, double scale, double hand, double again) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
         // the true mass of this draw, and the press scales of that mass and of two beside it
@@ -184,7 +184,7 @@ public final class PressedWeightSolver {
      * @param hand quantile of the factor of a hand that is not the one asked about
      */
     private double logLikelihood(FurtherPiece other, double[] inputs, double hand) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         Press press = press(made);
         WeighedPiece weighed = other.piece();

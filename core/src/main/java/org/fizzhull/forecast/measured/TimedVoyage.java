@@ -44,7 +44,7 @@ public final class TimedVoyage {
             Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
             drop = new DropModel(prepared.ask(timed));
         } else {
-            Maker asked = question.making().maker(question.shape());
+            Maker asked = Maker.of(question.making(), question.shape());
             double kilograms = mass.orElseThrow();
             double least = question.shape().insetMass() + Weighed.LEAST_BODY;
             drop = new DropModel(

@@ -49,7 +49,7 @@ public final class CurveModel implements Model {
 
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         double volume = mould.volume() * DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         MixedDraw.Mix mix = mixed.of(made);

@@ -70,7 +70,7 @@ public final class DropModel implements Model {
      * @param prepared the prepared question
      */
     public DropModel(PreparedQuestion prepared) {
-        this(prepared, prepared.question().making().maker(prepared.question().shape()));
+        this(prepared, Maker.of(prepared.question().making(), prepared.question().shape()));
     }
 
     /**
@@ -93,7 +93,7 @@ public final class DropModel implements Model {
 
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         drawn = draw;
         double ratio = balance.volumeRatio(draw.sizeError());
         // the true mould decides what is made in it; temperature and surface are those of the bath
@@ -268,7 +268,7 @@ public final class DropModel implements Model {
      * @param inputs one value of each column, SI
      */
     public Piece piece(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));
     }
 

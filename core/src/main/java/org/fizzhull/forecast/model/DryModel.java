@@ -62,7 +62,7 @@ public final class DryModel implements Model {
     /** Time until ready, s; infinite where it is not ready within {@link ReadyTimes#LONGEST}. */
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         double ratio = balance.volumeRatio(draw.sizeError());
         Packing.Packed packed = packing.of(draw, ratio);
         DryingCourse course = off.course(off.input(packed), plan.phases(), ReadyTimes.LONGEST, packed.making());
@@ -141,9 +141,7 @@ public final class DryModel implements Model {
          * @param shape form of the piece
          */
         public Packing packing(Shape shape) {
-            return making instanceof FilledMould filled
-                    ? filled.packing(shape)
-                    : ((PressedMould) making).packing(shape);
+            return Packing.of(making, shape);
         }
     }
 }

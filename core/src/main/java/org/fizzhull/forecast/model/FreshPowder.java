@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.model;
 
+import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.MakingPriors;
 import org.fizzhull.forecast.making.Packing;
@@ -32,7 +33,7 @@ public record FreshPowder(Blend blend, double mass) {
             return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }
         DryModel.Made made = DryModel.Made.of(making);
-        Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);
+        Packing.Packed packed = made.packing(question.shape()).of(Draw.of(asked.rows(), asked.medians()), 1);
         return new FreshPowder(
                 made.blend(),
                 packed.solidFraction() * packed.trueDensity() * question.shape().volume());

@@ -191,7 +191,7 @@ public final class PressModel implements Model {
 
     /** The piece of a row of values, SI. */
     private Pressed made(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         ratio = DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         DryingParameters usual = DryingParameters.standard();

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast.prior;
 
+import java.util.Arrays;
+import java.util.List;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.quantity.Given;
@@ -7,7 +9,7 @@ import org.fizzhull.voyage.VoyageParameters;
 
 /**
  * One draw of everything uncertain, as the physics takes it: values of a row of Sobol points through the priors, or of
- * a posterior, in the parameter records. Made by {@link org.fizzhull.forecast.question.Factors#at}. The arrays are not
+ * a posterior, in the parameter records. Made by {@link #of}. The arrays are not
  * copied: whoever writes into one changes the draw.
  *
  * @param massError true mass less the entered one, kg
@@ -52,6 +54,33 @@ public record Draw(
         Given.finite("size error", sizeError);
         Given.finite("surface ratio", surfaceRatio);
         Given.finite("temperature error", temperatureError);
+    }
+
+    /**
+     * {@return what the physics takes for one value of each column, in order} An input without a row keeps its standard
+     * value. Refuses a value outside its physical range.
+     *
+     * @param rows the inputs that are drawn, in the order of their columns
+     * @param values one value for each column, SI
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range}, naming the input
+     */
+    public static Draw of(List<Factor> rows, double[] values) {
+        double[] all = DrawValues.standard();
+        double[] scores = DrawValues.NO_SCORES;
+        double[] amounts = DrawValues.NO_SCORES;
+        int at = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            Factor row = rows.get(i);
+            if (row.input() == Input.POWDER_SCORES) {
+                scores = Arrays.copyOfRange(values, at, at + row.columns());
+            } else if (row.input() == Input.RECIPE_SCORES) {
+                amounts = Arrays.copyOfRange(values, at, at + row.columns());
+            } else {
+                all[DrawValues.place(row.input())] = InputRange.checked(row.input(), values[at]);
+            }
+            at += row.columns();
+        }
+        return DrawValues.draw(all, scores, amounts);
     }
 
     /**

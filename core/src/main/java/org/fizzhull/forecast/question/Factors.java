@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution,
- * and the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
- * standard value. Values are SI ({@link Input}), whatever unit people read.
+ * and the priors. An input without a row keeps its standard value. Values are SI ({@link Input}), whatever unit people read.
  *
  * <pre>{@code
  * Factors mine = Factors.standard()
@@ -352,29 +351,4 @@ public final class Factors implements Serializable {
         return text.toString();
     }
 
-    /**
-     * {@return what the physics takes for one value of each column, in order} Refuses a value outside its physical
-     * range.
-     *
-     * @param values one value for each column, SI
-     * @throws Refusal {@code out-of-range}, naming the input
-     */
-    public Draw at(double[] values) {
-        double[] all = DrawValues.standard();
-        double[] scores = DrawValues.NO_SCORES;
-        double[] amounts = DrawValues.NO_SCORES;
-        int at = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            Factor row = rows.get(i);
-            if (row.input() == Input.POWDER_SCORES) {
-                scores = Arrays.copyOfRange(values, at, at + row.columns());
-            } else if (row.input() == Input.RECIPE_SCORES) {
-                amounts = Arrays.copyOfRange(values, at, at + row.columns());
-            } else {
-                all[DrawValues.place(row.input())] = InputRange.checked(row.input(), values[at]);
-            }
-            at += row.columns();
-        }
-        return DrawValues.draw(all, scores, amounts);
-    }
 }

@@ -72,7 +72,7 @@ public final class Scatter implements Serializable {
         this.wide = wide;
         this.narrow = narrow;
         this.widest = widest;
-        packing = making instanceof PressedMould pressed ? Optional.of(pressed.packing(shape)) : Optional.empty();
+        packing = making instanceof PressedMould pressed ? Optional.of(Packing.of(pressed, shape)) : Optional.empty();
     }
 
     /**

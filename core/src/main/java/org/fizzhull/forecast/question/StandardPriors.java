@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.question;
 
+import org.fizzhull.forecast.making.MakingPriors;
 import static org.fizzhull.uncertainty.Priors.cutNormal;
 import static org.fizzhull.uncertainty.Priors.lognormal;
 import static org.fizzhull.uncertainty.Priors.normal;
@@ -125,7 +126,7 @@ public final class StandardPriors {
      */
     static List<Factor> ofQuestion(Question question) {
         List<Factor> own = new ArrayList<>();
-        for (Factor row : question.making().factors()) {
+        for (Factor row : MakingPriors.of(question.making())) {
             own.add(
                     switch (row.input()) {
                         case SCALE -> question.scale().reading();
