@@ -123,7 +123,7 @@ public record BatchPlan(
 
     /** {@return whether the damp mix fizzes at all, or, where it does, whether the piece does that it becomes} */
     public Effervescence effervescence() {
-        Effervescence fresh = Effervescence.of(pressed.press().blend().moles());
+        Effervescence fresh = Effervescence.of(pressed.blend().moles());
         return fresh.fizzes() ? floating.effervescence().orElse(fresh) : fresh;
     }
 

@@ -95,8 +95,8 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
         grams(to, "store_gain_g", f.store().map(DryForecast.Store::gain));
         grams(to, "store_gas_lost_g", f.store().map(DryForecast.Store::gas));
         grams(to, "store_water_gain_g", f.store().map(DryForecast.Store::water));
-        to.interval("water_gone_g", f.drawn().waterGone().times(GRAMS))
-                .number("wrap_blows_up", f.drawn().swollenFilms())
+        to.interval("water_gone_g", f.waterGone().times(GRAMS))
+                .number("wrap_blows_up", f.swollenFilms())
                 .number("room_dampest_percent", PERCENT * f.dampestRoom())
                 .number("room_after_percent", PERCENT * f.roomAfter());
         jar(to, f);
@@ -143,7 +143,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
     private static void series(AnswerWriter to, DryForecast f) {
         to.array("series");
         double end = f.course().end();
-        for (double time : f.drawn().times()) {
+        for (double time : f.times()) {
             row(to, f, Math.min(time, end));
             if (time >= end) {
                 break;

@@ -71,8 +71,8 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
                 .interval("fizz_lost_band_percent", forecast.drawn().fizzLost().times(100))
                 .number("gas_max_L", LITRES * forecast.gasYield().dryVolume(kelvin))
                 .number("tap_alkalinity_mmol_per_L", forecast.question().bath().alkalinity())
-                .number("bath_ph_closed", forecast.bath().closed().ph())
-                .number("bath_ph_open", forecast.bath().open().ph());
+                .number("bath_ph_closed", forecast.bath().closedPh())
+                .number("bath_ph_open", forecast.bath().openPh());
         to.interval("fizz_time_s", fizzes ? Optional.of(forecast.fizzTime()) : Optional.empty(), 1)
                 .interval("gas_peak_L_per_min", forecast.drawn().peak().times(LITRES_A_MINUTE));
         bathful(to, forecast.bath().bathful());

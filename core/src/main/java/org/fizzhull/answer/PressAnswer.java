@@ -10,7 +10,6 @@ import org.fizzhull.answer.tree.AnswerWriter;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
@@ -72,8 +71,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
     public void keys(AnswerWriter to) {
         PressForecast forecast = report.forecast();
         boolean mould = report.mould();
-        Press press = forecast.press();
-        Blend blend = press.blend();
+        Blend blend = forecast.blend();
         // liquid of the recipe, kg per kg of powder
         double ratio = blend.liquid().ratio();
         to.whole("seed", forecast.sampling().seed())
@@ -82,8 +80,8 @@ public record PressAnswer(PressReport report) implements AnswerBody {
                 .text("shape", mould ? forecast.shape().text() : null);
         LoadKeys.write(to, forecast.shape());
         to.number("true_density_g_per_cm3", inGramsPerCubicCentimetre(blend.trueDensity()))
-                .number("loose_density_g_per_cm3", inGramsPerCubicCentimetre(press.looseDensity()))
-                .number("tapped_density_g_per_cm3", inGramsPerCubicCentimetre(press.tappedDensity()));
+                .number("loose_density_g_per_cm3", inGramsPerCubicCentimetre(forecast.looseDensity()))
+                .number("tapped_density_g_per_cm3", inGramsPerCubicCentimetre(forecast.tappedDensity()));
         to.array("curve");
         for (PressForecast.Point point : forecast.curve()) {
             to.object()
@@ -118,7 +116,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
 
     /** Amounts of the recipe's liquid for one mix, g; the window is null where no amount holds oftener than it fails. */
     private static void window(AnswerWriter to, PressForecast forecast) {
-        double dry = forecast.press().blend().dryMass();
+        double dry = forecast.blend().dryMass();
         if (forecast.window().isEmpty()) {
             to.nothing("liquid_window_g");
         } else {

@@ -38,7 +38,7 @@ public record PressReport(PressForecast forecast, boolean mould, Optional<DryFor
     /** {@return what the reader must know of mix, piece and drying} */
     public List<Notice> notices() {
         List<Notice> notices = new ArrayList<>(forecast.notices());
-        Effervescence.of(forecast.press().blend().moles()).notice().ifPresent(notices::add);
+        Effervescence.of(forecast.blend().moles()).notice().ifPresent(notices::add);
         if (dryingAsked && dried.isEmpty()) {
             notices.add(NO_PIECE);
         }

@@ -1,5 +1,6 @@
 package org.fizzhull.drying;
 
+import org.fizzhull.drying.mix.Hydrates;
 import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
@@ -34,6 +35,12 @@ import org.fizzhull.quantity.Given;
  * }</pre>
  */
 public final class Drying {
+    /** From a_film 0.72 down to 50 %, the humidity in which a plain mix keeps: 2.75 standard uncertainties of a_film. */
+    private static final double SAFE_MARGIN = 0.22;
+
+    /** Driest air that is told as safe, relative humidity (judgement). */
+    private static final double LEAST_SAFE = 0.05;
+
     /** Share of the removable water that must be gone for a piece to be ready. */
     public static final double READY = 0.95;
 
@@ -99,6 +106,42 @@ public final class Drying {
      */
     public static double filmActivity(DryingInput input, DryingParameters parameters) {
         return parameters.filmActivity() * input.saltActivity();
+    }
+
+    /**
+     * {@return the safe humidity of a mix; where hydrate and salts leave no range, {@code above} is at least {@code below}}
+     *
+     * @param input the mix as drying sees it
+     * @param parameters uncertain parameters of drying
+     */
+    public static SafeHumidity safeHumidity(DryingInput input, DryingParameters parameters) {
+        double film = filmActivity(input, parameters);
+        Hydrates hydrates = input.hydrates();
+        double most = hydrates.takes() > 0 ? Hydrates.TAKING_HUMIDITY : 1;
+        double below = Math.max(LEAST_SAFE, Math.min(most, film - SAFE_MARGIN));
+        return new SafeHumidity(below, hydrates.gives() > 0 ? Math.min(Hydrates.GIVING_HUMIDITY, film) : 0);
+    }
+
+    /**
+     * {@return the conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0
+     * in a tight wrap}
+     *
+     * @param phase how and where the piece stands
+     * @param parameters uncertain parameters of drying
+     */
+    public static double surface(DryingPhase phase, DryingParameters parameters) {
+        double resistance = 1 / (parameters.transfer() * (phase.fan() ? parameters.fanFactor() : 1));
+        if (phase.gap() > 0) {
+            resistance += phase.gap() / phase.air().diffusivity();
+        }
+        if (phase.wrap().present()) {
+            double film = phase.wrap().conductance(phase.air().temperature(), parameters.sealLeak());
+            if (film == 0) {
+                return 0;
+            }
+            resistance += 1 / film;
+        }
+        return 1 / resistance;
     }
 
     /**

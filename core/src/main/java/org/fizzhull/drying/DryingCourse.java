@@ -43,14 +43,24 @@ public final class DryingCourse {
         this.ends = ends;
     }
 
-    /** {@return the mix as pressed} */
-    public DryingInput input() {
-        return input;
-    }
-
     /** {@return the mass of the dry mix in the piece as weighed, kg} */
     public double dryMass() {
         return dryMass;
+    }
+
+    /** {@return the dry mix per volume of piece, kg/m3} */
+    public double rhoDry() {
+        return input.rhoDry();
+    }
+
+    /** {@return the porosity that liquid leaves open in the fresh piece, 0 to 1} */
+    public double airPorosity() {
+        return input.airPorosity();
+    }
+
+    /** {@return the water that the acid of the piece can bind as its hydrate, kg} */
+    public double acidWater() {
+        return input.hydrates().takes() * dryMass;
     }
 
     /** {@return the mass as pressed, before the prompt reaction's gas has left, kg} */

@@ -114,7 +114,7 @@ final class DryingMix {
         // Da: the rate, the water made with each mole, and the mean stay of the free water by the receding front
         double drop = (isotherm.film() - air.humidity()) * air.saturationDensity();
         double stay = new RecedingFront(grid)
-                .meanStay(free, poreDiffusivity(air.diffusivity()), phase.surface(parameters), drop);
+                .meanStay(free, poreDiffusivity(air.diffusivity()), Drying.surface(phase, parameters), drop);
         return rate * reaction.waterPerMole() * stay;
     }
 }

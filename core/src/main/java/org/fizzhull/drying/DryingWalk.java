@@ -115,7 +115,7 @@ final class DryingWalk {
         RoomAir air = phase.air();
         double saturation = air.saturationDensity();
         double vapour = mix.poreDiffusivity(air.diffusivity()) * saturation;
-        double surface = stretch.closedIn() ? 0 : phase.surface(mix.parameters) * saturation;
+        double surface = stretch.closedIn() ? 0 : Drying.surface(phase, mix.parameters) * saturation;
         solver.lay(stretch.grid(), vapour, surface, mix.filmRate(air));
         if (phase.room().isEmpty()) {
             solver.fixedRoom(air.humidity());
@@ -241,7 +241,7 @@ final class DryingWalk {
                 dt,
                 alcohol.share() * mix.input.rhoDry(),
                 mix.poreDiffusivity(alcohol.diffusivity(kelvin)),
-                phase.surface(mix.parameters),
+                Drying.surface(phase, mix.parameters),
                 alcohol.vapourDensity(mix.input.freeWater(), kelvin));
     }
 

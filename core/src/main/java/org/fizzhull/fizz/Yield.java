@@ -46,27 +46,6 @@ public record Yield(
         }
     }
 
-    /** Difference of acid and what it could react with, over the larger, up to which neither runs out first. */
-    private static final double BALANCED_WITHIN = 0.01;
-
-    /**
-     * {@return the yield} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
-     * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
-     *
-     * @param reagents what reacts, mol
-     */
-    public static Yield of(Reagents reagents) {
-        double acid = reagents.acidGroups();
-        // carbonate that becomes bicarbonate, then bicarbonate that becomes gas
-        double turned = Math.min(acid, reagents.carbonate());
-        double protons = acid - turned;
-        double bicarbonate = reagents.bicarbonate() + turned;
-        double gas = Math.min(protons, bicarbonate);
-        double needed = reagents.bicarbonate() + 2 * reagents.carbonate();
-        return new Yield(
-                limiting(acid, needed), gas, gas, bicarbonate - gas, reagents.carbonate() - turned, protons - gas);
-    }
-
     /**
      * {@return what is left to give after part of the gas has gone; what is over stays over}
      *
@@ -84,14 +63,6 @@ public record Yield(
                 bicarbonateLeft,
                 carbonateLeft,
                 acidGroupsLeft);
-    }
-
-    /** What runs out first, of acid groups and the groups they could react with, mol. */
-    private static Limiting limiting(double acid, double needed) {
-        if (Math.abs(acid - needed) <= BALANCED_WITHIN * Math.max(acid, needed)) {
-            return Limiting.BALANCED;
-        }
-        return acid < needed ? Limiting.ACID : Limiting.BICARBONATE;
     }
 
     /** {@return the mass of the carbon dioxide, kg} */

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.model.DrawnWeights;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -140,7 +141,13 @@ final class BathDraws {
         Drawn before = sampling.samples() == 0
                 ? central(prepared.factors().medians())
                 : walked(prior()).drawn(List.of());
-        return Optional.of(MeasurementEffect.bathed(seen, known.get().effective(), before.outcomes, before.spare));
+        return Optional.of(MeasurementEffect.bathed(
+                seen,
+                known.get().effective(),
+                before.outcomes.probability(),
+                before.outcomes.riseTime(),
+                before.outcomes.fizzTime(),
+                before.spare));
     }
 
     /** {@return what is to be said of the measurements} */
@@ -163,7 +170,7 @@ final class BathDraws {
                 Interval.certain(spare),
                 mass,
                 outcomes,
-                new CriticalWeights(columns, Scatter.of(prepared)),
+                new DrawnWeights(columns, Scatter.of(prepared)),
                 columns,
                 List.of());
     }
@@ -224,7 +231,7 @@ final class BathDraws {
     private record Walked(PreparedQuestion prepared, double[] spare, double[][] columns) {
         /** Counts the columns. */
         Drawn drawn(List<Driver> drivers) {
-            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(prepared));
+            CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
             Optional<Interval> mass = prepared.question().making() instanceof Weighed
                     ? Optional.empty()
                     : Optional.of(interval(columns[VoyageModel.MASS]));

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.drying.Swelling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,7 +15,6 @@ import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.model.DryBand;
-import org.fizzhull.forecast.model.DryDraws;
 import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.DryLogFit;
 import org.fizzhull.forecast.model.DryModel;
@@ -37,8 +37,31 @@ public sealed interface DryForecast permits DryForecastRecord {
     /** {@return by the central values, finely computed; without the inset. Where weighings were told, by the medians of the inputs that they leave} */
     DryingCourse course();
 
-    /** {@return what the draws say; where weighings were told and fit, after them} */
-    DryDraws drawn();
+    /** {@return the share of the draws that are not ready within 60 days} */
+    double late();
+
+    /** {@return the water that has left by the end of the drying, kg; below 0 where it came in} */
+    Interval waterGone();
+
+    /** {@return the share of the draws whose film wrap swells with gas} */
+    double swollenFilms();
+
+    /**
+     * {@return the share of the draws that lose more of their fizz than that by the end of the plan}
+     *
+     * @param share part of the fizz, 0 to 1
+     */
+    double losesMoreThan(double share);
+
+    /**
+     * {@return the share of the draws that swell so much or more by the end of the plan}
+     *
+     * @param least class of swelling
+     */
+    double swells(Swelling least);
+
+    /** {@return the times of the band, s from pressing, ascending from 0 to the end of the plan} */
+    List<Double> times();
 
     /** {@return what the weighings say; empty where there are none} */
     Optional<DryLogFit> log();
@@ -104,24 +127,16 @@ public sealed interface DryForecast permits DryForecastRecord {
     }
 
     /** {@return the mass as pressed, kg} */
-    default Interval damp() {
-        return drawn().damp();
-    }
+    Interval damp();
 
     /** {@return the mass at the end of the plan, kg} */
-    default Interval last() {
-        return drawn().last();
-    }
+    Interval last();
 
     /** {@return the mass once all that can still leave in the drying room has left, kg} */
-    default Interval label() {
-        return drawn().label();
-    }
+    Interval label();
 
     /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
-    default Optional<Interval> ready() {
-        return drawn().ready().interval();
-    }
+    Optional<Interval> ready();
 
     /** {@return the share of the draws that are ready at all: within the plan or 60 days; 0 where it never dries} */
     default double dries() {
@@ -133,23 +148,17 @@ public sealed interface DryForecast permits DryForecastRecord {
      *
      * @param seconds time, s
      */
-    default double readyWithin(double seconds) {
-        return drawn().ready().within(seconds);
-    }
+    double readyWithin(double seconds);
 
     /** {@return the share of the fizz lost at the end of the plan} */
-    default Interval fizzLost() {
-        return drawn().fizzLost();
-    }
+    Interval fizzLost();
 
     /** {@return how the draws run over time; sorts all draws at each call} */
-    default DryBand band() {
-        return drawn().band();
-    }
+    DryBand band();
 
     /** {@return the end of the plan, s} */
     default double end() {
-        return drawn().times().get(drawn().times().size() - 1);
+        return times().get(times().size() - 1);
     }
 
     /** {@return the first phase: how it lies open} */

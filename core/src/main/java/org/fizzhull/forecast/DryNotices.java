@@ -63,7 +63,7 @@ final class DryNotices {
             notices.add(Notices.CENTRAL_VALUES);
         }
         readiness(f, notices);
-        if (f.course().input().airPorosity() < TIGHT) {
+        if (f.course().airPorosity() < TIGHT) {
             notices.add(new Notice(
                     "pores-full",
                     "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
@@ -107,7 +107,7 @@ final class DryNotices {
 
     /** Film wraps hold the gas of a damp piece back. */
     private static void film(DryForecast f, List<Notice> notices) {
-        double swollen = f.drawn().swollenFilms();
+        double swollen = f.swollenFilms();
         if (swollen > TOLD) {
             notices.add(new Notice(
                     "wrap-blows-up",
@@ -119,7 +119,7 @@ final class DryNotices {
 
     /** How sure it is when the piece is ready, and which air would do. */
     private static void readiness(DryForecast f, List<Notice> notices) {
-        double late = f.drawn().ready().late();
+        double late = f.late();
         if (f.ready().isEmpty()) {
             notices.add(
                     Notice.remark(
@@ -155,7 +155,7 @@ final class DryNotices {
         for (DryingPhase phase : f.plan().phases()) {
             damp |= phase.air().humidity() > Hydrates.TAKING_HUMIDITY - HYGROMETER;
         }
-        double most = f.course().input().hydrates().takes() * f.course().dryMass();
+        double most = f.course().acidWater();
         if (most > 0 && damp) {
             notices.add(new Notice(
                     "acid-takes-water",

@@ -8,7 +8,6 @@ import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Resolution;
-import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.making.DryingPlan;
@@ -212,7 +211,7 @@ public final class DryPredictor {
                 fit,
                 known.map(Conditioned::notices).orElse(List.of()),
                 known(Drying.humidityFor(central.input, first, central.parameters, seconds)),
-                SafeHumidity.of(central.input, central.parameters),
+                Drying.safeHumidity(central.input, central.parameters),
                 JarPressure.of(
                         central.input.capacity(),
                         course.dryMass(),

@@ -172,7 +172,7 @@ public final class FizzPredictor {
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
         Interval fizzTime = interval(FizzModel.times(fizzed));
         Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
-        Yield yield = Yield.of(reagents).afterLosing(lost.median());
+        Yield yield = reagents.yield().afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());
         BathWater open = bath.open();
@@ -203,7 +203,7 @@ public final class FizzPredictor {
                 blend,
                 sampling,
                 piece,
-                new FizzForecast.FizzedBath(reagents, yield, closed, open, BathLoad.of(blend, powder.mass())),
+                new FizzForecast.FizzedBath(yield, closed.ph(), open.ph(), BathLoad.of(blend, powder.mass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),

@@ -1,5 +1,7 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.model.PreparedCheck;
+import org.fizzhull.forecast.model.FloatCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +16,6 @@ import org.fizzhull.forecast.model.BatchAim;
 import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
-import org.fizzhull.forecast.model.FloatCheck;
 import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.TippingBoat;
@@ -349,7 +350,7 @@ public final class FloatPredictor {
     /** A question by the central values, what was measured counted. */
     private FloatCheck check(Question put, PreparedQuestion prepared) {
         Sampling none = new Sampling(sampling.seed(), 0);
-        return new FloatCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
+        return new PreparedCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
     }
 
     /**

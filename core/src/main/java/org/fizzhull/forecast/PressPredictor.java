@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.pressing.WindowScan;
 import org.fizzhull.forecast.prior.Draw;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -264,10 +265,12 @@ public final class PressPredictor {
         });
         MouldDimensions mould = MouldDimensions.of(shape, filling);
         LiquidWindow window =
-                scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
+                scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecastRecord(
-                press,
+                press.blend(),
+                press.looseDensity(),
+                press.tappedDensity(),
                 shape,
                 sampling,
                 curve(press, mould, factors, known),

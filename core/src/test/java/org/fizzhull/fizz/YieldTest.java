@@ -42,7 +42,7 @@ class YieldTest {
     /** OTHER PROGRAM: validation/reference/equilibria.py. */
     @Test
     void twoPartsBicarbonateOnePartCitricAcid() {
-        Yield yield = Yield.of(grams(100, 0, Acid.CITRIC, 50));
+        Yield yield = grams(100, 0, Acid.CITRIC, 50).yield();
         assertThat(yield.limiting()).isEqualTo(Yield.Limiting.ACID);
         assertThat(yield.carbonDioxide()).isCloseTo(0.78075, within(1e-5));
         assertThat(yield.gasMass()).isCloseTo(34.360e-3, within(1e-6));
@@ -63,7 +63,7 @@ class YieldTest {
     })
     void equivalentMixesLeaveNothing(Acid acid, double bicarbonate, double carbonate) {
         for (Reagents mix : new Reagents[] {grams(bicarbonate, 0, acid, 1), grams(0, carbonate, acid, 1)}) {
-            Yield yield = Yield.of(mix);
+            Yield yield = mix.yield();
             assertThat(yield.limiting()).isEqualTo(Yield.Limiting.BALANCED);
             assertThat(yield.bicarbonateLeft() + yield.acidGroupsLeft()).isLessThan(2e-4 * mix.acidGroups());
         }
@@ -81,19 +81,19 @@ class YieldTest {
                 .withBicarbonate(bicarbonate)
                 .withCarbonate(carbonate)
                 .withAcid(Acid.LACTIC, acid);
-        assertThat(Yield.of(mix).limiting()).isEqualTo(first);
+        assertThat(mix.yield().limiting()).isEqualTo(first);
     }
 
     /** ANALYTIC: carbonate first eats one proton; too little acid frees nothing; carbon and protons are kept. */
     @Test
     void carbonateTakesItsProtonFirst() {
         Reagents weak = Reagents.none().withCarbonate(1).withBicarbonate(0.5).withAcid(Acid.LACTIC, 0.4);
-        Yield none = Yield.of(weak);
+        Yield none = weak.yield();
         assertThat(none.carbonDioxide()).isZero();
         assertThat(none.carbonateLeft()).isCloseTo(0.6, within(1e-15));
         assertThat(none.bicarbonateLeft()).isCloseTo(0.9, within(1e-15));
         Reagents strong = weak.withAcid(Acid.CITRIC, 1);
-        Yield some = Yield.of(strong);
+        Yield some = strong.yield();
         assertThat(some.limiting()).isEqualTo(Yield.Limiting.BICARBONATE);
         assertThat(some.carbonDioxide()).isEqualTo(1.5);
         assertThat(some.acidGroupsLeft()).isCloseTo(3.4 - 2.5, within(1e-15));

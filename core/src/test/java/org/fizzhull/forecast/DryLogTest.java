@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.prior.Draw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

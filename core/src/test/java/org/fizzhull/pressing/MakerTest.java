@@ -77,8 +77,8 @@ class MakerTest {
     @Test
     void clayTakesMoreLiquid() {
         Recipe clay = change("bentonite = 60 g", change("corn starch = 0 g", chain()));
-        LiquidWindow starchWindow = LiquidWindow.of(press(chain()), 30e3, ball);
-        LiquidWindow clayWindow = LiquidWindow.of(press(clay), 30e3, ball);
+        LiquidWindow starchWindow = WindowScan.of(press(chain()), 30e3, ball);
+        LiquidWindow clayWindow = WindowScan.of(press(clay), 30e3, ball);
         assertThat(starchWindow.isEmpty()).isFalse();
         assertThat(clayWindow.low()).isGreaterThan(starchWindow.low());
         double inside = 0.5 * (starchWindow.low() + starchWindow.high());

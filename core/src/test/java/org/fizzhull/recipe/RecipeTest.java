@@ -1,5 +1,6 @@
 package org.fizzhull.recipe;
 
+import org.fizzhull.drying.mix.Gab;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -232,7 +233,7 @@ class RecipeTest {
                 .build();
         Ingredient flour = oats.part("oat flour").orElseThrow().ingredient();
         assertThat(flour.value(Property.LOOSE_DENSITY)).isCloseTo(480, within(1e-9));
-        assertThat(flour.isotherm()).isPresent();
+        assertThat(Gab.of(flour)).isPresent();
         Ingredient dust = oats.part("driftwood dust").orElseThrow().ingredient();
         assertThat(dust.value(Property.TAPPED_DENSITY)).isCloseTo(375, within(1e-9));
         assertThat(dust.value(Property.GRAIN_SIZE)).isCloseTo(250e-6, within(1e-12));

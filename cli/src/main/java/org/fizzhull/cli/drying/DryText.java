@@ -119,7 +119,7 @@ public record DryText(DryReport report) implements Answer {
                     : "";
             return "Dry as it leaves the mould: no water has to leave it " + room + most + '.';
         }
-        String time = Days.text(ready.get(), f.drawn().ready().late());
+        String time = Days.text(ready.get(), f.late());
         String when = report.at(ready.get().median())
                 .map(date -> "on " + Days.date(date) + ", after " + time)
                 .orElse("after " + time);
@@ -131,7 +131,7 @@ public record DryText(DryReport report) implements Answer {
                         ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
                         : "Dry ")
                 + room + ' ' + when + "; "
-                + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
+                + moved(f.waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
                 + (taken > NOTICED ? "; put away it takes up " + NumberText.grams(taken) + " of water" : "") + '.';
     }
 
@@ -182,7 +182,7 @@ public record DryText(DryReport report) implements Answer {
         if (f.course().swelling() != Swelling.NONE) {
             table.row(
                     "swelling",
-                    f.course().swelling().word() + (f.drawn().swollenFilms() > 0 ? ", of the piece itself" : ""));
+                    f.course().swelling().word() + (f.swollenFilms() > 0 ? ", of the piece itself" : ""));
         }
         if (f.open().room().isPresent()) {
             table.row("air of the room", room(f));

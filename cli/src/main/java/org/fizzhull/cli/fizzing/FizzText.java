@@ -78,7 +78,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         }
         table.row(
                 "the bath after",
-                water(forecast.bath().open().ph())
+                water(forecast.bath().openPh())
                         + (forecast.question().bath().alkalinity() > 0
                                 ? "; with the alkalinity of your tap"
                                 : "; see --tap-alkalinity"));
@@ -111,8 +111,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
                                         + NumberText.grams(forecast.gasYield().gasMass()) + " at most")
                         .row(
                                 "pH",
-                                Decimals.text(forecast.bath().closed().ph(), 3) + " before any gas leaves, "
-                                        + Decimals.text(forecast.bath().open().ph(), 3)
+                                Decimals.text(forecast.bath().closedPh(), 3) + " before any gas leaves, "
+                                        + Decimals.text(forecast.bath().openPh(), 3)
                                         + " after hours in the room's air, in water "
                                         + tap(forecast.question().bath()))
                         .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))

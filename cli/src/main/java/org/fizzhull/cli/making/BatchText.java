@@ -156,7 +156,7 @@ public record BatchText(BatchPlan plan) implements Answer {
     private static String hurry(BatchPlan plan) {
         double seconds = plan.pressed().workingTime();
         String it = plan.batch().mixes() == 1 ? "it" : "each";
-        if (!Effervescence.of(plan.pressed().press().blend().moles()).fizzes()) {
+        if (!Effervescence.of(plan.pressed().blend().moles()).fizzes()) {
             return "";
         } else if (Double.isInfinite(seconds)) {
             return "; without water it may wait";

@@ -17,7 +17,7 @@ final class BatchWarnings {
     /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
     static List<Notice> of(BatchPlan plan) {
         List<Notice> warnings = new ArrayList<>();
-        double dry = plan.pressed().press().blend().dryMass();
+        double dry = plan.pressed().blend().dryMass();
         Feel feel = plan.piece().likeliest();
         double holds = plan.piece().feel().getOrDefault(Feel.HOLDS, 0.0);
         String liquid = " For " + NumberText.grams(dry) + " of powder: "

@@ -55,7 +55,7 @@ public final class PressText implements Answer {
         this.report = report;
         this.forecast = report.forecast();
         this.mould = report.mould();
-        this.blend = forecast.press().blend();
+        this.blend = forecast.blend();
     }
 
     @Override
@@ -162,9 +162,9 @@ public final class PressText implements Answer {
         });
         table.row(
                 "poured, tapped",
-                Decimals.text(inGramsPerCubicCentimetre(forecast.press().looseDensity()), 3) + " and "
+                Decimals.text(inGramsPerCubicCentimetre(forecast.looseDensity()), 3) + " and "
                         + Decimals.text(
-                                inGramsPerCubicCentimetre(forecast.press().tappedDensity()), 3)
+                                inGramsPerCubicCentimetre(forecast.tappedDensity()), 3)
                         + " g/cm3, the powders dry");
         table.row("liquid", liquid());
         if (Effervescence.of(blend.moles()).fizzes()) {

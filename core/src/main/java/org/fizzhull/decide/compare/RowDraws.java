@@ -30,7 +30,7 @@ final class RowDraws {
     RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
         this.candidate = candidate;
         // the piece, then what the bath makes of it; without a recipe it is taken to fizz
-        made = MadePiece.of(answer);
+        made = MadePieces.of(answer);
         bathed = BathedPiece.of(
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();

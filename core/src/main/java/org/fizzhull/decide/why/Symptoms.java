@@ -162,7 +162,7 @@ final class Symptoms {
         if (dry.isEmpty()) {
             return 0;
         }
-        return dry.get().drawn().losesMoreThan(WEAK);
+        return dry.get().losesMoreThan(WEAK);
     }
 
     /** Chance that it is not dry in its time. */
@@ -182,8 +182,8 @@ final class Symptoms {
         if (dry.isEmpty()) {
             return 0;
         }
-        double puffs = dry.get().drawn().swells(Swelling.PUFFS);
-        double slight = dry.get().drawn().swells(Swelling.SLIGHT) - puffs;
+        double puffs = dry.get().swells(Swelling.PUFFS);
+        double slight = dry.get().swells(Swelling.SLIGHT) - puffs;
         return SEEN_TO_PUFF * puffs + SEEN_TO_SWELL * slight;
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.joint;
 
+import org.fizzhull.forecast.model.DrawnWeights;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.model.CriticalWeights;
@@ -55,7 +56,7 @@ public final class OutcomeByDraw {
      * a draw whose piece contradicts it: there floating is not monotone in the weight.
      */
     static OutcomeByDraw of(PreparedQuestion prepared, double[][] columns) {
-        CriticalWeights critical = new CriticalWeights(columns, Scatter.of(prepared));
+        CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
         double[] shares = critical.shares();
         double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {

@@ -167,7 +167,7 @@ public final class DryColumns {
             boolean film = phase.wrap().present() && !phase.wrap().rigid() && (from > 0 || phase.storage());
             if (film && to > from) {
                 double moles = (course.at(to).extent() - course.at(from).extent())
-                        * course.input().rhoDry();
+                        * course.rhoDry();
                 gas += moles
                         * PhysicalConstants.GAS_CONSTANT
                         * phase.air().temperature()

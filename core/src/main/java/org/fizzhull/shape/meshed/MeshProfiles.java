@@ -23,7 +23,7 @@ import org.fizzhull.uncertainty.Workers;
  * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
  *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
  */
-public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) implements Serializable {
+record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) implements Serializable {
     /**
      * Measures a closed mesh that faces outward.
      *

@@ -1,5 +1,6 @@
 package org.fizzhull.shape.meshed;
 
+import java.util.function.Function;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,10 +144,22 @@ public final class MeshShape implements Shape {
      * @param file name of the file, only for shape text
      * @param unit of the file as shape text writes it, only for shape text
      * @param mesh closed, facing outward, m
-     * @param profiles its depth profiles, measured before
+     * @param profiles its depth profile for each exposure, measured before
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
-    public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
+    public static MeshShape of(
+            String file, String unit, TriangleMesh mesh, Function<Exposure, DepthProfile> profiles) {
+        Given.all("unit, profiles", unit, profiles);
+        return of(
+                file,
+                unit,
+                mesh,
+                new MeshProfiles(
+                        profiles.apply(Exposure.ALL), profiles.apply(Exposure.TRAY), profiles.apply(Exposure.OUTSIDE)));
+    }
+
+    /** The same with profiles as they are kept. */
+    static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         Given.all("unit, profiles", unit, profiles);
         return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
@@ -280,13 +293,8 @@ public final class MeshShape implements Shape {
         return hull.mesh();
     }
 
-    /** {@return how far its facets lie from the round surface they seem to follow} */
-    public ChordError chords() {
-        return chords;
-    }
-
     /** {@return the volume, area, centroid and second moments} */
-    public MassProperties properties() {
+    MassProperties properties() {
         return hull.properties();
     }
 

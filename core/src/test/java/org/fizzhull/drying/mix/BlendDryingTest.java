@@ -75,4 +75,22 @@ class BlendDryingTest {
         assertThat(course.last().waterOfDry())
                 .isCloseTo(mix.sorbents().waterAsBought(0.5) + held, within(table + 1e-5));
     }
+
+    /** What holds water from the air counts per kg of powder: a powder without the water it was bought with. */
+    @Test
+    void sorbentsOfARecipe() {
+        IngredientTable table = IngredientTable.standard();
+        List<Sorbent> sorbents = Sorbents.of(new RecipeBuilder(table, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("corn starch", "100 g")
+                .wet("glycerin", "8 g")
+                .build());
+        Gab starch = Gab.of(table.require("corn starch").ingredient()).orElseThrow();
+        assertThat(sorbents.get(0).share()).isCloseTo(0.25 / (1 + starch.waterAt(0.5)), within(1e-12));
+        boolean liquid = Gab.of(table.require("glycerin").ingredient()).isPresent();
+        assertThat(sorbents).hasSize(liquid ? 2 : 1);
+        if (liquid) {
+            assertThat(sorbents.get(1).share()).isCloseTo(8.0 / 400, within(1e-12));
+        }
+    }
 }

@@ -15,7 +15,6 @@ import org.fizzhull.shape.kind.Filled;
 import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.shape.meshed.MeshProfiles;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
@@ -105,8 +104,7 @@ class DryingShapeFactorTest {
     void bothSolversAgree(String text, Exposure exposure) {
         Shape shape = ShapeText.read(text);
         DepthProfile any = shape.depthProfile(exposure);
-        MeshProfiles profiles = new MeshProfiles(any, any, any);
-        MeshShape mesh = MeshShape.of("a.stl", "mm", ShapeMeshes.of(shape, 64), profiles);
+        MeshShape mesh = MeshShape.of("a.stl", "mm", ShapeMeshes.of(shape, 64), side -> any);
         assertThat(factor(mesh, exposure)).isCloseTo(factor(shape, exposure), within(0.005));
     }
 

@@ -13,7 +13,7 @@ import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.Ranking;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
@@ -161,8 +161,8 @@ public final class DecideChecks extends Bindings {
     }
 
     private static Comparison compared(SortBy sort, Candidate... candidates) {
-        JointPredictor predictor = JointPredictor.standard().with(new Sampling(SEED, 512));
-        return Comparison.of(List.of(candidates), List.of(), sort, predictor, Progress.SILENT);
+        Comparer comparer = Comparer.standard().with(new Sampling(SEED, 512));
+        return comparer.compare(List.of(candidates), List.of(), sort, Progress.SILENT);
     }
 
     private static Candidate pressed(String text, Recipe recipe) {

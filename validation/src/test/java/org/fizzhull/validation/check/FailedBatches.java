@@ -201,7 +201,7 @@ final class FailedBatches {
         if (truth.fizzLeft().orElse(1.0) < 1 - WEAK || dry.fizzLost().median() > WEAK) {
             return Optional.of(Symptom.WEAK_FIZZ);
         }
-        return dry.drawn().ready().within(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
+        return dry.readyWithin(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
     }
 
     /** Every uncertain input at one value drawn from its prior. */

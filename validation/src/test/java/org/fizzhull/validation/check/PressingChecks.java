@@ -1,11 +1,11 @@
 package org.fizzhull.validation.check;
 
+import org.fizzhull.pressing.WindowScan;
 import java.util.Arrays;
 import java.util.Map;
 import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Janssen1895;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Powders;
 import org.fizzhull.pressing.Press;
@@ -175,7 +175,7 @@ public final class PressingChecks extends Bindings {
     }
 
     private static double thirst(Recipe recipe, MouldDimensions mould) {
-        return LiquidWindow.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
+        return WindowScan.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
     }
 
     private static Recipe changed(Recipe recipe, String change) {

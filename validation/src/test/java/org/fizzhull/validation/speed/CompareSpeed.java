@@ -9,7 +9,7 @@ import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Sampling;
@@ -60,7 +60,7 @@ public class CompareSpeed {
     /** The table. */
     @Benchmark
     public Comparison table() {
-        JointPredictor predictor = JointPredictor.standard().with(new Sampling(1, samples));
-        return Comparison.of(candidates, List.of(), SortBy.FLOAT, predictor, Progress.SILENT);
+        Comparer comparer = Comparer.standard().with(new Sampling(1, samples));
+        return comparer.compare(candidates, List.of(), SortBy.FLOAT, Progress.SILENT);
     }
 }

@@ -1,6 +1,9 @@
-package org.fizzhull.recipe;
+package org.fizzhull.drying.mix;
 
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Property;
 import java.io.Serializable;
+import java.util.Optional;
 
 /**
  * Sorption isotherm of a powder after Guggenheim, Anderson and de Boer: the water it holds in equilibrium with air.
@@ -31,6 +34,20 @@ public record Gab(double monolayer, double c, double k) implements Serializable 
         if (!(monolayer >= 0 && c > 0 && k > 0 && k <= 1)) {
             throw new IllegalArgumentException("GAB constants " + monolayer + ", " + c + ", " + k);
         }
+    }
+
+    /**
+     * {@return the sorption isotherm of an ingredient, or empty where it takes up no water worth counting}
+     *
+     * @param ingredient powder or liquid
+     */
+    public static Optional<Gab> of(Ingredient ingredient) {
+        return ingredient.datum(Property.GAB_MONOLAYER).isPresent()
+                ? Optional.of(new Gab(
+                        ingredient.value(Property.GAB_MONOLAYER),
+                        ingredient.value(Property.GAB_C),
+                        ingredient.value(Property.GAB_K)))
+                : Optional.empty();
     }
 
     /**

@@ -1,5 +1,7 @@
-package org.fizzhull.recipe;
+package org.fizzhull.drying.mix;
 
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,14 +23,14 @@ final class Sorbents {
     static List<Sorbent> of(Recipe recipe) {
         List<Sorbent> found = new ArrayList<>();
         for (Part part : recipe.dry()) {
-            Gab isotherm = part.ingredient().isotherm().orElse(null);
+            Gab isotherm = Gab.of(part.ingredient()).orElse(null);
             if (isotherm != null) {
                 double weighed = part.mass() / recipe.dryMass();
                 found.add(new Sorbent(weighed / (1 + isotherm.waterAt(AS_BOUGHT)), isotherm, true));
             }
         }
         for (Part part : recipe.wet()) {
-            Gab isotherm = part.ingredient().isotherm().orElse(null);
+            Gab isotherm = Gab.of(part.ingredient()).orElse(null);
             if (isotherm != null) {
                 found.add(new Sorbent(part.mass() / recipe.dryMass(), isotherm, false));
             }

@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.drying.mix;
 
 /**
  * An ingredient that holds water from the air, as a part of a mix. The water of a mix is the sum of what its sorbents hold
