@@ -37,7 +37,7 @@ class ModulePathTest {
             import static org.fizzhull.quantity.Units.grams;
             import static org.fizzhull.quantity.Units.millimetres;
 
-            import org.fizzhull.answer.FloatAnswer;
+            import org.fizzhull.answer.Answers;
             import org.fizzhull.forecast.FloatPredictor;
             import org.fizzhull.forecast.question.Question;
             import org.fizzhull.geometry.Vec3;
@@ -54,8 +54,7 @@ class ModulePathTest {
 
                 public static double floats() {
                     Question ball = Question.still(Sphere.ofDiameter(millimetres(65)), grams(100));
-                    return FloatAnswer.of(FloatPredictor.standard().forecast(ball.in(Bath.at(celsius(38)))))
-                            .tree()
+                    return Answers.of(FloatPredictor.standard().forecast(ball.in(Bath.at(celsius(38)))))
                             .number("/probability/floats_at_once")
                             .orElseThrow();
                 }

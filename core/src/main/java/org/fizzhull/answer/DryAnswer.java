@@ -90,8 +90,8 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
                 .interval("fizz_lost_percent", f.fizzLost().times(PERCENT))
                 .text("swelling", f.course().swelling().word())
                 .number("reaction_number", f.course().reactionNumber())
-                .number("keep_below_percent", PERCENT * f.safe().below())
-                .number("keep_above_percent", PERCENT * f.safe().above());
+                .number("keep_below_percent", PERCENT * f.keepsBelow())
+                .number("keep_above_percent", PERCENT * f.keepsAbove());
         grams(to, "store_gain_g", f.store().map(DryForecast.Store::gain));
         grams(to, "store_gas_lost_g", f.store().map(DryForecast.Store::gas));
         grams(to, "store_water_gain_g", f.store().map(DryForecast.Store::water));
@@ -109,8 +109,8 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
     private static void jar(AnswerWriter to, DryForecast f) {
         to.object("jar")
                 .number("volume_L", 1e3 * f.jarVolume())
-                .number("one_percent_kPa", f.jar().overpressure() / PERCENT / 1e3)
-                .number("all_kPa", f.jar().overpressure() / 1e3)
+                .number("one_percent_kPa", f.jarOverpressure() / PERCENT / 1e3)
+                .number("all_kPa", f.jarOverpressure() / 1e3)
                 .end();
     }
 

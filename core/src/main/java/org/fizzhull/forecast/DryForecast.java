@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.JarPressure;
-import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -72,11 +70,22 @@ public sealed interface DryForecast permits DryForecastRecord {
     /** {@return relative humidity below which it is ready within the drying time of the plan; empty where no air above 5 % would do} */
     OptionalDouble needsHumidity();
 
-    /** {@return air in which it keeps} */
-    SafeHumidity safe();
+    /** {@return the relative humidity below which a dry piece keeps, 0 to 1; at most {@link #keepsAbove} where no air suits it} */
+    double keepsBelow();
 
-    /** {@return pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone} */
-    JarPressure jar();
+    /** {@return the relative humidity above which it keeps, 0 for none: drier air takes the water of hydrated salts into the mix} */
+    double keepsAbove();
+
+    /** {@return whether a dry piece keeps in any air} */
+    default boolean keeps() {
+        return keepsAbove() < keepsBelow();
+    }
+
+    /**
+     * {@return the pressure above the atmosphere's that all gas of a damp piece would make in a closed jar of {@link #jarVolume},
+     * Pa} As an ideal gas; never a reason to close one.
+     */
+    double jarOverpressure();
 
     /**
      * What a drying forecast was asked.

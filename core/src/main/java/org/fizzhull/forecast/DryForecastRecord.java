@@ -101,4 +101,19 @@ record DryForecastRecord(
     public double swells(Swelling least) {
         return drawn.swells(least);
     }
+
+    @Override
+    public double keepsBelow() {
+        return safe.below();
+    }
+
+    @Override
+    public double keepsAbove() {
+        return safe.above();
+    }
+
+    @Override
+    public double jarOverpressure() {
+        return jar.overpressure();
+    }
 }

@@ -42,7 +42,7 @@ final class DryNotices {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
             notices.add(JarPressure.CAUTION);
-            notices.add(jar(f.jar(), f.jarVolume()));
+            notices.add(jar(f.jarOverpressure(), f.jarVolume()));
         }
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
@@ -141,7 +141,7 @@ final class DryNotices {
             notices.add(Notice.remark(
                     "no-reaction-number", "Where it never dries, the reaction goes on: no reaction number is given."));
         }
-        if (!f.safe().possible()) {
+        if (!f.keeps()) {
             notices.add(Notice.remark(
                     "no-safe-air",
                     "No air keeps this mix for long unwrapped: its salts take up water where it is damp, or give it up where it"
@@ -166,8 +166,8 @@ final class DryNotices {
     }
 
     /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
-    static Notice jar(JarPressure jar, double volume) {
-        double bar = jar.overpressure() / 1e5;
+    static Notice jar(double overpressure, double volume) {
+        double bar = overpressure / 1e5;
         return Notice.caution(
                 "jar-pressure",
                 "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "

@@ -200,7 +200,7 @@ public final class Notices {
                         1,
                         volume - question.shape().volume(),
                         phase.air().temperature());
-                return List.of(JarPressure.CAUTION, DryNotices.jar(jar, volume));
+                return List.of(JarPressure.CAUTION, DryNotices.jar(jar.overpressure(), volume));
             }
         }
         return List.of();

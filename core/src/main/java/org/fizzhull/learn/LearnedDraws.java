@@ -8,7 +8,6 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Normal;
@@ -106,7 +105,7 @@ public record LearnedDraws(List<Input> inputs, List<List<Double>> draws) {
             Prior prior = new ShiftedPrior(priors.get(k), mean, deviation);
             rows.add(new Factor(inputs.get(k), prior, LEARNED));
         }
-        return table.learned(rows, new Dependence(inputs, values(priors)));
+        return table.learned(rows, inputs, values(priors));
     }
 
     /**

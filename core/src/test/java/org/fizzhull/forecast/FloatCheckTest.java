@@ -17,7 +17,6 @@ import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
@@ -129,7 +128,7 @@ class FloatCheckTest {
                 .toList();
         sameChance(
                 PREDICTOR.with(
-                        bench.learned(learned, new Dependence(List.of(Input.BUBBLE_SIZE, Input.GAS_LAYER), rows))),
+                        bench.learned(learned, List.of(Input.BUBBLE_SIZE, Input.GAS_LAYER), rows)),
                 asked);
     }
 

@@ -229,16 +229,16 @@ public record DryText(DryReport report) implements Answer {
     }
 
     private static String keep(DryForecast f) {
-        if (!f.safe().possible()) {
+        if (!f.keeps()) {
             return f.ready().isPresent()
                     ? "no air keeps it for long: wrap it as soon as it is ready"
                     : "once dry, no air keeps it for long unwrapped: its salts take up water where it is damp, or give it up"
                             + " where it is dry; less of them helps";
         }
-        String above = f.safe().above() > 0
-                ? " and above " + NumberText.percent(f.safe().above())
+        String above = f.keepsAbove() > 0
+                ? " and above " + NumberText.percent(f.keepsAbove())
                 : "";
-        return "in air below " + NumberText.percent(f.safe().below()) + above
+        return "in air below " + NumberText.percent(f.keepsBelow()) + above
                 + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
     }
 

@@ -43,6 +43,6 @@ public interface AnswerBody {
 
     /** {@return the whole object as a value} */
     default AnswerTree tree() {
-        return AnswerTree.of(this);
+        return AnswerTree.of(this::write);
     }
 }

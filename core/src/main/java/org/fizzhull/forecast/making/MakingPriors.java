@@ -1,5 +1,11 @@
 package org.fizzhull.forecast.making;
 
+import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Priors;
+import org.fizzhull.medium.RoomAir;
+import org.fizzhull.quantity.Unit;
 import static org.fizzhull.uncertainty.Priors.cutNormal;
 import static org.fizzhull.uncertainty.Priors.lognormal;
 import static org.fizzhull.uncertainty.Priors.normal;
@@ -282,6 +288,41 @@ public final class MakingPriors {
             rows.add(new Factor(Input.ACID_HYDRATION, lognormal(d.acidHydration(), 4), HYDRATES));
         }
         return rows;
+    }
+
+    /**
+     * {@return the row of an input, without the values that would put the air of a phase outside the range of
+     * {@link RoomAir}: air is not damper than saturated} The error of hygrometer and thermometer is one for all phases.
+     *
+     * @param row a row of any input; other inputs than the room's stay as they are
+     * @param plan what happens between press and bath
+     * @throws Refusal {@code out-of-range} where nothing of the prior is left
+     */
+    public static Factor possible(Factor row, DryingPlan plan) {
+        boolean damp = row.input() == Input.ROOM_HUMIDITY;
+        if (plan.phases().isEmpty() || !(damp || row.input() == Input.ROOM_TEMPERATURE)) {
+            return row;
+        }
+        Allowed range = damp
+                ? Allowed.between(0, 100, Unit.PERCENT)
+                : Allowed.between(RoomAir.COLDEST_CELSIUS, RoomAir.HOTTEST_CELSIUS, Unit.CELSIUS);
+        double[] entered = plan.phases().stream()
+                .map(DryingPhase::air)
+                .mapToDouble(damp ? RoomAir::humidity : RoomAir::temperature)
+                .sorted()
+                .toArray();
+        double low = range.low() - entered[0];
+        double high = range.high() - entered[entered.length - 1];
+        try {
+            return new Factor(row.input(), Priors.cut(row.prior(), low, high), row.source(), row.columns());
+        } catch (IllegalArgumentException nothing) {
+            throw new Refusal(
+                    "out-of-range",
+                    row.input().label(),
+                    "an error of " + row.prior().median() + " in SI on top of " + entered[entered.length - 1],
+                    "an error that leaves air of " + range.words(),
+                    "Check the prior: it is of the difference from what was entered.");
+        }
     }
 
     /** A source that nobody has measured. */

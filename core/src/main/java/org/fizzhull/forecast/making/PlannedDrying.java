@@ -125,7 +125,7 @@ public final class PlannedDrying {
         return new Piece(shape, mass + shape.insetMass(), makeup);
     }
 
-    /** The phases with the room's air as a draw has it; {@link DryingPlan#possible} keeps draws to air that there is. */
+    /** The phases with the room's air as a draw has it; {@link MakingPriors#possible} keeps draws to air that there is. */
     static List<DryingPhase> moved(List<DryingPhase> phases, MakingDraw draw) {
         List<DryingPhase> moved = new ArrayList<>(phases.size());
         for (DryingPhase phase : phases) {

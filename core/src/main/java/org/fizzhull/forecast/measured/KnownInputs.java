@@ -12,7 +12,6 @@ import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.uncertainty.DrawnPrior;
@@ -86,7 +85,7 @@ public record KnownInputs(Factors factors, List<Notice> notices) {
             }
             at += row.columns();
         }
-        return new KnownInputs(factors.learned(rows, new Dependence(inputs, draws(inputs, kept))), known.notices());
+        return new KnownInputs(factors.learned(rows, inputs, draws(inputs, kept)), known.notices());
     }
 
     /** The value of each column in each draw. */

@@ -19,7 +19,7 @@ import org.fizzhull.uncertainty.WholeDraws;
  * @param inputs the inputs that depend on one another; one that stands for several columns is named once for each, in order
  * @param draws whole draws of them: a row for each draw, in it an SI value for each of the columns, in their order
  */
-public record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
+record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
     /** All independent. */
     public static final Dependence NONE = new Dependence(List.of(), List.of());
 

@@ -2,7 +2,6 @@ package org.fizzhull.forecast.question;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -13,11 +12,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.making.MakingPriors;
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.DrawValues;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.prior.InputRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -84,10 +80,11 @@ public final class Factors implements Serializable {
      * {@return the same table with learned rows in place of its own, that depend on one another}
      *
      * @param learned rows that take the place of those of the same inputs
-     * @param how whole draws of those inputs, drawn together row by row
+     * @param inputs those that are drawn together, once for each column
+     * @param draws whole draws of them, SI, a value of each column in each
      */
-    public Factors learned(List<Factor> learned, Dependence how) {
-        Given.all("how", how);
+    public Factors learned(List<Factor> learned, List<Input> inputs, List<List<Double>> draws) {
+        Dependence how = new Dependence(inputs, draws);
         Factors changed = this;
         for (Factor factor : learned) {
             changed = changed.with(factor);

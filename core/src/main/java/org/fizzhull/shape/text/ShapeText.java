@@ -129,7 +129,7 @@ public final class ShapeText {
      * @param name name or alias; capitals do not matter
      * @throws Refusal {@code unknown-shape}, with the nearest name
      */
-    public static ShapeKind kind(String name) {
+    static ShapeKind kind(String name) {
         // a cube is written like a kind of its own but is no kind: it is listed as a block
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);

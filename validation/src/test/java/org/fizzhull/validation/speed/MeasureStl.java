@@ -51,12 +51,12 @@ public final class MeasureStl {
     }
 
     private static void print(MeshReading reading) {
-        MassProperties all = reading.properties();
+        MassProperties all = MassProperties.of(reading.mesh());
         System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
         System.out.println("centroid_m " + all.centroid().x() + " "
                 + all.centroid().y() + " " + all.centroid().z());
         System.out.println("inertia_m5 " + all.inertiaX() + " " + all.inertiaY() + " " + all.inertiaZ());
-        System.out.println("bodies " + reading.bodies().size() + "\nnotices "
+        System.out.println("bodies " + reading.bodies() + "\nnotices "
                 + reading.notices().size());
     }
 
