@@ -18,7 +18,7 @@ final class CourseNotices {
     private CourseNotices() {}
 
     /** The notices of a course, in the order in which they are told. */
-    static List<Notice> of(DryingInput input, DryingCourse.Ends ends, List<DryingPhase> phases) {
+    static List<Notice> of(DryingInput input, ComputedCourse.Ends ends, List<DryingPhase> phases) {
         var list = new ArrayList<Notice>();
         cautions(input, phases, list);
         air(ends, list);
@@ -48,7 +48,7 @@ final class CourseNotices {
     }
 
     /** Whether the air of the drying phase dries the piece. */
-    private static void air(DryingCourse.Ends ends, List<Notice> list) {
+    private static void air(ComputedCourse.Ends ends, List<Notice> list) {
         if (ends.damp()) {
             list.add(Notice.remark(
                     "never-dries",
@@ -65,7 +65,7 @@ final class CourseNotices {
     }
 
     /** What of the mix makes the course unsure. */
-    private static void mix(DryingInput input, DryingCourse.Ends ends, List<Notice> list) {
+    private static void mix(DryingInput input, ComputedCourse.Ends ends, List<Notice> list) {
         if (input.hydrates().gives() > 0 && ends.humidity() < Hydrates.GIVING_HUMIDITY) {
             list.add(new Notice(
                     "hydrate-gives-water",

@@ -67,7 +67,7 @@ final class DryingRun {
         if (mark != null && !walk.ready()) {
             walk.followOn(mark, wait);
         }
-        var ends = new DryingCourse.Ends(
+        var ends = new ComputedCourse.Ends(
                 goal.removable(),
                 mix.hydration.settled(mix.isotherm.contentAt(airing.air().humidity()))
                         * grid.total
@@ -81,7 +81,7 @@ final class DryingRun {
                 growth(first, walk.log().lastExtent()),
                 walk.soaked(),
                 balance);
-        return new DryingCourse(mix.input, grid.total * mix.input.rhoDry(), walk.log(), ends, phases);
+        return new ComputedCourse(mix.input, grid.total * mix.input.rhoDry(), walk.log(), ends, phases);
     }
 
     /** Number of the phase before storage, which a piece that is not ready is left in; the first where all is storage. */

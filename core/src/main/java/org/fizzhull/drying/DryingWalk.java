@@ -46,7 +46,7 @@ final class DryingWalk {
     /** Takes the steps; holds what the cells hold now. */
     private final DryingSolver solver;
     /** The steps so far. */
-    private final DryingCourse.Log log;
+    private final ComputedCourse.Log log;
 
     /** Faces that are open now. */
     private Opening opening;
@@ -82,7 +82,7 @@ final class DryingWalk {
         this.resolution = resolution;
         this.stopWhenReady = stopWhenReady;
         solver = new DryingSolver(mix.isotherm, mix.reaction, mix.hydration, mix.input.rhoDry());
-        log = new DryingCourse.Log(mix.reaction.waterPerMole());
+        log = new ComputedCourse.Log(mix.reaction.waterPerMole());
         if (goal.removable() <= 0) {
             readyAt = 0;
         }
@@ -299,7 +299,7 @@ final class DryingWalk {
     }
 
     /** The steps so far. */
-    DryingCourse.Log log() {
+    ComputedCourse.Log log() {
         return log;
     }
 }

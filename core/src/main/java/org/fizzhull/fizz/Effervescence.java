@@ -11,7 +11,7 @@ import org.fizzhull.recipe.Moles;
  * <p>What counts is n, the carbon dioxide a piece can still give, mol per kg of piece:
  *
  * <ul>
- *   <li>n at most 0.02 mol/kg ({@link GasLayer#LEAST_CAPACITY}): it does not fizz. No bubble layer forms; the powders
+ *   <li>n at most 0.02 mol/kg ({@link #LEAST_CAPACITY}): it does not fizz. No bubble layer forms; the powders
  *       dissolve.
  *   <li>n below 0.46 mol/kg, a tenth of what a usual mix gives: it hardly fizzes. Where between "fizzes" and "does not"
  *       a maker stops calling it a fizzing piece is a judgement [assumed].
@@ -24,6 +24,9 @@ import org.fizzhull.recipe.Moles;
  * @param cause what keeps it from fizzing; {@link Cause#NONE} where it fizzes
  */
 public record Effervescence(Degree degree, Cause cause) {
+    /** Below this capacity, mol/kg, nothing clings. */
+    public static final double LEAST_CAPACITY = 0.02;
+
     /** Gas below which a piece hardly fizzes, mol per kg of piece: a tenth of a usual mix's 4.6 [assumed]. */
     public static final double HARDLY = 0.46;
 
@@ -110,7 +113,7 @@ public record Effervescence(Degree degree, Cause cause) {
         if (!(capacity >= 0)) {
             throw new IllegalArgumentException("gas capacity " + capacity + " mol/kg is not 0 or more");
         }
-        if (capacity <= GasLayer.LEAST_CAPACITY) {
+        if (capacity <= LEAST_CAPACITY) {
             return Degree.NOT;
         }
         return capacity < HARDLY ? Degree.HARDLY : Degree.FIZZES;

@@ -67,7 +67,7 @@ public record Yield(
 
     /** {@return the mass of the carbon dioxide, kg} */
     public double gasMass() {
-        return carbonDioxide * MolarMass.CARBON_DIOXIDE;
+        return carbonDioxide * PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS;
     }
 
     /**

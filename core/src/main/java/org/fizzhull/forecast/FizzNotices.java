@@ -7,7 +7,6 @@ import org.fizzhull.evidence.PhysicalConstants;
 import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
-import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.MixEffects;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
@@ -70,7 +69,7 @@ final class FizzNotices {
             notices.add(SMALL);
         }
         if (question.bath().temperature() < Question.DEFAULT_TEMPERATURE - COLDER
-                && piece.makeup().gasCapacity() >= GasLayer.LEAST_CAPACITY) {
+                && piece.makeup().gasCapacity() >= Effervescence.LEAST_CAPACITY) {
             notices.add(cold(question, piece));
         }
         if (lost(question, piece)) {

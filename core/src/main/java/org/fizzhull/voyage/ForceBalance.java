@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
@@ -84,7 +85,7 @@ final class ForceBalance {
 
     /** Thickness of the full layer of gas, m, at a flux, on a body of so many times its plan area. */
     double fullLayer(double flux, double facePerPlan) {
-        return gasCapacity < GasLayer.LEAST_CAPACITY
+        return gasCapacity < Effervescence.LEAST_CAPACITY
                 ? 0
                 : GasLayer.thickness(fizz, flux) * GasLayer.attitudeFactor(fizz, 1 / facePerPlan);
     }

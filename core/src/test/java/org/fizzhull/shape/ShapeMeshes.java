@@ -1,5 +1,6 @@
 package org.fizzhull.shape;
 
+import org.fizzhull.shape.meshed.PolyhedronHull;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +11,6 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Heart;
 import org.fizzhull.shape.kind.PrismMesh;
-import org.fizzhull.shape.kind.RoundedBlockMesh;
 import org.fizzhull.shape.kind.Star;
 import org.fizzhull.shape.revolved.Meridian;
 import org.fizzhull.shape.revolved.Profile2D;
@@ -26,7 +26,7 @@ public final class ShapeMeshes {
     /** A mesh of a shape; round ones get {@code around} facets round the axis and 64 chords an arc. */
     public static TriangleMesh of(Shape shape, int around) {
         if (shape instanceof Block block) {
-            return block.edge() == 0 ? new RoundedBlockMesh(block).mesh() : rounded(block, around);
+            return block.edge() == 0 ? ((PolyhedronHull) block.hull().orElseThrow()).mesh() : rounded(block, around);
         }
         if (shape instanceof Star star) {
             double[][] at = star.vertices();

@@ -33,7 +33,7 @@ public record DroppedPiece(BathResult result, OptionalDouble mass) implements Se
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw new Refusal(
                     "out-of-range",
-                    MeasuredNotices.RESULT,
+                    "measured result",
                     1e3 * mass.getAsDouble() + " g",
                     "more than 0 g",
                     "Weigh the piece just before it goes into the bath.");

@@ -83,7 +83,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
 
     /** A refusal of the field that holds dunks. */
     private static Refusal refusal(String read, String allowed, String hint) {
-        return new Refusal("out-of-range", MeasuredNotices.LIFT, read, allowed, hint);
+        return new Refusal("out-of-range", "measured lift", read, allowed, hint);
     }
 
     /**

@@ -29,7 +29,7 @@ public record LoggedPieces(Shape shape, Making making, DryLog log) implements Se
         if (!(log.end() <= end)) {
             throw new Refusal(
                     "conflict",
-                    MeasuredNotices.LOG,
+                    "drying log",
                     "a weighing after " + log.end() / 3600 + " h of a piece that dried for " + end / 3600 + " h",
                     "weighings while the piece dries",
                     "Tell how it was made and dried, until the last weighing.");

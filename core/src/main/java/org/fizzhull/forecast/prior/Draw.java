@@ -76,7 +76,7 @@ public record Draw(
             } else if (row.input() == Input.RECIPE_SCORES) {
                 amounts = Arrays.copyOfRange(values, at, at + row.columns());
             } else {
-                all[DrawValues.place(row.input())] = InputRange.checked(row.input(), values[at]);
+                all[DrawValues.place(row.input())] = row.checked(values[at]);
             }
             at += row.columns();
         }

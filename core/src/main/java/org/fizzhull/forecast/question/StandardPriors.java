@@ -29,7 +29,7 @@ import org.fizzhull.voyage.VoyageParameters;
  * The table with its sources is docs/physics/uncertainty.md, 2; what would make a prior narrower, unknowns.md.
  * Stateless.
  */
-public final class StandardPriors {
+final class StandardPriors {
     /** Relative standard deviation of a volume of which four standard deviations less still leave some. */
     private static final double MOST_SIZE_SPREAD = 0.7;
 

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.reading;
 
+import org.fizzhull.mesh.MassProperties;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.reading;
 
+import org.fizzhull.mesh.MassProperties;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
