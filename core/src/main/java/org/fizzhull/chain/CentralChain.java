@@ -1,22 +1,22 @@
 package org.fizzhull.chain;
 
-import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.model.TippingBoat;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.FullVoyage;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * One stage after the other with every uncertain input at its median, by the very models that draw a forecast: so the

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.Question;

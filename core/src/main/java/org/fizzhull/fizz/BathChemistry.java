@@ -3,9 +3,9 @@ package org.fizzhull.fizz;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Kell1975;
+import org.fizzhull.medium.relation.Kell1975;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 

@@ -2,6 +2,7 @@ package org.fizzhull.fizz;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.quantity.Refusal;
 
 /**

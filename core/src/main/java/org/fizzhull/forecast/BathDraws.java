@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.model.DrawnWeights;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -8,28 +7,29 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
-import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DrawnWeights;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.uncertainty.CorrelationRatio;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Posterior;
-import org.fizzhull.uncertainty.Sensitivity;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.CorrelationRatio;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.Model;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Posterior;
+import org.fizzhull.uncertainty.sampling.Sensitivity;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * The draws of one question about the bath and what is counted over them. Serves one answer of a

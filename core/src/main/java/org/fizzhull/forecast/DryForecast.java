@@ -1,23 +1,23 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.drying.Swelling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.model.DryBand;
-import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.forecast.model.DryLogFit;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.result.DryBand;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 

@@ -1,17 +1,17 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.model.DryBand;
-import org.fizzhull.evidence.Interval;
-import org.fizzhull.drying.Swelling;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.JarPressure;
-import org.fizzhull.drying.SafeHumidity;
+import org.fizzhull.drying.Swelling;
+import org.fizzhull.drying.run.JarPressure;
+import org.fizzhull.drying.run.SafeHumidity;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.model.DryDraws;
-import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.forecast.result.DryBand;
+import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.shape.Shape;
 
 /** The parts of a {@link DryForecast}, which its own package alone puts together. */

@@ -2,11 +2,11 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.shape.load.Loaded;
 
 /**

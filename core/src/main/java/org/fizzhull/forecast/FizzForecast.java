@@ -4,14 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Effervescence;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * How a piece fizzes and what its bath becomes: the answer of a {@link FizzPredictor}. SI: kg, m3/s, s.

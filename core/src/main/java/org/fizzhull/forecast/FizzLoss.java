@@ -4,9 +4,9 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.powder.EarlyReaction;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * Share of the fizz of the powders that is gone before the bath, 0 to 1, by one rule for {@link Forecast} and

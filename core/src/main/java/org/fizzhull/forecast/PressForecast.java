@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.recipe.Blend;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**

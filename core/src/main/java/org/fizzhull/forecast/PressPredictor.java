@@ -1,7 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.pressing.WindowScan;
-import org.fizzhull.forecast.prior.Draw;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,41 +7,43 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.conditioning.Conditioned;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.CurveModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.PressModel;
-import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Powders;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.pressing.powder.EarlyReaction;
+import org.fizzhull.pressing.powder.LiquidScan;
+import org.fizzhull.pressing.powder.MixingRoom;
+import org.fizzhull.pressing.powder.Powders;
+import org.fizzhull.pressing.powder.Press;
+import org.fizzhull.pressing.powder.WindowScan;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -264,8 +264,7 @@ public final class PressPredictor {
             }
         });
         MouldDimensions mould = MouldDimensions.of(shape, filling);
-        LiquidWindow window =
-                scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
+        LiquidWindow window = scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecastRecord(
                 press.blend(),

@@ -9,11 +9,11 @@ import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.ShiftedPrior;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.ShiftedPrior;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What trials left of the priors of one bench, as whole draws, so that how the inputs depend on one another survives. Each

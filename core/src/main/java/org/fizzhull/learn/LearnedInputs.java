@@ -2,7 +2,7 @@ package org.fizzhull.learn;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;

@@ -1,7 +1,9 @@
 package org.fizzhull.medium;
 
 import java.io.Serializable;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.medium.relation.Massman1998;
+import org.fizzhull.medium.relation.WagnerPruss2002;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;

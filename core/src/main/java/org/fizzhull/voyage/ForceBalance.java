@@ -1,12 +1,12 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.piece.Makeup;
 
 /**

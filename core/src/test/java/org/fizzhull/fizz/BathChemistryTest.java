@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;

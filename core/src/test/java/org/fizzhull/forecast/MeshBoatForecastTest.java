@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.FloatingAttitude;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -23,8 +23,8 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.meshed.MeshShape;
-import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageEvent;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -175,5 +175,4 @@ class MeshBoatForecastTest {
         assertThat(codes(tall.notices())).contains("boat-tips").doesNotContain("boat");
         assertThat(tall.question().into()).isEqualTo(IntoBath.DROPPED);
     }
-
 }

@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.question.Factors;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
@@ -10,6 +9,7 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.uncertainty.Prior;
 import org.junit.jupiter.api.Test;
 

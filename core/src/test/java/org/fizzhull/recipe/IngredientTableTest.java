@@ -1,11 +1,11 @@
 package org.fizzhull.recipe;
 
-import org.fizzhull.drying.mix.Gab;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,5 @@
 package org.fizzhull.recipe;
 
-import org.fizzhull.drying.mix.Gab;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -8,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import java.util.Objects;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;

@@ -1,6 +1,5 @@
 package org.fizzhull.shape;
 
-import org.fizzhull.shape.meshed.PolyhedronHull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,6 +10,7 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Heart;
@@ -60,8 +60,18 @@ class ShapeHullTest {
     @Test
     void meshesAreClosed() {
         closed(((PolyhedronHull) Block.ofSides(0.06, 0.04, 0.03).hull().orElseThrow()).mesh(), 12);
-        closed(((PolyhedronHull) Block.ofSidesAndEdge(0.06, 0.04, 0.03, 0.008).hull().orElseThrow()).mesh(), 1300);
-        closed(((PolyhedronHull) Block.ofSidesAndEdge(0.03, 0.03, 0.03, 0.015).hull().orElseThrow()).mesh(), 1300);
+        closed(
+                ((PolyhedronHull) Block.ofSidesAndEdge(0.06, 0.04, 0.03, 0.008)
+                                .hull()
+                                .orElseThrow())
+                        .mesh(),
+                1300);
+        closed(
+                ((PolyhedronHull) Block.ofSidesAndEdge(0.03, 0.03, 0.03, 0.015)
+                                .hull()
+                                .orElseThrow())
+                        .mesh(),
+                1300);
         closed(Heart.ofWidthAndHeight(0.07, 0.028).mesh(), 300);
     }
 

@@ -1,6 +1,5 @@
 package org.fizzhull.shape;
 
-import org.fizzhull.shape.meshed.PolyhedronHull;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -8,9 +7,10 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.body.PrismMesh;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Heart;
-import org.fizzhull.shape.kind.PrismMesh;
 import org.fizzhull.shape.kind.Star;
 import org.fizzhull.shape.revolved.Meridian;
 import org.fizzhull.shape.revolved.Profile2D;

@@ -14,12 +14,12 @@ import org.fizzhull.cli.option.DrawOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.decide.compare.Candidate;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.NamedBath;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.forecast.prior.Sampling;
 
 /** {@code compare}: which of these moulds, or of these recipes, for me? */

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.answer.DryAnswer;
-import org.fizzhull.answer.DryReport;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.DryAnswer;
+import org.fizzhull.answer.body.DryReport;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
@@ -19,9 +19,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
@@ -180,9 +180,7 @@ public record DryText(DryReport report) implements Answer {
             table.row("fizz lost", NumberText.fizzLost(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
-            table.row(
-                    "swelling",
-                    f.course().swelling().word() + (f.swollenFilms() > 0 ? ", of the piece itself" : ""));
+            table.row("swelling", f.course().swelling().word() + (f.swollenFilms() > 0 ? ", of the piece itself" : ""));
         }
         if (f.open().room().isPresent()) {
             table.row("air of the room", room(f));
@@ -235,9 +233,7 @@ public record DryText(DryReport report) implements Answer {
                     : "once dry, no air keeps it for long unwrapped: its salts take up water where it is damp, or give it up"
                             + " where it is dry; less of them helps";
         }
-        String above = f.keepsAbove() > 0
-                ? " and above " + NumberText.percent(f.keepsAbove())
-                : "";
+        String above = f.keepsAbove() > 0 ? " and above " + NumberText.percent(f.keepsAbove()) : "";
         return "in air below " + NumberText.percent(f.keepsBelow()) + above
                 + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
 import org.fizzhull.forecast.PressForecast.Point;

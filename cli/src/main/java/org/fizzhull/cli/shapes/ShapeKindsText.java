@@ -1,10 +1,10 @@
 package org.fizzhull.cli.shapes;
 
-import org.fizzhull.answer.ShapeKindsAnswer;
+import org.fizzhull.answer.body.ShapeKindsAnswer;
 import org.fizzhull.cli.text.Table;
-import org.fizzhull.shape.text.ShapeKind;
-import org.fizzhull.shape.text.ShapeKinds;
-import org.fizzhull.shape.text.ShapeParameter;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeParameter;
 
 /** The list of shape kinds with their parameters. */
 public final class ShapeKindsText {

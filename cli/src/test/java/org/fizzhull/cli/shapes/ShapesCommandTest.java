@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
-import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.junit.jupiter.api.Test;
 
 class ShapesCommandTest {

@@ -6,8 +6,10 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.batch.Batch;
+import org.fizzhull.decide.MadePiece;
+import org.fizzhull.decide.Special;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
@@ -18,8 +20,6 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Geode;
-import org.fizzhull.decide.MadePiece;
-import org.fizzhull.decide.Special;
 
 /** What a joint forecast tells of the piece before its bath, as a row of the table has it. Stateless. */
 final class MadePieces {
@@ -56,7 +56,8 @@ final class MadePieces {
                 ? new Interval(
                         weighed.mass(), Math.min(weighed.mass(), drawn.low()), Math.max(weighed.mass(), drawn.high()))
                 : drawn;
-        return new MadePiece(mass, damp, perBatch, costEach, MadePiece.dried(question), answer.ready(), special(answer), fizz);
+        return new MadePiece(
+                mass, damp, perBatch, costEach, MadePiece.dried(question), answer.ready(), special(answer), fizz);
     }
 
     /** What is worth knowing of shape, press and attitude. */

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.joint.OutcomeByDraw;
 

@@ -11,12 +11,12 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatPredictor;
-import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -1,6 +1,5 @@
 package org.fizzhull.drying.mix;
 
-import org.fizzhull.drying.mix.Sorbent;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;

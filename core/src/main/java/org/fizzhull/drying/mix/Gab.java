@@ -1,9 +1,9 @@
 package org.fizzhull.drying.mix;
 
-import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.Property;
 import java.io.Serializable;
 import java.util.Optional;
+import org.fizzhull.recipe.Ingredient;
+import org.fizzhull.recipe.Property;
 
 /**
  * Sorption isotherm of a powder after Guggenheim, Anderson and de Boer: the water it holds in equilibrium with air.

@@ -1,9 +1,9 @@
 package org.fizzhull.drying.mix;
 
-import org.fizzhull.recipe.Part;
-import org.fizzhull.recipe.Recipe;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
 
 /** Collects what holds water in a recipe: the ingredients with a sorption isotherm. */
 final class Sorbents {

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * One of several answers of a {@link JointPredictor}. Masses in kg, times in s. Immutable.

@@ -1,19 +1,19 @@
 package org.fizzhull.forecast.joint;
 
-import org.fizzhull.forecast.model.DrawnWeights;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DrawnWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same

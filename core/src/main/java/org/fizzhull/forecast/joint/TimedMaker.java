@@ -1,15 +1,15 @@
 package org.fizzhull.forecast.joint;
 
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
-import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;

@@ -5,13 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Priors;
 
 /**
  * What happens to a piece between press and bath: phases of drying and storage, laid out for one shape. Made by

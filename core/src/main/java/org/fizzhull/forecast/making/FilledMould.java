@@ -1,16 +1,10 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**

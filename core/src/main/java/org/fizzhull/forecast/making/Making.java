@@ -1,11 +1,8 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**

@@ -1,19 +1,12 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
-import org.fizzhull.pressing.PressRange;
+import org.fizzhull.pressing.powder.PressRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**

@@ -1,18 +1,11 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
-import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**

@@ -115,7 +115,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     }
 
     /** Whether it was read when it says most: the layer full, little of the piece gone. */
-    boolean timely() {
+    public boolean timely() {
         return seconds >= EARLIEST && seconds <= LATEST;
     }
 

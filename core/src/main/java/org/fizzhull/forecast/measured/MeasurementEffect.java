@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.SerialForm;
 
 /**
@@ -47,13 +47,7 @@ public record MeasurementEffect(
             Optional<Interval> fizzTime,
             Interval spare) {
         return new MeasurementEffect(
-                seen,
-                effective,
-                probability,
-                Optional.of(spare),
-                riseTime,
-                fizzTime,
-                Optional.empty());
+                seen, effective, probability, Optional.of(spare), riseTime, fizzTime, Optional.empty());
     }
 
     /**

@@ -1,13 +1,13 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.draw.MakingDraw;
+import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 
 /**

@@ -3,10 +3,12 @@ package org.fizzhull.forecast.model;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.prepared.Scatter;
+import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.quantity.Given;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**

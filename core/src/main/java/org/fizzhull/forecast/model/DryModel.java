@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
 import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 
 /**

@@ -1,12 +1,14 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.voyage.Outcome;
+import org.fizzhull.forecast.result.FloatCheck;
+import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.result.Outcome;
 
 /** A {@link FloatCheck} of a question that is prepared to its priors. Immutable, but for one made for a single voyage. */
 public final class PreparedCheck implements FloatCheck {

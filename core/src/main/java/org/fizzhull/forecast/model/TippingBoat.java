@@ -1,8 +1,8 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;

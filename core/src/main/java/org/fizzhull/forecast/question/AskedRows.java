@@ -1,8 +1,8 @@
 package org.fizzhull.forecast.question;
 
-import org.fizzhull.forecast.making.MakingPriors;
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Factor;
 

@@ -8,12 +8,12 @@ import java.util.function.DoubleFunction;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.WholeDraws;
+import org.fizzhull.uncertainty.sampling.WholeDraws;
 
 /**
  * How inputs depend on one another once something was measured. Trials of a bench tell the product of bubble size and layer
  * far better than either, so that independent priors would throw most of it away; instead whole draws of these inputs are
- * kept and drawn row by row ({@link org.fizzhull.uncertainty.WholeDraws}). Made by {@code learn} and of what measurements
+ * kept and drawn row by row ({@link org.fizzhull.uncertainty.sampling.WholeDraws}). Made by {@code learn} and of what measurements
  * leave, held by {@link Factors}. Immutable.
  *
  * @param inputs the inputs that depend on one another; one that stands for several columns is named once for each, in order

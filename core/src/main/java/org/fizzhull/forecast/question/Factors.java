@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
@@ -19,7 +19,7 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.ScaledPrior;
+import org.fizzhull.uncertainty.sampling.ScaledPrior;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -347,5 +347,4 @@ public final class Factors implements Serializable {
         }
         return text.toString();
     }
-
 }

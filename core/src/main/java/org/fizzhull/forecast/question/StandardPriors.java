@@ -1,6 +1,5 @@
 package org.fizzhull.forecast.question;
 
-import org.fizzhull.forecast.making.MakingPriors;
 import static org.fizzhull.uncertainty.Priors.cutNormal;
 import static org.fizzhull.uncertainty.Priors.lognormal;
 import static org.fizzhull.uncertainty.Priors.normal;
@@ -14,6 +13,7 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.GasLayer;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;

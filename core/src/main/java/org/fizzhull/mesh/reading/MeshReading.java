@@ -17,12 +17,7 @@ import org.fizzhull.quantity.Unit;
  * @param notices what was mended, left out or looks unlikely
  */
 public record MeshReading(
-        TriangleMesh mesh,
-        int bodies,
-        boolean ascii,
-        Optional<Unit> ownUnit,
-        int facetsRead,
-        List<Notice> notices) {
+        TriangleMesh mesh, int bodies, boolean ascii, Optional<Unit> ownUnit, int facetsRead, List<Notice> notices) {
     /**
      * Copies the lists.
      *

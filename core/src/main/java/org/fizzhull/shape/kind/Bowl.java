@@ -8,8 +8,8 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * Half of a hollow ball, open side up: a boat, as long as its hollow stays dry.

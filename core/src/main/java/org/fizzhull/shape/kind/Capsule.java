@@ -7,9 +7,9 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A cylinder between two half balls, standing on one of them as listed. With R half the diameter and L the length less

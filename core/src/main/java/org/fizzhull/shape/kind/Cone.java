@@ -7,10 +7,10 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A cone on its base, or a frustum where its top is flat. With the radii R1 of the base and R2 of the top and the

@@ -8,10 +8,10 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A prolate spheroid standing on its point: V = 4/3 pi a^2 c and, with e^2 = 1 - a^2/c^2, S = 2 pi a (a + c asin(e)/e),

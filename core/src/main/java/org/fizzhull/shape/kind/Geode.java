@@ -10,9 +10,9 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A half shell as a {@link Bowl}, its hollow lined with crystals that stay until the shell is gone. Volume, surface,

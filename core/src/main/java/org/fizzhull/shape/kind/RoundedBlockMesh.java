@@ -2,6 +2,7 @@ package org.fizzhull.shape.kind;
 
 import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PrismMesh;
 
 /**
  * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about

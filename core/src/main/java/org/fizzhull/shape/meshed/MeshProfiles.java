@@ -3,11 +3,11 @@ package org.fizzhull.shape.meshed;
 import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
-import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
+import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.uncertainty.Workers;
 
 /**

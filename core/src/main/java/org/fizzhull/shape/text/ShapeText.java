@@ -7,9 +7,7 @@ import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Capsule;
@@ -23,7 +21,11 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.kind.Star;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.fizzhull.shape.meshed.MeshShape;
+import org.fizzhull.shape.size.FileName;
+import org.fizzhull.shape.size.SizeCheck;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -191,8 +191,7 @@ class ComparisonTest {
 
     @Test
     void itCanBeStopped() {
-        assertThatThrownBy(() ->
-                        FEW.compare(List.of(dense(BALL, 900)), List.of(), SortBy.FLOAT, (done, all) -> false))
+        assertThatThrownBy(() -> FEW.compare(List.of(dense(BALL, 900)), List.of(), SortBy.FLOAT, (done, all) -> false))
                 .isInstanceOf(CancellationException.class);
     }
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
-import org.fizzhull.drying.Resolution;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;

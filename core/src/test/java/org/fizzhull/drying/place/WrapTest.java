@@ -1,14 +1,14 @@
 package org.fizzhull.drying.place;
 
-import org.fizzhull.drying.Drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Mixes;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.medium.RoomAir;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,7 +57,8 @@ class WrapTest {
         var parameters = DryingParameters.standard();
         var air = Mixes.room(0.5);
         var film = Wrap.named("shrink film").orElseThrow();
-        double k = Drying.surface(DryingPhase.open(Mixes.BALL, air, 1).in(film, 2e-3).withFan(), parameters);
+        double k = Drying.surface(
+                DryingPhase.open(Mixes.BALL, air, 1).in(film, 2e-3).withFan(), parameters);
         double sum = 1 / (2 * 2.5e-3) + 2e-3 / air.diffusivity() + 1 / film.conductance(293.15, 3);
         assertThat(1 / k).isCloseTo(sum, withinPercentage(1e-9));
         var jar = Wrap.named("jar").orElseThrow();

@@ -5,10 +5,11 @@ import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import java.util.Set;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.junit.jupiter.api.Test;

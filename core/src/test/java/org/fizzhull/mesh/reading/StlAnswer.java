@@ -1,11 +1,11 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MassProperties;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -49,7 +49,9 @@ final class StlAnswer {
                 "a mesh was handed on whose edges are not run as often one way as the other");
         double volume = MassProperties.of(reading.mesh()).volume();
         require(volume > 0 && volume < Double.POSITIVE_INFINITY, "volume " + volume);
-        require(MassProperties.of(reading.mesh()).area() > 0, "area " + MassProperties.of(reading.mesh()).area());
+        require(
+                MassProperties.of(reading.mesh()).area() > 0,
+                "area " + MassProperties.of(reading.mesh()).area());
         require(reading.bodies() >= 1, "bodies " + reading.bodies());
     }
 

@@ -1,6 +1,5 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MassProperties;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
@@ -11,6 +10,7 @@ import java.time.Duration;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.junit.jupiter.api.Test;

@@ -1,11 +1,11 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MassProperties;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

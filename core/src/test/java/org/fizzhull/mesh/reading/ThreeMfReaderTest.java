@@ -1,6 +1,5 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MassProperties;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -18,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.HullBodies;

@@ -14,7 +14,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.meshed.MeshDepthTest;
 import org.fizzhull.shape.meshed.MeshShape;
@@ -96,7 +96,8 @@ class UnitedBodiesTest {
         double twice = 20 * 20 * 20 + 30 * 10 * 35 + 30 * 30 * 25;
         double thrice = 20 * 10 * 20;
         MeshReading union = united(three, 3);
-        assertThat(MassProperties.of(union.mesh()).volume() * 1e9).isCloseTo(3 * 64_000 - twice + thrice, within(EXACT * 155_000));
+        assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
+                .isCloseTo(3 * 64_000 - twice + thrice, within(EXACT * 155_000));
         assertThat(union.mesh().facetCount()).isLessThan(300);
     }
 
@@ -160,7 +161,8 @@ class UnitedBodiesTest {
     void aPlugInAHollow() {
         Soup plug = Soup.cube(40).add(Soup.box(10, 10, 10, 20, 20, 20).turned()).add(Soup.box(15, 15, 20, 5, 5, 40));
         MeshReading union = united(plug, 2);
-        assertThat(MassProperties.of(union.mesh()).volume() * 1e9).isCloseTo(56_000 + 25 * 10 + 25 * 20, within(EXACT * 56_750));
+        assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
+                .isCloseTo(56_000 + 25 * 10 + 25 * 20, within(EXACT * 56_750));
         assertThat(union.notices()).extracting(Notice::code).contains("mesh-cavity");
     }
 
@@ -228,7 +230,9 @@ class UnitedBodiesTest {
     }
 
     private static void volumeAndArea(MeshReading found, double volume, double area, double within) {
-        assertThat(MassProperties.of(found.mesh()).volume() * 1e9).as("volume").isCloseTo(volume, within(within * volume));
+        assertThat(MassProperties.of(found.mesh()).volume() * 1e9)
+                .as("volume")
+                .isCloseTo(volume, within(within * volume));
         assertThat(MassProperties.of(found.mesh()).area() * 1e6).as("area").isCloseTo(area, within(within * area));
     }
 

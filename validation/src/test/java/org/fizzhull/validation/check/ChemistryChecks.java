@@ -1,7 +1,7 @@
 package org.fizzhull.validation.check;
 
 import java.util.Locale;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.Acid;
 import org.fizzhull.fizz.BathChemistry;
 import org.fizzhull.fizz.BathWater;
@@ -13,9 +13,9 @@ import org.fizzhull.fizz.MarshallFranck1981;
 import org.fizzhull.fizz.MolarMass;
 import org.fizzhull.fizz.PlummerBusenberg1982;
 import org.fizzhull.fizz.Reagents;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Kell1975;
+import org.fizzhull.medium.relation.Kell1975;
 import org.fizzhull.validation.published.SoliByrne2002;
 import org.fizzhull.validation.published.Weiss1974;
 import org.fizzhull.validation.table.Bindings;

@@ -1,17 +1,17 @@
 package org.fizzhull.validation.check;
 
-import org.fizzhull.pressing.WindowScan;
 import java.util.Arrays;
 import java.util.Map;
-import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.Janssen1895;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Powders;
-import org.fizzhull.pressing.Press;
-import org.fizzhull.pressing.PressingParameters;
-import org.fizzhull.pressing.WetStrength;
-import org.fizzhull.pressing.YuStandish1991;
+import org.fizzhull.pressing.powder.DeLarrard1999;
+import org.fizzhull.pressing.powder.Janssen1895;
+import org.fizzhull.pressing.powder.Powders;
+import org.fizzhull.pressing.powder.Press;
+import org.fizzhull.pressing.powder.PressingParameters;
+import org.fizzhull.pressing.powder.WetStrength;
+import org.fizzhull.pressing.powder.WindowScan;
+import org.fizzhull.pressing.powder.YuStandish1991;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;

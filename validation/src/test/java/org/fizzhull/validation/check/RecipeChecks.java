@@ -1,8 +1,8 @@
 package org.fizzhull.validation.check;
 
-import org.fizzhull.drying.mix.Gab;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
