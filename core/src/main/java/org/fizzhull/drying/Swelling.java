@@ -54,8 +54,16 @@ public enum Swelling {
         return retained * extent * rhoDry * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }
 
-    /** The class of a growth in volume. */
+    /**
+     * {@return the class of a growth in volume}
+     *
+     * @param growth dV/V
+     * @throws IllegalArgumentException for NaN
+     */
     public static Swelling of(double growth) {
+        if (Double.isNaN(growth)) {
+            throw new IllegalArgumentException("a growth in volume of NaN");
+        }
         if (growth < SLIGHT.leastGrowth) {
             return NONE;
         }
