@@ -201,32 +201,30 @@ public record Batch(
         List<Line> lines = new ArrayList<>();
         double cost = 0;
         List<String> unpriced = new ArrayList<>();
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                if (part.mass() == 0) {
-                    continue;
+        for (Part part : recipe.parts()) {
+            if (part.mass() == 0) {
+                continue;
+            }
+            Ingredient ingredient = part.ingredient();
+            double mass = part.mass() * scale;
+            double volume = mass / ingredient.scoopDensity().value();
+            // cost and packs are of all mixes
+            Price price = recipe.prices().get(ingredient.name());
+            if (price == null) {
+                if (ingredient.value(Property.WATER_SHARE, 0) < 1) {
+                    unpriced.add(ingredient.name());
                 }
-                Ingredient ingredient = part.ingredient();
-                double mass = part.mass() * scale;
-                double volume = mass / ingredient.scoopDensity().value();
-                // cost and packs are of all mixes
-                Price price = recipe.prices().get(ingredient.name());
-                if (price == null) {
-                    if (ingredient.value(Property.WATER_SHARE, 0) < 1) {
-                        unpriced.add(ingredient.name());
-                    }
-                    lines.add(new Line(ingredient, mass, volume, spoons.text(volume), OptionalDouble.empty(), 0));
-                } else {
-                    double paid = mass * mixes * price.perKilogram();
-                    cost += paid;
-                    lines.add(new Line(
-                            ingredient,
-                            mass,
-                            volume,
-                            spoons.text(volume),
-                            OptionalDouble.of(paid),
-                            price.packs(mass * mixes)));
-                }
+                lines.add(new Line(ingredient, mass, volume, spoons.text(volume), OptionalDouble.empty(), 0));
+            } else {
+                double paid = mass * mixes * price.perKilogram();
+                cost += paid;
+                lines.add(new Line(
+                        ingredient,
+                        mass,
+                        volume,
+                        spoons.text(volume),
+                        OptionalDouble.of(paid),
+                        price.packs(mass * mixes)));
             }
         }
         overLimits(recipe, notices);

@@ -14,7 +14,7 @@ import org.fizzhull.recipe.Role;
  * the recipe says acid last it follows the liquids.
  *
  * <p>A step without ingredients is left out. Cautions stand at the step where the ingredient is handled; the last step
- * always warns of a tight lid, since a damp mix gives off gas.
+ * warns of a tight lid where acid meets a carbonate, since a damp mix of both gives off gas.
  */
 public final class MixingOrder {
     /** Powders of the first bowl. */
@@ -24,6 +24,11 @@ public final class MixingOrder {
     private static final Set<Role> OILY = EnumSet.of(Role.OIL, Role.EMULSIFIER, Role.FRAGRANCE, Role.HUMECTANT);
     /** Liquids that start the fizz, and so go in last. */
     private static final Set<Role> WATERY = EnumSet.of(Role.WATER, Role.LIQUID_SURFACTANT);
+
+    /** What gives off gas with an acid. */
+    private static final Set<Role> GASSY = EnumSet.of(Role.BICARBONATE, Role.CARBONATE);
+
+    private static final String LID = "Never cover the bowl with a tight lid: it gives off gas.";
 
     private final Recipe recipe;
     /** Steps so far. */
@@ -42,7 +47,8 @@ public final class MixingOrder {
         MixingOrder order = new MixingOrder(recipe);
         // liquids that must be ready, then the powders
         order.step("Melt gently, no hotter than your hand bears", EnumSet.of(Role.BUTTER), false);
-        order.step("Stir together in a small bowl", OILY, false);
+        boolean one = order.parts(OILY).size() == 1;
+        order.step(one ? "Weigh into a small bowl" : "Stir together in a small bowl", OILY, false);
         order.step("Sift into a wide bowl and whisk", POWDERS, true);
         if (!recipe.acidLast()) {
             order.step("Whisk in the acid, in moving air", EnumSet.of(Role.ACID), false);
@@ -56,8 +62,9 @@ public final class MixingOrder {
         }
         order.step(
                 "Fold in slowly, without dust", EnumSet.of(Role.SURFACTANT, Role.BOTANICAL, Role.STEAM_SCENT), false);
-        order.steps.add(new MixingStep(
-                "Press without waiting", List.of(), "Never cover the bowl with a tight lid: it gives off gas.", false));
+        boolean gas = !order.parts(GASSY).isEmpty()
+                && !order.parts(EnumSet.of(Role.ACID)).isEmpty();
+        order.steps.add(new MixingStep("Press without waiting", List.of(), gas ? LID : "", false));
         return List.copyOf(order.steps);
     }
 
@@ -91,18 +98,23 @@ public final class MixingOrder {
     private void step(String text, Set<Role> roles, boolean mayStop) {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
-        // butters may stand on either side of the recipe
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
-                    names.add(part.ingredient().name());
-                    String caution = part.ingredient().caution();
-                    addNew(cautions, caution);
-                }
-            }
+        for (Part part : parts(roles)) {
+            names.add(part.ingredient().name());
+            addNew(cautions, part.ingredient().caution());
         }
         if (!names.isEmpty()) {
             steps.add(new MixingStep(text, List.copyOf(names), String.join(" ", cautions), mayStop));
         }
+    }
+
+    /** What has one of some roles; butters may stand on either side of the recipe. */
+    private List<Part> parts(Set<Role> roles) {
+        List<Part> found = new ArrayList<>();
+        for (Part part : recipe.parts()) {
+            if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
+                found.add(part);
+            }
+        }
+        return found;
     }
 }

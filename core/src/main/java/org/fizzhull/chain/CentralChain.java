@@ -3,11 +3,11 @@ package org.fizzhull.chain;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Maker;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
-import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.model.DropModel;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
@@ -50,12 +50,12 @@ final class CentralChain {
      * @throws IllegalArgumentException for a plan without a phase
      */
     static DryingCourse course(Shape shape, Making making) {
-        DryModel.Made made = DryModel.Made.of(making);
+        Moulded made = Moulded.of(making);
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("drying needs a plan with a phase");
         }
         // packing first, since the course starts from the damp piece
-        Packing.Packed packed = made.packing(shape).of(draw(Question.of(shape, making)), 1);
+        Packing.Packed packed = Packing.of(made, shape).of(draw(Question.of(shape, making)), 1);
         PlannedDrying drying = new PlannedDrying(shape, made.plan());
         return drying.course(drying.input(packed), made.plan().phases(), ReadyTimes.LONGEST, packed.making());
     }

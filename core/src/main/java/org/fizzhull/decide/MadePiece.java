@@ -1,9 +1,7 @@
 package org.fizzhull.decide;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -88,10 +86,8 @@ public record MadePiece(
         if (prices.isEmpty()) {
             return OptionalDouble.empty();
         }
-        List<Part> parts = new ArrayList<>(recipe.dry());
-        parts.addAll(recipe.wet());
         double batch = 0;
-        for (Part part : parts) {
+        for (Part part : recipe.parts()) {
             Price price = prices.get(part.ingredient().name());
             batch += price == null ? 0 : part.mass() * price.perKilogram();
         }

@@ -1,6 +1,7 @@
 package org.fizzhull.evidence;
 
 import java.io.Serializable;
+import java.util.List;
 import org.fizzhull.quantity.Given;
 
 /**
@@ -55,6 +56,20 @@ public record Notice(String code, String text, Kind kind) implements Serializabl
      */
     public static Notice remark(String code, String text) {
         return new Notice(code, text, Kind.REMARK);
+    }
+
+    /**
+     * Adds notices that are not told yet, in their order.
+     *
+     * @param told notices so far, to which it adds
+     * @param more notices to be told
+     */
+    public static void addNew(List<Notice> told, List<Notice> more) {
+        for (Notice notice : more) {
+            if (!told.contains(notice)) {
+                told.add(notice);
+            }
+        }
     }
 
     /** How urgent a notice is. */

@@ -29,7 +29,6 @@ import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.fizzhull.uncertainty.sampling.Posterior;
 import org.fizzhull.uncertainty.sampling.Sensitivity;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * The draws of one question about the bath and what is counted over them. Serves one answer of a
@@ -120,8 +119,7 @@ final class BathDraws {
 
     /** Draws of the priors alone, as many as were asked for. */
     private MonteCarlo prior() {
-        Factors asked = prepared.factors();
-        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
+        return prepared.factors().draws(sampling.samples(), sampling.seed(), workers);
     }
 
     /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */
@@ -234,19 +232,14 @@ final class BathDraws {
             CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
             Optional<Interval> mass = prepared.question().making() instanceof Weighed
                     ? Optional.empty()
-                    : Optional.of(interval(columns[VoyageModel.MASS]));
+                    : Optional.of(OutcomeStatistics.intervalOf(columns[VoyageModel.MASS]));
             return new Drawn(
-                    interval(spare),
+                    OutcomeStatistics.intervalOf(spare),
                     mass,
                     OutcomeStatistics.of(prepared, columns, critical),
                     critical,
                     columns,
                     drivers);
-        }
-
-        /** Median and 95 % interval, in the unit of the draws. */
-        private static Interval interval(double[] draws) {
-            return OutcomeStatistics.interval95(Statistics.sorted(draws));
         }
     }
 }

@@ -47,13 +47,8 @@ final class DryNotices {
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
         notices.addAll(f.measured());
-        for (Notice notice : f.course().notices()) {
-            if (!notices.contains(notice)) {
-                notices.add(notice);
-            }
-        }
+        Notice.addNew(notices, f.course().notices());
         film(f, notices);
-        notices.addAll(f.blend().recipe().notices());
         notices.addAll(f.plan().notices());
         if (f.shape() instanceof Loaded loaded) {
             notices.add(LOAD);
@@ -69,6 +64,7 @@ final class DryNotices {
                     "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
         }
         acid(f, notices);
+        notices.addAll(f.blend().recipe().notices());
         notices.add(LABEL);
         return List.copyOf(notices);
     }
@@ -171,7 +167,8 @@ final class DryNotices {
         return Notice.caution(
                 "jar-pressure",
                 "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "
-                        + Math.round(bar) + " kPa, all of it " + tenths(bar) + " bar; glass bursts far below that.");
+                        + Math.round(bar) + " kPa, all of it " + tenths(bar)
+                        + " bar (of an ideal gas); glass bursts far below.");
     }
 
     /** A time, s, in days to a tenth, with its unit. */

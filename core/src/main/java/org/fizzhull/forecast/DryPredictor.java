@@ -10,12 +10,13 @@ import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.drying.run.Resolution;
-import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.maker.Packing;
-import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DryColumns;
 import org.fizzhull.forecast.model.DryDraws;
@@ -32,9 +33,6 @@ import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.uncertainty.sampling.Draws;
-import org.fizzhull.uncertainty.sampling.MonteCarlo;
-import org.fizzhull.uncertainty.sampling.Posterior;
 
 /**
  * Answers when a pressed piece is dry, what it then weighs and what part of its fizz is gone by then.
@@ -148,7 +146,7 @@ public final class DryPredictor {
      */
     public OptionalDouble readyAfter(Shape shape, Making making) {
         PieceLimits.checkPiece(shape, making);
-        DryModel.Made made = DryModel.Made.of(making);
+        Moulded made = Moulded.of(making);
         CentralChain central = central(shape, made, factors(factors, shape, making));
         return Drying.runAndWait(
                         central.input, made.plan().phases(), ReadyTimes.LONGEST, central.parameters, Resolution.COARSE)
@@ -165,7 +163,7 @@ public final class DryPredictor {
      * @throws org.fizzhull.quantity.Refusal for a fill that its mould cannot hold
      */
     public DryForecast forecast(Shape shape, Making making) {
-        DryModel.Made made = DryModel.Made.of(making);
+        Moulded made = Moulded.of(making);
         DryingPlan plan = made.plan();
         PieceLimits.checkPiece(shape, making);
         if (log.isPresent() && log.get().end() > plan.duration()) {
@@ -187,7 +185,8 @@ public final class DryPredictor {
                 used.isPresent() ? centre.length : 0,
                 Math.max(1, sampling.samples()));
         if (drawing) {
-            draws(asked, known).draws(() -> new DryModel(shape, made, asked, columns));
+            Conditioned.draws(known, asked, sampling.samples(), sampling.seed(), workers)
+                    .draws(() -> new DryModel(shape, made, asked, columns));
         }
         Optional<DryLogFit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
         if (fit.isPresent() && fit.get().fits()) {
@@ -220,15 +219,6 @@ public final class DryPredictor {
                         first.air().temperature()));
     }
 
-    /** The draws of the priors, or those that the measurements leave. */
-    private Draws draws(Factors factors, Optional<Conditioned> known) {
-        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        if (after.isPresent()) {
-            return after.get().thinned(sampling.samples());
-        }
-        return new MonteCarlo(factors.priors(), factors.columns(), sampling.samples(), sampling.seed(), workers);
-    }
-
     /** All that a voyage of this piece would draw: the points of a draw depend on how many columns there are. */
     private static Factors factors(Factors base, Shape shape, Making making) {
         return base.asked(Question.of(shape, making));
@@ -246,21 +236,21 @@ public final class DryPredictor {
     }
 
     /** What the medians of all inputs say. */
-    static CentralChain central(Shape shape, DryModel.Made made) {
-        return central(shape, made, factors(Factors.standard(), shape, made.making()));
+    static CentralChain central(Shape shape, Moulded made) {
+        return central(shape, made, factors(Factors.standard(), shape, made));
     }
 
-    private static CentralChain central(Shape shape, DryModel.Made made, Factors asked) {
+    private static CentralChain central(Shape shape, Moulded made, Factors asked) {
         return central(shape, made, asked, asked.medians());
     }
 
     /** The piece by one value of each column, SI; refuses a plan without a phase. */
-    private static CentralChain central(Shape shape, DryModel.Made made, Factors asked, double[] values) {
+    private static CentralChain central(Shape shape, Moulded made, Factors asked, double[] values) {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
         Draw draw = Draw.of(asked.rows(), values);
-        Packing.Packed packed = made.packing(shape).of(draw, 1);
+        Packing.Packed packed = Packing.of(made, shape).of(draw, 1);
         return new CentralChain(
                 new PlannedDrying(shape, made.plan()).input(packed),
                 packed.making().drying());

@@ -6,7 +6,6 @@ import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.powder.EarlyReaction;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * Share of the fizz of the powders that is gone before the bath, 0 to 1, by one rule for {@link Forecast} and
@@ -23,7 +22,7 @@ final class FizzLoss {
      */
     static Interval of(Question question, double[] drawn) {
         if (!(question.making() instanceof Weighed weighed)) {
-            return OutcomeStatistics.interval95(Statistics.sorted(drawn));
+            return OutcomeStatistics.intervalOf(drawn);
         }
         if (weighed.dried().isPresent()) {
             return Interval.certain(1 - weighed.dried().get().fizzLeft());

@@ -30,10 +30,6 @@ import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.uncertainty.sampling.Draws;
-import org.fizzhull.uncertainty.sampling.MonteCarlo;
-import org.fizzhull.uncertainty.sampling.Posterior;
-import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.result.Voyage;
 
@@ -152,16 +148,16 @@ public final class FizzPredictor {
         DropModel drop = new DropModel(prepared);
         drop.at(centre);
         // fizz times without and with the measurements: the difference is what they did
-        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
         double[][] fizzed = fizzed(prepared, centre, Optional.empty());
-        Interval before = interval(FizzModel.times(fizzed));
-        if (after.isPresent()) {
-            fizzed = fizzed(prepared, centre, after);
+        Interval before = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
+        if (known.flatMap(Conditioned::posterior).isPresent()) {
+            fizzed = fizzed(prepared, centre, known);
         }
         Piece piece = drop.piece(centre);
         if (!(question.making() instanceof Weighed)) {
             // one weight in every answer: that of the middle draw, as float and dry tell it
-            double middle = interval(FizzModel.masses(fizzed)).median();
+            double middle =
+                    OutcomeStatistics.intervalOf(FizzModel.masses(fizzed)).median();
             piece = drop.piece(centre, middle);
             drop.weigh(middle);
         }
@@ -170,7 +166,7 @@ public final class FizzPredictor {
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
-        Interval fizzTime = interval(FizzModel.times(fizzed));
+        Interval fizzTime = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
         Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
         Yield yield = reagents.yield().afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
@@ -178,17 +174,17 @@ public final class FizzPredictor {
         BathWater open = bath.open();
         // the band of the gas over time
         double[] times = times(Math.max(voyage.fizzTime(), fizzTime.high()));
-        double[][] gas = gas(prepared, voyage, times, after);
+        double[][] gas = gas(prepared, voyage, times, known);
         List<FizzForecast.Point> band = new ArrayList<>(times.length);
         for (int i = 0; i < times.length; i++) {
-            band.add(new FizzForecast.Point(times[i], interval(gas[1 + i])));
+            band.add(new FizzForecast.Point(times[i], OutcomeStatistics.intervalOf(gas[1 + i])));
         }
         List<Notice> notices = new ArrayList<>(Notices.of(question, piece));
         if (question.into() != put.into()) {
             notices.add(TippingBoat.NOTICE);
         }
         if (Effervescence.of(blend.moles(), piece.makeup().gasCapacity()).fizzes()) {
-            addNew(notices, voyage.notices());
+            Notice.addNew(notices, voyage.notices());
         }
         if (lost.median() >= WORTH_SAYING) {
             notices.add(
@@ -205,25 +201,25 @@ public final class FizzPredictor {
                 piece,
                 new FizzForecast.FizzedBath(yield, closed.ph(), open.ph(), BathLoad.of(blend, powder.mass())),
                 voyage,
-                new FizzForecast.Drawn(fizzTime, lost, interval(gas[0]), band),
+                new FizzForecast.Drawn(fizzTime, lost, OutcomeStatistics.intervalOf(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),
                 notices);
     }
 
     /** Adds what the bath, a topping, the measurements and a run without draws have to say. */
     private void tell(List<Notice> notices, Question question, BathWater closed, Optional<Conditioned> known) {
-        addNew(notices, closed.notices());
+        Notice.addNew(notices, closed.notices());
         if (question.shape() instanceof Loaded loaded && !loaded.toppings().isEmpty()) {
             notices.add(TOPPING_APART);
         }
-        known.ifPresent(measured -> addNew(notices, measured.notices()));
+        known.ifPresent(measured -> Notice.addNew(notices, measured.notices()));
         if (sampling.samples() == 0) {
             notices.add(Notices.CENTRAL_VALUES);
         }
     }
 
     /** Fizz times, losses and weights of every draw; without draws those of the central values. */
-    private double[][] fizzed(PreparedQuestion prepared, double[] centre, Optional<Posterior> after) {
+    private double[][] fizzed(PreparedQuestion prepared, double[] centre, Optional<Conditioned> known) {
         double[][] columns = FizzModel.columns(Math.max(1, sampling.samples()));
         if (sampling.samples() == 0) {
             FizzModel model = new FizzModel(prepared, columns);
@@ -231,7 +227,8 @@ public final class FizzPredictor {
             model.keep(0);
             return columns;
         }
-        run(prepared.factors(), sampling.samples(), after).draws(() -> new FizzModel(prepared, columns));
+        Conditioned.draws(known, prepared.factors(), sampling.samples(), sampling.seed(), workers)
+                .draws(() -> new FizzModel(prepared, columns));
         return columns;
     }
 
@@ -239,11 +236,12 @@ public final class FizzPredictor {
      * Rate of gas of full voyages, m3/s dry at 1 atm: row 0 the peak of each draw, then a row for each time; without
      * draws that of the central voyage.
      */
-    private double[][] gas(PreparedQuestion prepared, Voyage central, double[] times, Optional<Posterior> after) {
+    private double[][] gas(PreparedQuestion prepared, Voyage central, double[] times, Optional<Conditioned> known) {
         int draws = Math.min(GAS_DRAWS, sampling.samples());
         double[][] columns = new double[1 + times.length][Math.max(1, draws)];
         if (draws > 0) {
-            run(prepared.factors(), draws, after).draws(() -> new GasModel(prepared, times, columns));
+            Conditioned.draws(known, prepared.factors(), draws, sampling.seed(), workers)
+                    .draws(() -> new GasModel(prepared, times, columns));
             return columns;
         }
         columns[0][0] = central.dryVolume(central.peakGasRate());
@@ -251,14 +249,6 @@ public final class FizzPredictor {
             columns[1 + i][0] = central.dryVolume(GasModel.rate(central, times[i]));
         }
         return columns;
-    }
-
-    /** So many draws of the priors, or of those that the measurements leave. */
-    private Draws run(Factors asked, int draws, Optional<Posterior> after) {
-        if (after.isPresent()) {
-            return after.get().thinned(draws);
-        }
-        return new MonteCarlo(asked.priors(), asked.columns(), draws, sampling.seed(), workers);
     }
 
     /**
@@ -272,19 +262,5 @@ public final class FizzPredictor {
             times[i] = BEYOND * end * share * share;
         }
         return times;
-    }
-
-    /** Adds the notices that are not there yet. */
-    private static void addNew(List<Notice> notices, List<Notice> more) {
-        for (Notice notice : more) {
-            if (!notices.contains(notice)) {
-                notices.add(notice);
-            }
-        }
-    }
-
-    /** Median and 95 % interval, in the unit of the draws. */
-    private static Interval interval(double[] y) {
-        return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 }

@@ -5,11 +5,8 @@ import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
@@ -135,7 +132,7 @@ public final class Notices {
         List<Notice> notices = new ArrayList<>(question.bath().notices());
         notices.addAll(shape.notices());
         notices.addAll(ofStorage(question, piece));
-        notices.addAll(ofMaking(question.making()));
+        notices.addAll(question.making().plan().notices());
         if (question.stillWater()) {
             notices.add(STILL);
         } else {
@@ -154,6 +151,7 @@ public final class Notices {
         if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
             notices.add(BOAT);
         }
+        question.making().mix().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
         return notices;
     }
 
@@ -185,10 +183,9 @@ public final class Notices {
 
     /** Pieces that are put away or wrapped in a rigid vessel always carry the line about jars, and their pressure. */
     private static List<Notice> ofStorage(Question question, Piece piece) {
-        if (!(question.making() instanceof FilledMould) && !(question.making() instanceof PressedMould)) {
+        if (!(question.making() instanceof Moulded made)) {
             return List.of();
         }
-        DryModel.Made made = DryModel.Made.of(question.making());
         for (DryingPhase phase : made.plan().phases()) {
             if (phase.storage() || phase.wrap().rigid()) {
                 double volume = DryForecastRecord.jarVolume(question.shape());
@@ -204,23 +201,6 @@ public final class Notices {
             }
         }
         return List.of();
-    }
-
-    /** What was taken for granted of the recipe and between press and bath. */
-    static List<Notice> ofMaking(Making making) {
-        List<Notice> notices = new ArrayList<>();
-        if (making instanceof Weighed weighed) {
-            if (weighed.blend().isPresent()) {
-                notices.addAll(weighed.blend().get().recipe().notices());
-            }
-        } else if (making instanceof FilledMould filled) {
-            notices.addAll(filled.blend().recipe().notices());
-            notices.addAll(filled.plan().notices());
-        } else if (making instanceof PressedMould pressed) {
-            notices.addAll(pressed.blend().recipe().notices());
-            notices.addAll(pressed.plan().notices());
-        }
-        return notices;
     }
 
     /** Adds what holds of a piece that may fizz. */

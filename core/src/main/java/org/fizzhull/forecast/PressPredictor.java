@@ -13,6 +13,7 @@ import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
@@ -42,7 +43,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Draws;
-import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
@@ -178,7 +178,7 @@ public final class PressPredictor {
      * @param making how the piece is made
      */
     public PressForecast forecast(Shape shape, Making making) {
-        return forecast(PressModel.blend(making), shape, Optional.of(making));
+        return forecast(Moulded.of(making).blend(), shape, Optional.of(making));
     }
 
     /**
@@ -201,7 +201,8 @@ public final class PressPredictor {
             return certain(shape, making, central, known);
         }
         double[][] y = new double[PressModel.WIDTH][sampling.samples()];
-        run(factors, sampling.samples(), known).draws(() -> new PressModel(making, shape, factors, room, y, scan));
+        Conditioned.draws(known, factors, sampling.samples(), sampling.seed(), workers)
+                .draws(() -> new PressModel(making, shape, factors, room, y, scan));
         // the column holds 0 crumbles, 1 holds, 2 too wet
         Map<Feel, Double> feel = new EnumMap<>(Feel.class);
         double[] felt = y[PressModel.FEEL];
@@ -213,17 +214,18 @@ public final class PressPredictor {
         return new PressForecast.PieceOut(
                 making,
                 central,
-                interval(y[PressModel.PRESSURE]),
-                interval(y[PressModel.SOLID_FRACTION]),
-                interval(y[PressModel.MASS]),
-                interval(y[PressModel.FORCE]),
-                interval(y[PressModel.SATURATION]),
-                interval(y[PressModel.STRENGTH]),
+                OutcomeStatistics.intervalOf(y[PressModel.PRESSURE]),
+                OutcomeStatistics.intervalOf(y[PressModel.SOLID_FRACTION]),
+                OutcomeStatistics.intervalOf(y[PressModel.MASS]),
+                OutcomeStatistics.intervalOf(y[PressModel.FORCE]),
+                OutcomeStatistics.intervalOf(y[PressModel.SATURATION]),
+                OutcomeStatistics.intervalOf(y[PressModel.STRENGTH]),
                 feel,
                 known.map(measured -> MeasurementEffect.pressed(
                         Observations.none().weighed(weighed.orElseThrow()),
                         measured.effective(),
-                        interval(run(factors, sampling.samples(), Optional.empty())
+                        OutcomeStatistics.intervalOf(Conditioned.draws(
+                                        Optional.empty(), factors, sampling.samples(), sampling.seed(), workers)
                                 .draws(() -> new PressModel(
                                         making,
                                         shape,
@@ -236,14 +238,14 @@ public final class PressPredictor {
     private PressForecast forecast(Blend blend, Shape shape, Optional<Making> making) {
         ShapeCheck.check(shape);
         MouldDimensions.Filling filling =
-                making.map(way -> PressModel.filling(way, shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
+                making.map(way -> Moulded.of(way).filling(shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
         Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors factors = PressModel.factors(base, shape, firm);
         Optional<Conditioned> known = conditioned(shape, firm, factors);
         // what holds of the mix alone: its curve, its window, how long it may stand
         Press press = press(blend, factors, known);
-        List<Notice> notices = new ArrayList<>(blend.recipe().notices());
+        List<Notice> notices = new ArrayList<>();
         if (shape instanceof Loaded loaded) {
             notices.add(MIX_ALONE);
             notices.addAll(Notices.ofThings(loaded));
@@ -263,6 +265,7 @@ public final class PressPredictor {
                 notices.add(modelsDiffer(out));
             }
         });
+        notices.addAll(blend.recipe().notices());
         MouldDimensions mould = MouldDimensions.of(shape, filling);
         LiquidWindow window = scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
@@ -283,9 +286,10 @@ public final class PressPredictor {
 
     /** Two halves or one plunger is taken from the shape unless it was said; either way the far end gets less. */
     private static Notice howPressed(Press press, Shape shape, Making making) {
-        String share = Math.round(100 * press.meanOverTop(PressModel.mould(making, shape)))
+        Moulded made = Moulded.of(making);
+        String share = Math.round(100 * press.meanOverTop(made.mould(shape)))
                 + " % of the pressure gets into the mix on average.";
-        return PressModel.filling(making, shape) == MouldDimensions.Filling.TWO_HALVES
+        return made.filling(shape) == MouldDimensions.Filling.TWO_HALVES
                 ? new Notice("two-halves", "Taken as two halves, each pressed on its open face: " + share)
                 : new Notice("one-plunger", "Taken as pressed from its open side alone: " + share);
     }
@@ -313,7 +317,8 @@ public final class PressPredictor {
         int draws = Math.min(BAND_DRAWS, sampling.samples());
         double[][] y = new double[CURVE.length][draws];
         if (draws > 0) {
-            run(factors, draws, known).draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
+            Conditioned.draws(known, factors, draws, sampling.seed(), workers)
+                    .draws(() -> new CurveModel(press.blend(), mould, factors, CURVE, y));
         }
         List<PressForecast.Point> points = new ArrayList<>(CURVE.length);
         for (int i = 0; i < CURVE.length; i++) {
@@ -348,8 +353,9 @@ public final class PressPredictor {
 
     /** The piece by the central values; of a weighed piece pressed by hand, the hand's true pressure counts. */
     private Pressed central(Shape shape, Making making, Factors factors, Optional<Conditioned> known) {
-        Press press = press(PressModel.blend(making), factors, known);
-        MouldDimensions mould = PressModel.mould(making, shape);
+        Moulded made = Moulded.of(making);
+        Press press = press(made.blend(), factors, known);
+        MouldDimensions mould = made.mould(shape);
         if (making instanceof PressedMould pressed) {
             double hand = known.isEmpty()
                     ? 1
@@ -377,18 +383,5 @@ public final class PressPredictor {
                         Interval.certain(
                                 central(shape, making, PressModel.factors(base, shape, making), Optional.empty())
                                         .dampMass()))));
-    }
-
-    /** So many draws of the priors, or of those that the weighed piece leaves. */
-    private Draws run(Factors factors, int draws, Optional<Conditioned> known) {
-        if (known.isPresent()) {
-            return known.get().posterior().orElseThrow().thinned(draws);
-        }
-        return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
-    }
-
-    /** Median and 95 % interval, in the unit of the draws. */
-    private static Interval interval(double[] y) {
-        return OutcomeStatistics.interval95(Statistics.sorted(y));
     }
 }

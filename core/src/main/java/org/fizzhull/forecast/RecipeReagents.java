@@ -1,7 +1,5 @@
 package org.fizzhull.forecast;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.fizzhull.fizz.Acid;
 import org.fizzhull.fizz.Reagents;
 import org.fizzhull.quantity.Refusal;
@@ -27,10 +25,8 @@ final class RecipeReagents {
      */
     static Reagents of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
-        List<Part> parts = new ArrayList<>(blend.recipe().dry());
-        parts.addAll(blend.recipe().wet());
         Reagents all = Reagents.none();
-        for (Part part : parts) {
+        for (Part part : blend.recipe().parts()) {
             Ingredient of = part.ingredient();
             double mass = scale * part.mass();
             // an acid counts in molecules, whatever the number of its groups

@@ -88,7 +88,7 @@ public final class WaterLeft {
     private static DryingCourse course(Shape shape, Blend blend, double fill, DryingPlan plan) {
         var made = new FilledMould(blend, fill, Optional.empty(), plan);
         PieceLimits.checkFill(shape, made);
-        DryPredictor.CentralChain central = DryPredictor.central(shape, DryModel.Made.of(made));
+        DryPredictor.CentralChain central = DryPredictor.central(shape, made);
         return Drying.run(central.input(), plan.phases(), central.parameters(), Resolution.COARSE);
     }
 

@@ -15,6 +15,16 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea, bool
     /** A shadow along the listed axis is that of the listing. */
     private static final double ALONG = 1e-9;
 
+    /** What lies this close to the nearest plane, as a share of the height, belongs to a flat face in it (judgement). */
+    public static final double LEVEL = 0.005;
+
+    /**
+     * A flat face of this share of the plan area is what stands dry afloat: about half of the water plane of a ball of
+     * that plan with a twentieth of its volume out of the water (judgement; the facets of a meshed ball are far
+     * smaller).
+     */
+    private static final double FLAT = 0.25;
+
     /**
      * {@return the attitude of a hull}
      *
@@ -39,6 +49,29 @@ public record RestingAttitude(Vec3 nearest, double height, double planArea, bool
      */
     public static RestingAttitude prism(Vec3 nearest, double height, double flat) {
         return new RestingAttitude(nearest, height, flat, true);
+    }
+
+    /** {@return whether the nearest plane is level in the body frame and above the body: the rim of a hollow} */
+    public boolean rimUp() {
+        return nearest.z() >= 1 - ALONG;
+    }
+
+    /** {@return whether the nearest plane is level in the body frame and below the body} */
+    public boolean onItsBase() {
+        return nearest.z() <= -1 + ALONG;
+    }
+
+    /**
+     * {@return whether a flat face in the nearest plane keeps up, and so dry, while the body floats} A flat face is a
+     * corner of the distance of the touching plane over its direction: a body nearly awash resists any tilt away from
+     * it, and goes on so while its underside is eaten. About a curved side that distance has no corner, and what is
+     * eaten below moves the centre of mass towards the dry side, over the middle of a ball by a tenth of its radius
+     * when 0.4 of it is left (elementary, of a cap of 6 %): it turns.
+     *
+     * @param flat area of the flat face in the nearest plane, m2; 0 where there is none
+     */
+    public boolean keepsUp(double flat) {
+        return flat >= FLAT * planArea;
     }
 
     /**

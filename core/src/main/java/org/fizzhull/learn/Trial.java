@@ -165,7 +165,7 @@ public record Trial(
      * @param seconds time until it was gone, s
      */
     public Trial fizzing(double seconds) {
-        return showing(result, roseAfter, left, OptionalDouble.of(seconds), lift, liftAfter);
+        return showing(mouldWater, result, roseAfter, left, OptionalDouble.of(seconds), lift, liftAfter);
     }
 
     /**
@@ -175,7 +175,8 @@ public record Trial(
      * @param seconds time after going in at which it was read, s
      */
     public Trial lifting(double reading, double seconds) {
-        return showing(result, roseAfter, left, fizzedFor, OptionalDouble.of(reading), OptionalDouble.of(seconds));
+        return showing(
+                mouldWater, result, roseAfter, left, fizzedFor, OptionalDouble.of(reading), OptionalDouble.of(seconds));
     }
 
     /**
@@ -184,7 +185,7 @@ public record Trial(
      * @param seconds time until it was up, s
      */
     public Trial rising(double seconds) {
-        return showing(BathResult.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
+        return showing(mouldWater, BathResult.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
     /**
@@ -193,7 +194,7 @@ public record Trial(
      * @param metres width when it came up, m
      */
     public Trial leaving(double metres) {
-        return showing(result, roseAfter, OptionalDouble.of(metres), fizzedFor, lift, liftAfter);
+        return showing(mouldWater, result, roseAfter, OptionalDouble.of(metres), fizzedFor, lift, liftAfter);
     }
 
     /**
@@ -202,25 +203,12 @@ public record Trial(
      * @param water mass of the water that fills the mould, kg
      */
     public Trial holding(double water) {
-        return new Trial(
-                name,
-                shape,
-                OptionalDouble.of(water),
-                blend,
-                fill,
-                pressure,
-                mass,
-                bath,
-                result,
-                roseAfter,
-                left,
-                fizzedFor,
-                lift,
-                liftAfter);
+        return showing(OptionalDouble.of(water), result, roseAfter, left, fizzedFor, lift, liftAfter);
     }
 
     /** This trial with other observations. */
     private Trial showing(
+            OptionalDouble water,
             BathResult did,
             OptionalDouble rose,
             OptionalDouble wide,
@@ -228,7 +216,7 @@ public record Trial(
             OptionalDouble reading,
             OptionalDouble after) {
         return new Trial(
-                name, shape, mouldWater, blend, fill, pressure, mass, bath, did, rose, wide, fizzed, reading, after);
+                name, shape, water, blend, fill, pressure, mass, bath, did, rose, wide, fizzed, reading, after);
     }
 
     /** {@return how the size of the mould is known: by water, else with calipers} */

@@ -1,6 +1,7 @@
 package org.fizzhull.numeric;
 
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -30,6 +31,15 @@ public final class BracketedRoot {
      * @throws IllegalStateException where 200 evaluations do not find it
      */
     public static double find(DoubleUnaryOperator function, double low, double high, double accuracy) {
-        return new BrentSolver(accuracy).solve(MOST_EVALUATIONS, function::applyAsDouble, low, high);
+        // a class of its own: for an interface as old as this one a lambda is linked anew in every process
+        return new BrentSolver(accuracy).solve(MOST_EVALUATIONS, new Adapted(function), low, high);
+    }
+
+    /** The function as the solver takes it. */
+    private record Adapted(DoubleUnaryOperator function) implements UnivariateFunction {
+        @Override
+        public double value(double x) {
+            return function.applyAsDouble(x);
+        }
     }
 }

@@ -49,6 +49,13 @@ final class NumberScanner {
         return number;
     }
 
+    /** Why nothing is read where no number stands. */
+    private String noNumber() {
+        return cursor.text.substring(cursor.at).chars().anyMatch(c -> Cursor.isDigit((char) c))
+                ? "The number has to come first."
+                : "There is no number.";
+    }
+
     /** The number itself. */
     private Numeral number() {
         char c = cursor.here();
@@ -59,7 +66,7 @@ final class NumberScanner {
             throw comma();
         }
         if (!Cursor.isDigit(c) && c != '.') {
-            throw misread.notANumber(c == 0 ? "The number is missing." : "There is no number.");
+            throw misread.notANumber(c == 0 ? "The number is missing." : noNumber());
         }
         // digits, point, digits, exponent
         int from = cursor.at;

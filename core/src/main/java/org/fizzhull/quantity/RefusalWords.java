@@ -1,6 +1,9 @@
 package org.fizzhull.quantity;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
@@ -41,19 +44,22 @@ final class RefusalWords {
 
     /**
      * A number without a unit, {@code 65} alone: proposes the same number in the first unit of the dimension, and that
-     * amount in the second.
+     * amount in the second; of a temperature the same number in both, for 100 may be either.
      */
     Refusal missingUnit(String number, double value) {
         String has = number + " has no unit; write ";
         // a fraction has one unit alone: a number up to 1 may be meant as a part of one
-        Unit first = unitOf(wanted[0], 0);
-        Unit second = unitOf(wanted[0], 1);
+        Unit first = units(wanted[0]).get(0);
         String same = number + " " + first.symbol();
         if (wanted[0] == Dimension.FRACTION) {
             boolean part = value > 0 && value <= 1;
             String whole = part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : ".";
             return because("missing-unit", has + same + whole);
         }
+        if (wanted[0] == Dimension.TEMPERATURE) {
+            return because("missing-unit", has + same + " or " + number + ' ' + Unit.FAHRENHEIT.symbol() + '.');
+        }
+        Unit second = units(wanted[0]).get(1);
         double other = second.fromSi(first.toSi(value));
         boolean finite = Double.isFinite(other);
         return because(
@@ -79,7 +85,7 @@ final class RefusalWords {
         StringBuilder hint = new StringBuilder(read.symbol())
                 .append(" measures ")
                 .append(read.dimension().noun());
-        hint.append(", and ").append(nouns(wanted)).append(" is needed.");
+        hint.append(", and ").append(listed(Dimension::noun, wanted)).append(" is needed.");
         Dimension needed = wanted[0];
         if (read.dimension() == Dimension.VOLUME && needed == Dimension.MASS) {
             hint.append(" Weigh it and write g");
@@ -100,71 +106,28 @@ final class RefusalWords {
      */
     static String allowed(Dimension... dimensions) {
         if (dimensions.length > 1) {
-            return nouns(dimensions) + " with a unit, such as " + examples(dimensions);
+            return listed(Dimension::noun, dimensions) + " with a unit, such as "
+                    + listed(Dimension::example, dimensions);
         }
-        StringBuilder out = new StringBuilder(nouns(dimensions)).append(" with a unit: ");
-        // the units in a list, with "or" before the last
-        int total = 0;
-        for (Unit each : Unit.values()) {
-            total += among(each.dimension(), dimensions) ? 1 : 0;
-        }
-        int listed = 0;
-        for (Dimension dimension : dimensions) {
-            for (Unit each : Unit.values()) {
-                if (each.dimension() == dimension) {
-                    out.append(listed == 0 ? "" : listed == total - 1 ? " or " : ", ")
-                            .append(each.symbol());
-                    listed++;
-                }
-            }
-        }
-        return out.toString();
+        List<String> symbols = units(dimensions[0]).stream().map(Unit::symbol).toList();
+        return dimensions[0].noun() + " with a unit: " + NearName.list(symbols, "or");
     }
 
     /** Whether a dimension is one of several. */
     static boolean among(Dimension dimension, Dimension... dimensions) {
-        for (Dimension each : dimensions) {
-            if (each == dimension) {
-                return true;
-            }
-        }
-        return false;
+        return List.of(dimensions).contains(dimension);
     }
 
-    /** An example of each dimension, in a list. */
-    private static String examples(Dimension... dimensions) {
-        StringBuilder out = new StringBuilder();
-        for (int i = 0; i < dimensions.length; i++) {
-            out.append(i == 0 ? "" : i == dimensions.length - 1 ? " or " : ", ").append(dimensions[i].example());
-        }
-        return out.toString();
+    /** What each dimension says, with commas and "or" between. */
+    private static String listed(Function<Dimension, String> says, Dimension... dimensions) {
+        return NearName.list(Stream.of(dimensions).map(says).toList(), "or");
     }
 
-    /** The nouns of some dimensions, in a list. */
-    private static String nouns(Dimension... dimensions) {
-        StringBuilder out = new StringBuilder();
-        for (int i = 0; i < dimensions.length; i++) {
-            out.append(i == 0 ? "" : i == dimensions.length - 1 ? " or " : ", ").append(dimensions[i].noun());
-        }
-        return out.toString();
-    }
-
-    /** The n-th unit of a dimension in the order of the table, or its first. */
-    private static Unit unitOf(Dimension dimension, int n) {
-        Unit first = Unit.PERCENT;
-        int count = 0;
-        for (Unit each : Unit.values()) {
-            if (each.dimension() == dimension) {
-                if (count == n) {
-                    return each;
-                }
-                if (count == 0) {
-                    first = each;
-                }
-                count++;
-            }
-        }
-        return first;
+    /** Units of a dimension, the usual one first. */
+    private static List<Unit> units(Dimension dimension) {
+        return Stream.of(Unit.values())
+                .filter(unit -> unit.dimension() == dimension)
+                .toList();
     }
 
     /** What stands where a number should, and why it is none. */

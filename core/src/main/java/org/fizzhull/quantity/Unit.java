@@ -48,6 +48,9 @@ public enum Unit {
     CUBIC_CENTIMETRE(Dimension.VOLUME, 1, 1_000_000, "cm3", "cm^3"),
     /** The SI unit. */
     CUBIC_METRE(Dimension.VOLUME, 1, 1, "m3", "m^3"),
+    /** 0.028316846592 m3, exact: the cube of the foot; rooms are told in it. */
+    CUBIC_FOOT(
+            Dimension.VOLUME, 28_316_846_592L, 1_000_000_000_000L, "ft3", "ft^3", "cu ft", "cubic feet", "cubic foot"),
     /** Held by the chosen {@link Measures}. */
     TEASPOON(Dimension.VOLUME, 5_000, 1_000_000_000, "tsp", "teaspoon", "teaspoons"),
     /** Held by the chosen {@link Measures}. */

@@ -48,15 +48,6 @@ public final class Units {
     }
 
     /**
-     * {@return a density in kg/m3}
-     *
-     * @param density density, g/cm3
-     */
-    public static double gramsPerCubicCentimetre(double density) {
-        return density * 1e3;
-    }
-
-    /**
      * {@return a length in mm for one in m}
      *
      * @param metres length, m
@@ -111,48 +102,12 @@ public final class Units {
     }
 
     /**
-     * {@return a length in m; an inch is 25.4 mm (exact: NIST Special Publication 811, appendix B; from memory)}
-     *
-     * @param inches length, in
-     */
-    public static double inches(double inches) {
-        return inches * 0.0254;
-    }
-
-    /**
-     * {@return a mass in kg; an avoirdupois ounce is 28.349 523 125 g (exact, same source)}
-     *
-     * @param ounces mass, oz
-     */
-    public static double ounces(double ounces) {
-        return ounces * 0.028349523125;
-    }
-
-    /**
-     * {@return a pressure in Pa}
-     *
-     * @param kilopascals pressure, kPa
-     */
-    public static double kilopascals(double kilopascals) {
-        return kilopascals * 1e3;
-    }
-
-    /**
      * {@return a fraction}
      *
      * @param percent so many of a hundred
      */
     public static double percent(double percent) {
         return percent / 100;
-    }
-
-    /**
-     * {@return a time in s}
-     *
-     * @param minutes time, min
-     */
-    public static double minutes(double minutes) {
-        return minutes * 60;
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.fizzhull.recipe;
 
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.quantity.Given;
 import org.jspecify.annotations.Nullable;
@@ -54,20 +53,13 @@ public final class Blend implements Serializable {
 
     private Blend(Recipe recipe) {
         this.recipe = recipe;
-        List<Ingredient> used = new ArrayList<>();
-        List<Double> masses = new ArrayList<>();
-        for (Part part : recipe.dry()) {
-            if (part.mass() > 0) {
-                used.add(part.ingredient());
-                masses.add(part.mass());
-            }
-        }
-        powders = List.copyOf(used);
+        List<Part> used = recipe.dry().stream().filter(part -> part.mass() > 0).toList();
+        powders = used.stream().map(Part::ingredient).toList();
         dryMass = recipe.dryMass();
         massFraction = new double[used.size()];
         double specificVolume = 0;
         for (int i = 0; i < massFraction.length; i++) {
-            massFraction[i] = masses.get(i) / dryMass;
+            massFraction[i] = used.get(i).mass() / dryMass;
             specificVolume += massFraction[i] / powders.get(i).value(Property.TRUE_DENSITY);
         }
         trueDensity = 1 / specificVolume;
@@ -173,20 +165,12 @@ public final class Blend implements Serializable {
      * how much of it comes within a drying course is an uncertain input (docs/physics/drying.md, 2)}
      */
     public double hydrateWater() {
-        double water = 0;
-        for (int i = 0; i < massFraction.length; i++) {
-            water += massFraction[i] * powders.get(i).value(Property.HYDRATE_RELEASE, 0);
-        }
-        return water;
+        return perDryMass(Property.HYDRATE_RELEASE);
     }
 
     /** {@return the water that anhydrous acid binds as its hydrate in damp air, kg per kg of dry powder} */
     public double hydrateUptake() {
-        double water = 0;
-        for (int i = 0; i < massFraction.length; i++) {
-            water += massFraction[i] * powders.get(i).value(Property.HYDRATE_UPTAKE, 0);
-        }
-        return water;
+        return perDryMass(Property.HYDRATE_UPTAKE);
     }
 
     /**
@@ -194,11 +178,16 @@ public final class Blend implements Serializable {
      * (docs/physics/packing.md, 7)}
      */
     public double uptake() {
-        double water = 0;
+        return perDryMass(Property.UPTAKE);
+    }
+
+    /** Sum of w_i x_i, where x_i is what powder i holds per kg of its own mass; a powder of which nothing is known holds 0. */
+    private double perDryMass(Property held) {
+        double sum = 0;
         for (int i = 0; i < massFraction.length; i++) {
-            water += massFraction[i] * powders.get(i).value(Property.UPTAKE, 0);
+            sum += massFraction[i] * powders.get(i).value(held, 0);
         }
-        return water;
+        return sum;
     }
 
     /**
@@ -209,10 +198,7 @@ public final class Blend implements Serializable {
     public double share(Role role) {
         Given.all("role", role);
         double mass = 0;
-        for (Part part : recipe.dry()) {
-            mass += part.ingredient().role() == role ? part.mass() : 0;
-        }
-        for (Part part : recipe.wet()) {
+        for (Part part : recipe.parts()) {
             mass += part.ingredient().role() == role ? part.mass() : 0;
         }
         return mass / dryMass;

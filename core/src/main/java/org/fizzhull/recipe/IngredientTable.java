@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
@@ -86,15 +87,14 @@ public final class IngredientTable {
                 throw new IllegalArgumentException(ingredient.name() + " stands twice in the table");
             }
         }
-        Map<String, Lookup.Forbidden> plain = new LinkedHashMap<>();
-        for (Map.Entry<String, Lookup.Forbidden> entry : forbidden.entrySet()) {
-            plain.put(Names.plain(entry.getKey()), entry.getValue());
-        }
-        Map<String, String> said = new LinkedHashMap<>();
-        for (Map.Entry<String, String> entry : assumptions.entrySet()) {
-            said.put(Names.plain(entry.getKey()), entry.getValue());
-        }
-        return new IngredientTable(byName, plain, said);
+        return new IngredientTable(byName, plainly(forbidden), plainly(assumptions));
+    }
+
+    /** The same by the plain form of each name. */
+    private static <T> Map<String, T> plainly(Map<String, T> named) {
+        Map<String, T> plain = new LinkedHashMap<>();
+        named.forEach((name, value) -> plain.put(Names.plain(name), value));
+        return plain;
     }
 
     /** {@return the table in the jar: ingredients, values with spread and source, what is refused; read anew at each call} */
@@ -133,13 +133,7 @@ public final class IngredientTable {
 
     /** {@return all names that must not go in, once each} */
     public List<Lookup.Forbidden> forbidden() {
-        List<Lookup.Forbidden> once = new ArrayList<>();
-        for (Lookup.Forbidden f : forbidden.values()) {
-            if (!once.contains(f)) {
-                once.add(f);
-            }
-        }
-        return once;
+        return forbidden.values().stream().distinct().toList();
     }
 
     /**
@@ -160,9 +154,7 @@ public final class IngredientTable {
         List<Ingredient> known = meanings.get(plain);
         if (known != null) {
             return known.size() == 1
-                    ? new Lookup.Found(
-                            kept.contains(plain) ? known.get(0).named(plain) : known.get(0),
-                            assumed(plain, known.get(0)))
+                    ? new Lookup.Found(called(plain, known.get(0)), assumed(plain, known.get(0)))
                     : new Lookup.Ambiguous(List.copyOf(known));
         }
         for (Map.Entry<String, Ingredient> family : families.entrySet()) {
@@ -193,7 +185,7 @@ public final class IngredientTable {
                     "ambiguous-ingredient",
                     "ingredient",
                     name,
-                    "one of: " + String.join(", ", names(two.meanings())),
+                    "one of: " + two.meanings().stream().map(Ingredient::name).collect(Collectors.joining(", ")),
                     "This name means more than one thing; write which. " + told(two.meanings()));
         }
         List<String> near = ((Lookup.Unknown) found).nearest();
@@ -201,7 +193,7 @@ public final class IngredientTable {
                 "unknown-ingredient",
                 "ingredient",
                 name,
-                "a name from the table or from own ingredients",
+                "a name from the table (fizzhull ingredients lists it) or from own ingredients",
                 (near.isEmpty()
                                 ? "Describe it"
                                 : "Did you mean " + String.join(", ", near) + "? If it is another thing, describe it")
@@ -219,17 +211,14 @@ public final class IngredientTable {
      */
     Lookup.Found require(String name, boolean dry) {
         if (find(name) instanceof Lookup.Ambiguous several) {
-            List<Ingredient> fit = new ArrayList<>();
-            for (Ingredient meaning : several.meanings()) {
-                if (dry ? meaning.role().mayBeDry() : meaning.role().mayBeWet()) {
-                    fit.add(meaning);
-                }
-            }
+            List<Ingredient> fit = several.meanings().stream()
+                    .filter(meaning ->
+                            dry ? meaning.role().mayBeDry() : meaning.role().mayBeWet())
+                    .toList();
             if (fit.size() == 1) {
-                String plain = Names.plain(name);
                 String told = "Taken as " + fit.get(0).name() + ", the only " + (dry ? "powder" : "liquid")
                         + " of that name.";
-                return new Lookup.Found(kept.contains(plain) ? fit.get(0).named(plain) : fit.get(0), told);
+                return new Lookup.Found(called(Names.plain(name), fit.get(0)), told);
             }
         }
         return require(name);
@@ -244,36 +233,25 @@ public final class IngredientTable {
     public List<Ingredient> search(String words) {
         Given.all("words", words);
         String plain = Names.plain(words);
-        List<Ingredient> found = new ArrayList<>();
-        for (Ingredient ingredient : byName.values()) {
-            boolean hit = Names.plain(ingredient.name()).contains(plain)
-                    || ingredient.role().words().contains(plain);
-            for (String alias : ingredient.aliases()) {
-                hit = hit || Names.plain(alias).contains(plain);
-            }
-            if (hit) {
-                found.add(ingredient);
-            }
-        }
-        return found;
+        return byName.values().stream()
+                .filter(ingredient -> Names.plain(ingredient.name()).contains(plain)
+                        || ingredient.role().words().contains(plain)
+                        || ingredient.aliases().stream()
+                                .anyMatch(alias -> Names.plain(alias).contains(plain)))
+                .toList();
     }
 
-    /**
-     * Adds a meaning to a name, once for each ingredient. Plain loops here and in the reader: a lambda or the equality of a
-     * record costs a short command 30 ms of start.
-     */
+    /** Adds a meaning to a name, once for each ingredient. */
     private void add(String plain, Ingredient ingredient) {
-        List<Ingredient> same = meanings.get(plain);
-        if (same == null) {
-            same = new ArrayList<>();
-            meanings.put(plain, same);
+        List<Ingredient> same = meanings.computeIfAbsent(plain, name -> new ArrayList<>());
+        if (same.stream().noneMatch(other -> other.name().equals(ingredient.name()))) {
+            same.add(ingredient);
         }
-        for (Ingredient other : same) {
-            if (other.name().equals(ingredient.name())) {
-                return;
-            }
-        }
-        same.add(ingredient);
+    }
+
+    /** The ingredient, under the name it was called by where that name stays as written. */
+    private Ingredient called(String plain, Ingredient ingredient) {
+        return kept.contains(plain) ? ingredient.named(plain) : ingredient;
     }
 
     /** The sentence to be told, or empty: "citric" is as unspecific as "citric acid"; a longer name says which. */
@@ -284,31 +262,16 @@ public final class IngredientTable {
 
     /** Names of ingredients that look like this one, nearest first. */
     private List<String> nearest(String plain) {
-        List<String> candidates = new ArrayList<>();
-        candidates.addAll(byName.keySet());
+        List<String> candidates = new ArrayList<>(byName.keySet());
         candidates.addAll(meanings.keySet());
         return NearName.among(plain, candidates, NEAREST);
     }
 
-    private static List<String> names(List<Ingredient> ingredients) {
-        List<String> names = new ArrayList<>();
-        for (Ingredient ingredient : ingredients) {
-            names.add(ingredient.name());
-        }
-        return names;
-    }
-
     /** The remarks of all meanings, each behind its ingredient's name, to help with the choice. */
     private static String told(List<Ingredient> ingredients) {
-        StringBuilder text = new StringBuilder();
-        for (Ingredient ingredient : ingredients) {
-            if (!ingredient.remark().isEmpty()) {
-                text.append(text.length() > 0 ? " " : "")
-                        .append(ingredient.name())
-                        .append(": ")
-                        .append(ingredient.remark());
-            }
-        }
-        return text.toString();
+        return ingredients.stream()
+                .filter(ingredient -> !ingredient.remark().isEmpty())
+                .map(ingredient -> ingredient.name() + ": " + ingredient.remark())
+                .collect(Collectors.joining(" "));
     }
 }

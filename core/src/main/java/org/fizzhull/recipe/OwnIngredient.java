@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.BareNumber;
@@ -228,11 +231,9 @@ final class OwnIngredient {
 
     /** Every name of it but the one the user gave it, so that each leads to the user's values. */
     private static List<String> otherNames(Ingredient known, String name) {
-        List<String> names = new ArrayList<>();
-        names.add(known.name());
-        names.addAll(known.aliases());
-        names.removeIf(other -> Names.plain(other).equals(Names.plain(name)));
-        return names;
+        return Stream.concat(Stream.of(known.name()), known.aliases().stream())
+                .filter(other -> !Names.plain(other).equals(Names.plain(name)))
+                .toList();
     }
 
     /** Where the value of a key is from. */
@@ -333,30 +334,24 @@ final class OwnIngredient {
     /** The role of that name, in words ("food powder") or as the enum writes it. */
     private static Role role(String text) {
         String name = text.strip().toUpperCase(Locale.ROOT).replace(' ', '_').replace('-', '_');
-        StringBuilder all = new StringBuilder();
-        for (Role r : Role.values()) {
-            if (r.name().equals(name)) {
-                return r;
-            }
-            all.append(all.length() > 0 ? ", " : "")
-                    .append(r.name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        }
-        throw new Refusal(
-                "unknown-word", "role", text, all.toString(), "Or say   like:   and an ingredient of the table.");
+        Optional<Role> said = Stream.of(Role.values())
+                .filter(role -> role.name().equals(name))
+                .findFirst();
+        String all = Stream.of(Role.values())
+                .map(role -> role.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .collect(Collectors.joining(", "));
+        return said.orElseThrow(() ->
+                new Refusal("unknown-word", "role", text, all, "Or say   like:   and an ingredient of the table."));
     }
 
     /** For a key that is none: all that there are. */
     private static Refusal unknownKey(String name, String key) {
-        StringBuilder all =
-                new StringBuilder("like, sheet, role, grain, caution, allergen, loose cup, tapped cup, cup");
-        for (Property p : Property.values()) {
-            all.append(", ").append(p.key());
-        }
+        String properties = Stream.of(Property.values()).map(Property::key).collect(Collectors.joining(", "));
         return new Refusal(
                 "unknown-key",
                 name,
                 key,
-                all.toString(),
+                "like, sheet, role, grain, caution, allergen, loose cup, tapped cup, cup, " + properties,
                 "Often enough:   like: kaolin   with a weighed   loose cup: 95 g.");
     }
 }

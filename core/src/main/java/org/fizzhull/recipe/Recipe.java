@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
@@ -84,6 +85,11 @@ public record Recipe(
         }
     }
 
+    /** {@return all lines, powders first, in the order written} */
+    public List<Part> parts() {
+        return Stream.concat(dry.stream(), wet.stream()).toList();
+    }
+
     /** {@return the mass of the powders, kg} */
     public double dryMass() {
         return sum(dry);
@@ -106,29 +112,14 @@ public record Recipe(
      */
     public Optional<Part> part(String ingredientName) {
         Given.all("ingredientName", ingredientName);
-        for (Part part : dry) {
-            if (part.ingredient().name().equals(ingredientName)) {
-                return Optional.of(part);
-            }
-        }
-        for (Part part : wet) {
-            if (part.ingredient().name().equals(ingredientName)) {
-                return Optional.of(part);
-            }
-        }
-        return Optional.empty();
+        return parts().stream()
+                .filter(part -> part.ingredient().name().equals(ingredientName))
+                .findFirst();
     }
 
     /** {@return whether any amount is known only with a spread: a range, a {@code +-} or a scoop} */
     public boolean spread() {
-        for (List<Part> parts : List.of(dry, wet)) {
-            for (Part part : parts) {
-                if (part.sigma() > 0) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return parts().stream().anyMatch(part -> part.sigma() > 0);
     }
 
     /**
@@ -143,13 +134,28 @@ public record Recipe(
         if (scores.length != dry.size() + wet.size()) {
             throw new IllegalArgumentException(scores.length + " scores for " + (dry.size() + wet.size()) + " lines");
         }
-        List<Part> otherDry = new ArrayList<>();
-        List<Part> otherWet = new ArrayList<>();
-        for (int i = 0; i < scores.length; i++) {
-            Part part = i < dry.size() ? dry.get(i) : wet.get(i - dry.size());
-            double mass = Math.max(LEAST * part.mass(), part.mass() + scores[i] * part.sigma());
-            (i < dry.size() ? otherDry : otherWet).add(new Part(part.ingredient(), mass, part.sigma()));
+        return withLines(shifted(dry, scores, 0), shifted(wet, scores, dry.size()));
+    }
+
+    /** Lines moved by their scores, of which the first stands at {@code from}. */
+    private static List<Part> shifted(List<Part> parts, double[] scores, int from) {
+        List<Part> shifted = new ArrayList<>(parts.size());
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            double mass = Math.max(LEAST * part.mass(), part.mass() + scores[from + i] * part.sigma());
+            shifted.add(new Part(part.ingredient(), mass, part.sigma()));
         }
+        return shifted;
+    }
+
+    /**
+     * {@return the recipe with other lines; name, order of mixing, prices, limits and notices stay}
+     *
+     * @param otherDry powders, at least one with a mass above 0
+     * @param otherWet liquids and melted fats; may be empty
+     * @throws Refusal as for the constructor
+     */
+    public Recipe withLines(List<Part> otherDry, List<Part> otherWet) {
         return new Recipe(name, otherDry, otherWet, acidLast, prices, limits, notices);
     }
 

@@ -272,10 +272,9 @@ public final class RecipeBuilder {
 
     /** Refuses more liquid than a damp powder holds, also at the far end of its spread. */
     static Recipe checkedLiquid(Recipe recipe) {
-        double variance = 0;
-        for (Part part : recipe.wet()) {
-            variance += part.sigma() * part.sigma();
-        }
+        double variance = recipe.wet().stream()
+                .mapToDouble(part -> part.sigma() * part.sigma())
+                .sum();
         double most = recipe.wetMass() + TAIL * Math.sqrt(variance);
         if (most > MOST_LIQUID * recipe.dryMass()) {
             throw new Refusal(

@@ -108,8 +108,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
                 (which.role().mayBeWet() ? wet : dry).add(change);
             }
         }
-        return RecipeBuilder.checkedLiquid(new Recipe(
-                recipe.name(), dry, wet, recipe.acidLast(), recipe.prices(), recipe.limits(), recipe.notices()));
+        return RecipeBuilder.checkedLiquid(recipe.withLines(dry, wet));
     }
 
     /** Copies lines, changing the one that has the ingredient; whether there was one. The spreads of a sum add as squares. */

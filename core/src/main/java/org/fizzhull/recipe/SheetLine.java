@@ -1,8 +1,11 @@
 package org.fizzhull.recipe;
 
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -21,31 +24,30 @@ final class SheetLine {
     private static final String[] POUNDS = {"lb/ft3", "lbs/ft3", "lb/cu ft", "pcf"};
 
     /** Keys of {@link Property} by the words of sheets, in lower case. */
-    private static final Map<String, String> WORDS = words();
+    private static final Map<String, String> WORDS = new HashMap<>();
+
+    static {
+        mean(
+                Property.LOOSE_DENSITY,
+                "loose bulk density",
+                "aerated bulk density",
+                "poured density",
+                "apparent density",
+                "bulk density");
+        mean(Property.TAPPED_DENSITY, "tapped bulk density", "tap density", "packed bulk density");
+        mean(Property.TRUE_DENSITY, "specific gravity", "relative density", "particle density", "skeletal density");
+        mean(Property.GRAIN_SIZE, "median particle size", "mean particle size", "particle size", "d50");
+        mean(Property.MOLAR_MASS, "molecular weight");
+        mean(Property.OIL_ABSORPTION, "oil absorption value");
+    }
 
     private SheetLine() {}
 
-    /** Built once: the words above, each with its property. */
-    private static Map<String, String> words() {
-        Map<String, String> words = new LinkedHashMap<>();
-        for (String loose : new String[] {
-            "loose bulk density", "aerated bulk density", "poured density", "apparent density", "bulk density"
-        }) {
-            words.put(loose, Property.LOOSE_DENSITY.key());
+    /** Sets the property that words of sheets mean. */
+    private static void mean(Property property, String... words) {
+        for (String word : words) {
+            WORDS.put(word, property.key());
         }
-        for (String tapped : new String[] {"tapped bulk density", "tap density", "packed bulk density"}) {
-            words.put(tapped, Property.TAPPED_DENSITY.key());
-        }
-        for (String solid :
-                new String[] {"specific gravity", "relative density", "particle density", "skeletal density"}) {
-            words.put(solid, Property.TRUE_DENSITY.key());
-        }
-        for (String grain : new String[] {"median particle size", "mean particle size", "particle size", "d50"}) {
-            words.put(grain, Property.GRAIN_SIZE.key());
-        }
-        words.put("molecular weight", Property.MOLAR_MASS.key());
-        words.put("oil absorption value", Property.OIL_ABSORPTION.key());
-        return words;
     }
 
     /**
@@ -94,15 +96,12 @@ final class SheetLine {
      * otherwise hide "bulk density, tapped" and the like.
      */
     private static String longest(String text) {
-        String best = "";
-        for (String word : WORDS.keySet()) {
-            best = text.startsWith(word) && word.length() > best.length() ? word : best;
-        }
-        for (Property property : Property.values()) {
-            String word = property.key().toLowerCase(Locale.ROOT);
-            best = text.startsWith(word) && word.length() > best.length() ? word : best;
-        }
-        return best;
+        Stream<String> keys =
+                Stream.of(Property.values()).map(property -> property.key().toLowerCase(Locale.ROOT));
+        return Stream.concat(WORDS.keySet().stream(), keys)
+                .filter(text::startsWith)
+                .max(Comparator.comparingInt(String::length))
+                .orElse("");
     }
 
     /**

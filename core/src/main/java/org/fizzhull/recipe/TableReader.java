@@ -46,12 +46,8 @@ final class TableReader {
             }
             double si = property.toSi();
             Datum datum = new Datum(Double.parseDouble(row[2]) * si, Double.parseDouble(row[3]) * si, source);
-            Map<Property, Datum> known = values.get(row[0]);
-            if (known == null) {
-                known = new EnumMap<>(Property.class);
-                values.put(row[0], known);
-            }
-            known.put(property, datum);
+            values.computeIfAbsent(row[0], name -> new EnumMap<>(Property.class))
+                    .put(property, datum);
         }
         // name, role, substance, other names, caution, allergen, remark, what is assumed of the short name
         List<Ingredient> ingredients = new ArrayList<>();
@@ -92,7 +88,7 @@ final class TableReader {
 
     /** Names in one cell, with "; " between them. */
     private static List<String> names(String cell) {
-        return cell.isEmpty() ? List.of() : List.of(cut(cell, "; ", 0));
+        return cell.isEmpty() ? List.of() : List.of(cell.split("; ", -1));
     }
 
     /** The rows of a file as cells; lines that begin with # are comments. Refuses a row of another number of cells. */
@@ -104,33 +100,18 @@ final class TableReader {
             }
             BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
             for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                if (!line.startsWith("#")) {
-                    rows.add(cut(line, "\t", columns));
+                if (line.startsWith("#")) {
+                    continue;
                 }
+                String[] cells = line.split("\t", -1);
+                if (cells.length != columns) {
+                    throw new IllegalStateException(cells.length + " cells, not " + columns + ": " + line);
+                }
+                rows.add(cells);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
         return rows;
-    }
-
-    /** Cells between separators. Refuses another number than {@code columns}, where that is above 0. */
-    private static String[] cut(String line, String separator, int columns) {
-        int count = 1;
-        for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, at + separator.length())) {
-            count++;
-        }
-        if (columns > 0 && count != columns) {
-            throw new IllegalStateException(count + " cells, not " + columns + ": " + line);
-        }
-        String[] cells = new String[count];
-        int from = 0;
-        for (int i = 0; i < count - 1; i++) {
-            int at = line.indexOf(separator, from);
-            cells[i] = line.substring(from, at);
-            from = at + separator.length();
-        }
-        cells[count - 1] = line.substring(from);
-        return cells;
     }
 }

@@ -77,6 +77,28 @@ public interface Shape extends Serializable {
     DepthProfile depthProfile(Exposure exposure);
 
     /**
+     * {@return what is left at each depth of a piece that floats with the flat face of its nearest side up and dry, all
+     * others open (docs/physics/voyage.md, 1); empty where no such face is there, or none that a floating body keeps up
+     * ({@link RestingAttitude#keepsUp})} The default knows the face on which the shape is listed, either flat of an
+     * upright prism, and the rim of a hollow full of water: the fronts from both sides of the wall then meet in its
+     * middle, dry rim or not, so that every face stands for those that are wet.
+     *
+     * @param rest how it lies when it was not placed by hand, {@link #restingAttitude}
+     */
+    default Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        boolean upright = rest.prism() && Math.abs(rest.nearest().z()) == 1;
+        DepthProfile every = depthProfile(Exposure.ALL);
+        if (hollow().isPresent()) {
+            return rest.rimUp() ? Optional.of(every) : Optional.empty();
+        }
+        if (!(upright || rest.onItsBase())) {
+            return Optional.empty();
+        }
+        DepthProfile open = depthProfile(Exposure.TRAY);
+        return rest.keepsUp(every.area(0) - open.area(0)) ? Optional.of(open) : Optional.empty();
+    }
+
+    /**
      * {@return the bound on the relative error of its depth profiles ({@link DepthProfile#relativeError}), the larger
      * where it is hollow}
      */

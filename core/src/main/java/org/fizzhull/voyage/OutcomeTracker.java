@@ -73,6 +73,11 @@ final class OutcomeTracker {
         };
     }
 
+    /** Whether a time is asked for, and not only whether it floats. */
+    boolean timeAsked() {
+        return asked == Asked.ALL || asked == Asked.RISE;
+    }
+
     /** Whether no time that is still to come bears on what is asked. */
     boolean untimed() {
         return judged && asked == Asked.TO_THE_END;

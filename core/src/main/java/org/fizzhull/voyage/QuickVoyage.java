@@ -238,7 +238,11 @@ public final class QuickVoyage {
         double rate = Double.POSITIVE_INFINITY;
         int cells;
         for (; i < grid.cells; i += cells) {
-            if (up && (i % EVERY == 0 || passes > 1) && timed(stage)) {
+            boolean far = Math.abs(before) > AHEAD * rate + NEAR * piece.displaced(body);
+            cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(piece.covered < 1) ? EVERY : 1;
+            if (up && byFront(stage)) {
+                mean = (cells - t) * grid.step / stage.afloat().way(i + t, i + cells);
+            } else if (up && (i % EVERY == 0 || passes > 1) && timed(stage)) {
                 double load = piece.load(body, front);
                 double last = wet;
                 for (int pass = 0; pass < passes; pass++) {
@@ -254,8 +258,6 @@ public final class QuickVoyage {
                 wet = piece.covered < 1 ? stage.immersion().wet(piece.covered) : 1;
                 mean = wet;
             }
-            boolean far = Math.abs(before) > AHEAD * rate + NEAR * piece.displaced(body);
-            cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(piece.covered < 1) ? EVERY : 1;
             double cell = (cells - t) * still / mean;
             double start = piece.time;
             if (start + cell >= pierced) {
@@ -294,6 +296,11 @@ public final class QuickVoyage {
     /** Whether the clock still bears on what is asked; if not, nobody needs the wet share of a floating piece. */
     private boolean timed(Stage stage) {
         return !verdict.untimed() || stage.hollow() > 0 || !piece.soaked();
+    }
+
+    /** Whether the front leaves a flat face dry; while only 20 s are waited for, the wet share of the hull is enough. */
+    private boolean byFront(Stage stage) {
+        return (verdict.timeAsked() || !piece.soaked()) && timed(stage) && stage.afloat().keepsUp();
     }
 
     /**

@@ -11,6 +11,7 @@ import org.fizzhull.hydrostatics.Immersion;
  *
  * @param profile what is left at each depth of those faces
  * @param grid the same on even depths
+ * @param afloat how it recedes while it floats with a flat face up
  * @param immersion of the hull, closed where the hollow holds air
  * @param facePerPlan area of those faces over the plan area
  * @param insetVolume what an inset displaces beside the body, m3
@@ -21,6 +22,7 @@ import org.fizzhull.hydrostatics.Immersion;
 record Stage(
         DepthProfile profile,
         ErosionGrid grid,
+        AfloatFront afloat,
         Immersion immersion,
         double facePerPlan,
         double insetVolume,

@@ -20,8 +20,9 @@ import org.fizzhull.shape.kind.Sphere;
  *
  * <p>All of these belong to the attitude the piece takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest
  * side down where it is sunk, up where it floats), never to the way it is listed; a hollow that holds air keeps the
- * attitude it was given. Assumed: it keeps that side up but turns about, so that what is left keeps the shape of the
- * depth profile. A shape without a hull wets like a ball.
+ * attitude it was given. A flat face on that side keeps up and dry while the piece floats, and all others recede ({@link
+ * AfloatFront}); a piece without one is taken to turn about, so that what is left keeps the shape of the depth profile.
+ * A shape without a hull wets like a ball.
  *
  * <p>Two stages: with air in the hollow, where there is a hollow and it was not simply dropped, and flooded, in which
  * every face is wet. Cost: some 10 us for a ball, 100 us for an egg, tenths of a second for a large mesh. Immutable and
@@ -75,9 +76,13 @@ public final class VoyageForm {
         resistance = ball
                 ? Resistance.ball()
                 : Resistance.of(height, planDiameter, shape.bare().volume());
+        ErosionGrid every = grid(everyFace, depths, once);
         flooded = new Stage(
                 everyFace,
-                grid(everyFace, depths, once),
+                every,
+                once
+                        ? AfloatFront.forOneVoyage(() -> shape.depthProfileAfloat(rest), every)
+                        : AfloatFront.whole(shape.depthProfileAfloat(rest), every),
                 rest.prism() && !holdsAir
                         ? Immersion.ofPrism(planArea, shape.surface())
                         : immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest(), once),
@@ -147,9 +152,11 @@ public final class VoyageForm {
         double outside = closed.wettedArea(0, 0, 1, hollow.rimHeight() * (1 - 1e-9));
         Immersion immersion = tables(closed, Vec3.UP, outside, once);
         DepthProfile profile = shape.depthProfile(Exposure.OUTSIDE);
+        ErosionGrid grid = grid(profile, depths, once);
         return new Stage(
                 profile,
-                grid(profile, depths, once),
+                grid,
+                AfloatFront.whole(Optional.empty(), grid),
                 immersion,
                 profile.area(0) / shape.planArea(),
                 // what lines a hollow takes the place of its air and lifts nothing more

@@ -82,6 +82,8 @@ final class VoyageState {
     double fraction;
     /** Share of the faces that is wet, 0 to 1. */
     double wet;
+    /** Area of the table that recedes, m2. */
+    private double receding;
     /** Air trapped in the hollow at this depth, m3. */
     double pocket;
     /** What displaces water at this immersion, clinging gas included, m3. */
@@ -189,6 +191,7 @@ final class VoyageState {
     void immerse(double share, double centre, double layer) {
         fraction = share;
         wet = stage.immersion().wet(share);
+        receding = tableArea * wet;
         dive(Math.max(0, centre));
         double filled = fullLayer > 0 ? layer / fullLayer : 0;
         double plume = balance.plume(flux * stage.facePerPlan() * surfaceRatio * wet) * filled;
@@ -254,13 +257,22 @@ final class VoyageState {
 
     /**
      * Sets the moment of a piece that floats at rest, and returns the depth of its centre, m. Newton's method from the
-     * last rest, a bracket where it leaves 0 to 1.
+     * last rest, a bracket where it leaves 0 to 1. What recedes is what is wet, or all but a flat face that keeps up.
      *
      * @param time s since the drop
      * @param layer thickness of the gas, m
      * @param guess depth of the centre, m, at which the pressure of the gas is taken
      */
     double rest(double time, double layer, double guess) {
+        double centre = balanced(time, layer, guess);
+        if (stage.afloat().keepsUp()) {
+            receding = stage.afloat().area(tableLeft, eroded / stage.grid().step);
+        }
+        return centre;
+    }
+
+    /** The same without what recedes. */
+    private double balanced(double time, double layer, double guess) {
         double share = restShare;
         for (int pass = 0; pass < 15; pass++) {
             double at = spareAt(time, share, guess, layer);
@@ -320,7 +332,7 @@ final class VoyageState {
 
     /** Volume of the table lost, m3/s. */
     double lost() {
-        return tableArea * tableSpeed() * wet;
+        return receding * tableSpeed();
     }
 
     /** Share of a layer that is not there yet after a time, s. */
@@ -335,6 +347,6 @@ final class VoyageState {
 
     /** Carbon dioxide made, mol/s. */
     double made() {
-        return balance.bodyDensity * balance.gasCapacity * balance.recession * front * wet;
+        return balance.bodyDensity * balance.gasCapacity * balance.recession * receding * areaScale;
     }
 }

@@ -146,6 +146,85 @@ class BathChemistryTest {
                 .isCloseTo(BathChemistry.of(bath, tartaric).open(pressure).ph(), within(1e-9));
     }
 
+    /**
+     * ANALYTIC: neutral water holds as much H+ as OH-, each at the root of the ion product over its coefficient, whatever
+     * salt is in it: its pH stays pKw/2. A salt of single charges has its molality as ionic strength, pure water 10^(-pKw/2) over
+     * the coefficient, by the limiting law with 0.509 at 25 C (from memory).
+     */
+    @Test
+    void saltLeavesNeutralWaterNeutral() {
+        BathWater pure = BathChemistry.of(bath(25, 0.150), Reagents.none()).closed();
+        BathWater salted =
+                BathChemistry.of(bath(25, 0.150).withSalt(0.3), Reagents.none()).closed();
+        assertThat(pure.ionicStrength())
+                .isCloseTo(Math.pow(10, -pure.ph() + 0.509 * Math.sqrt(1e-7)), within(1e-12));
+        assertThat(salted.ph()).isCloseTo(pure.ph(), within(0.001));
+        // molar masses to four digits
+        assertThat(salted.ionicStrength()).isCloseTo(0.3 / 0.05844277 / salted.waterMass(), within(1e-5));
+    }
+
+    /**
+     * ANALYTIC: an acid half neutralised, its gas gone, stands at its pK less the lg of the coefficient of its ion, by Davies
+     * with 0.509, at b of each form: pK + lg((b + h)/(b - h)) - 0.509 (I^(1/2)/(1 + I^(1/2)) - 0.3 I), h = 10^-pH. Constants at
+     * 25 C: textbook, from memory.
+     */
+    @ParameterizedTest
+    @CsvSource({"LACTIC, 3.86", "ASCORBIC, 4.10"})
+    void anAcidHalfNeutralisedStandsAtItsConstant(Acid acid, double constant) {
+        Reagents half = Reagents.none().withBicarbonate(7.5).withAcid(acid, 15);
+        BathWater water = BathChemistry.of(bath(25, 0.150), half).open(0);
+        double each = 7.5 / water.waterMass();
+        double root = Math.sqrt(each);
+        double davies = 0.509 * (root / (1 + root) - 0.3 * each);
+        double h = Math.pow(10, -constant);
+        double expected = constant + Math.log10((each + h) / (each - h)) - davies;
+        assertThat(water.ph()).isCloseTo(expected, within(0.005));
+    }
+
+    /** SECOND-HAND: salt drives the gas out: at one pressure its molality falls by the factor 10^(0.1 I), I in mol/kg. */
+    @Test
+    void saltDrivesTheGasOut() {
+        BathWater fresh = BathChemistry.of(bath(25, 0.150), Reagents.none()).open(50_000);
+        BathWater salted =
+                BathChemistry.of(bath(25, 0.150).withSalt(0.9), Reagents.none()).open(50_000);
+        assertThat(salted.ionicStrength()).isGreaterThan(0.1);
+        assertThat(salted.dissolvedGas() / fresh.dissolvedGas())
+                .isCloseTo(Math.pow(10, -0.1 * (salted.ionicStrength() - fresh.ionicStrength())), within(1e-9));
+    }
+
+    /** ANALYTIC: under a given pressure of the gas only charges count, and a carbonate brings the sodium of two bicarbonates. */
+    @Test
+    void underAGivenPressureACarbonateIsTwoBicarbonates() {
+        Reagents soda = Reagents.none().withCarbonate(0.2).withAcid(Acid.CITRIC, 0.05);
+        Reagents bicarbonate = Reagents.none().withBicarbonate(0.4).withAcid(Acid.CITRIC, 0.05);
+        BathWater one = BathChemistry.of(bath(30, 0.150), soda).open(5000);
+        BathWater other = BathChemistry.of(bath(30, 0.150), bicarbonate).open(5000);
+        assertThat(one.ph()).isCloseTo(other.ph(), within(1e-9));
+        assertThat(one.gasPressure()).isCloseTo(5000, within(1e-6));
+        BathWater closed = BathChemistry.of(bath(30, 0.150), soda).closed();
+        assertThat(closed.inorganicCarbon() * closed.waterMass()).isCloseTo(0.2, within(1e-12));
+    }
+
+    /** ANALYTIC: what is left of the carbon is what came in less what has gone; without gas over it water holds none. */
+    @Test
+    void theEndsOfTheRangesAreAllowed() {
+        Reagents mix = mix(100, 50, Acid.CITRIC);
+        BathChemistry bath = BathChemistry.of(bath(38, 0.150), mix);
+        BathWater flat = bath.degassed(1);
+        assertThat(flat.inorganicCarbon() * flat.waterMass())
+                .isCloseTo(mix.carbon() - mix.yield().carbonDioxide(), within(1e-12));
+        assertThat(bath.open(0).dissolvedGas()).isZero();
+        assertThat(bath.open(10 * PhysicalConstants.ATMOSPHERE).gasPressure())
+                .isCloseTo(10 * PhysicalConstants.ATMOSPHERE, within(1e-3));
+        assertThatThrownBy(() -> bath.degassed(1.001)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> bath.degassed(-0.001)).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> Reagents.none().withCarbonate(Double.POSITIVE_INFINITY))
+                .isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> bath.open(-1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> bath.open(10.001 * PhysicalConstants.ATMOSPHERE))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void whatLeavesAPublishedRangeIsSaid() {
         Reagents lactic = Reagents.none().withBicarbonate(1).withAcid(Acid.LACTIC, 0.5);

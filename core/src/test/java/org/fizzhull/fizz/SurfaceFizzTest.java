@@ -18,6 +18,22 @@ class SurfaceFizzTest {
         assertThat(Gas.wetMolarVolume(BATH, PhysicalConstants.ATMOSPHERE, 6633)).isCloseTo(27.32e-3, within(0.005e-3));
     }
 
+    /** By definition: the share of 0.65 at the surface is 0.35 at 30 cm and e times less at half a metre. */
+    @Test
+    void whatReachesTheSurface() {
+        assertThat(Gas.seen(0.65, 0)).isEqualTo(0.65);
+        assertThat(Gas.seen(0.65, 0.3)).isCloseTo(0.357, within(0.001));
+        assertThat(Gas.seen(0.65, 0.5)).isCloseTo(0.65 / Math.E, within(1e-12));
+    }
+
+    /** By definition: the layer is its ratio times the bubbles' diameter, both here other than 1 in their unit. */
+    @Test
+    void theLayerIsSoManyBubblesThick() {
+        double layer = GasLayer.thickness(STANDARD, 9e-3);
+        assertThat(layer / STANDARD.bubbleDiameter()).isCloseTo(STANDARD.layerRatio(), within(1e-12));
+        assertThat(GasLayer.thickness(STANDARD, 2.5e-5)).isCloseTo(layer * Math.pow(0.1, 0.3), within(1e-12));
+    }
+
     /**
      * SECOND-HAND: 0.023 (j/(A/m2))^0.3, 0.364 at 1e4 A/m2 of hydrogen, a flux of 1.268e-3 m/s. PUBLISHED: what is seen is
      * covered wholly at 200 mA/cm2, 2.536e-4 m/s of hydrogen (Rox et al., arXiv:2209.11550, abstract).

@@ -16,6 +16,7 @@ class WetSkinTest {
         assertThat(WetSkin.wicking(celsius(38))).isEqualTo(1);
         assertThat(WetSkin.steadyDepth(0.15e-3, 1, POROSITY, 0.010)).isCloseTo(0.15e-3, within(1e-15));
         assertThat(WetSkin.steadyDepth(0.15e-3, 1, POROSITY, 0.0025)).isCloseTo(0.6e-3, within(1e-15));
+        assertThat(WetSkin.steadyDepth(0.15e-3, 2, POROSITY, 0.010)).isCloseTo(0.3e-3, within(1e-15));
     }
 
     /** ANALYTIC: sigma/mu of IAPWS values from tables, 72.74/1.0016 at 20 C and 69.92/0.67804 at 38 C. */

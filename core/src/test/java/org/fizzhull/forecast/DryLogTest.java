@@ -12,12 +12,12 @@ import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.maker.Packing;
-import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.model.DryModel;
+import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
@@ -61,7 +61,7 @@ class DryLogTest {
     @Test
     void theBandCoversTheTruth() {
         Factors factors = Factors.standard().asked(Question.of(BALL, MAKING));
-        DryModel.Made made = DryModel.Made.of(MAKING);
+        Moulded made = Moulded.of(MAKING);
         PlannedDrying off = new PlannedDrying(BALL, made.plan());
         double[][] truths = new double[40][];
         int[] next = {0};
@@ -87,7 +87,7 @@ class DryLogTest {
         double narrower = 0;
         double plain = width(PREDICTOR.forecast(BALL, MAKING));
         for (double[] truth : truths) {
-            Packing.Packed packed = made.packing(BALL).of(Draw.of(factors.rows(), truth), 1);
+            Packing.Packed packed = Packing.of(made, BALL).of(Draw.of(factors.rows(), truth), 1);
             DryingCourse course =
                     off.course(off.input(packed), made.plan().phases(), ReadyTimes.LONGEST, packed.making());
             List<Double> times = List.of(0.0, 0.5 * DAY, DAY, 2 * DAY);

@@ -50,25 +50,10 @@ class FloatPredictorTest {
         return MANY.forecast(question).probability().orElseThrow().floatsToTheEnd();
     }
 
-    /** Other program: validation/reference/drop_balance.py, 20,000 draws. */
-    @ParameterizedTest
-    @CsvSource({
-        "120, 0.995",
-        "130, 0.993",
-        "135, 0.980",
-        "140, 0.878",
-        "142, 0.778",
-        "145, 0.538",
-        "150, 0.159",
-        "160, 0.004"
-    })
-    void chanceOfTheBallAgainstItsMass(double mass, double expected) {
-        assertThat(chance(Question.weighed(BALL, grams(mass)))).isCloseTo(expected, within(0.02));
-    }
-
     /**
-     * The same prototype for a flooded bowl. It judges by the balance at the drop; 20 s later a thin wall has lost so much
-     * that a few more float.
+     * OTHER PROGRAM: validation/reference/drop_balance.py, 20,000 draws, for a flooded bowl. It judges by the balance at the
+     * drop; 20 s later a thin wall has lost so much that a few more float. Within 0.03: three and a half standard errors of
+     * 4,096 and 20,000 draws at a half.
      */
     @ParameterizedTest
     @CsvSource({"950, 0.967", "1000, 0.795", "1050, 0.381", "1100, 0.104", "1150, 0.020"})

@@ -11,6 +11,15 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.OddBodies;
+import org.fizzhull.shape.ShapeMeshes;
+import org.fizzhull.shape.kind.Capsule;
+import org.fizzhull.shape.kind.Cone;
+import org.fizzhull.shape.kind.Egg;
+import org.fizzhull.shape.kind.Heart;
+import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Ring;
+import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.kind.Star;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -19,7 +28,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * A forecast belongs to the body, not to its facets or to the axes of its file: turned at random, with up to 256 times
- * the facets and with an eighth of them, fizz time and chance stay the same, to 2 % and 0.01. ANALYTIC: symmetry.
+ * the facets and with an eighth of them, fizz time and chance stay the same, to 2 % and 0.01. ANALYTIC: symmetry. Not so a
+ * bowl: it is a boat by the way up that its file gives it. With 128 draws a single one is 0.008 of a chance.
  */
 class MeshCopiesForecastTest {
     static Stream<TriangleMesh> bodies() {
@@ -28,7 +38,24 @@ class MeshCopiesForecastTest {
                 OddBodies.spiked(),
                 OddBodies.slivered(HullBodies.box(0.06, 0.04, 0.03), 200),
                 OddBodies.slivered(OddBodies.lump(10), 40),
-                OddBodies.blades());
+                OddBodies.blades(),
+                ShapeMeshes.of(Puck.ofDiameterHeightAndEdge(0.07, 0.03, 0.005), 48),
+                ShapeMeshes.of(Ring.ofDiameterAndTube(0.09, 0.015), 48),
+                ShapeMeshes.of(Egg.ofLengthAndDiameter(0.07, 0.05), 48),
+                ShapeMeshes.of(Heart.ofWidthAndHeight(0.07, 0.028), 48),
+                ShapeMeshes.of(Star.ofPointsDiameterInnerAndHeight(5, 0.08, 0.045, 0.03), 48),
+                ShapeMeshes.of(Star.ofPointsDiameterInnerAndHeight(3, 0.08, 0.01, 0.06), 48),
+                ShapeMeshes.of(Cone.ofDiameterAndHeight(0.06, 0.07), 48),
+                ShapeMeshes.of(Capsule.ofLengthAndDiameter(0.08, 0.035), 48),
+                ShapeMeshes.both(
+                        ShapeMeshes.of(Sphere.ofDiameter(0.065), 48),
+                        HullBodies.moved(
+                                ShapeMeshes.of(Sphere.ofDiameter(0.045), 48),
+                                new double[] {1, 0, 0, 0, 1, 0, 0, 0, 1},
+                                0.002,
+                                0.001,
+                                0.012),
+                        true));
     }
 
     /** Two turns and 16 times the facets. */

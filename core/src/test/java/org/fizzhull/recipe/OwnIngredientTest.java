@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -31,6 +32,86 @@ class OwnIngredientTest {
         assertThat(nettle.role()).isEqualTo(Role.CLAY);
         assertThat(nettle.packsByOil()).isFalse();
         assertThat(table.with(nettle).require("kaolin").ingredient()).isEqualTo(kaolin);
+    }
+
+    /**
+     * By definition of "like": densities are uncertain by their own error and 15 % between two of a kind, as the root of the sum
+     * of squares; a loose density of one's own is tapped down in the proportion of the other; a cup decides how it packs.
+     */
+    @Test
+    void whatIsTakenFromTheOther() {
+        Ingredient kaolin = table.require("kaolin").ingredient();
+        for (String cup : List.of("loose cup", "cup")) {
+            Ingredient nettle = own("nettle powder", Map.of("like", "kaolin", cup, "95 g"));
+            assertThat(nettle.packsByOil()).as(cup).isFalse();
+            assertThat(nettle.value(Property.TAPPED_DENSITY) / nettle.value(Property.LOOSE_DENSITY))
+                    .isCloseTo(
+                            kaolin.value(Property.TAPPED_DENSITY) / kaolin.value(Property.LOOSE_DENSITY),
+                            within(1e-12));
+            assertThat(nettle.relativeSigma(Property.TRUE_DENSITY, 0))
+                    .isCloseTo(Math.hypot(kaolin.relativeSigma(Property.TRUE_DENSITY, 0), 0.15), within(1e-12));
+            assertThat(nettle.remark()).isEqualTo("Taken to be like kaolin.");
+        }
+        assertThat(own("nettle powder", Map.of("like", "kaolin")).packsByOil()).isTrue();
+    }
+
+    /** By definition: the source of a value is the place where its line stands, that of a cup for its loose density. */
+    @Test
+    void aCupIsTheSourceOfTheLooseDensity() {
+        Ingredient beet = new RecipeBuilder(table, Measures.US_LEGAL)
+                .own("beet powder", Map.of("cup", "90 g"), Map.of("cup", "your recipe, line 5"))
+                .own()
+                .get(0);
+        assertThat(beet.datum(Property.LOOSE_DENSITY).orElseThrow().source().citation())
+                .isEqualTo("your recipe, line 5");
+    }
+
+    /** By definition: what was said is not told as assumed; what evaporates beside water is named where nobody said what it is. */
+    @Test
+    void onlyWhatWasAssumedIsTold() {
+        Map<String, String> dense = Map.of("true density", "1.4 g/cm3", "loose cup", "95 g");
+        assertThat(OwnIngredient.assumed(own("oat dust", dense), dense)).isEmpty();
+        Map<String, String> spirit = Map.of("liquid density", "0.9 g/cm3", "volatile share", "20 %");
+        assertThat(OwnIngredient.assumed(own("rose spirit", spirit), spirit))
+                .extracting("code")
+                .containsExactly("assumed-alcohol");
+        Map<String, String> known = Map.of("like", "isopropyl alcohol 91%");
+        assertThat(OwnIngredient.assumed(own("harbour spirit", known), known)).isEmpty();
+    }
+
+    /** By definition of the ranges of the table, their ends included; a length of a grain in any unit of length. */
+    @Test
+    void valuesOfOnesOwn() {
+        Property density = Property.LIQUID_DENSITY;
+        for (double end : new double[] {density.low(), density.high()}) {
+            assertThat(own("brine", Map.of("liquid density", end + " " + density.unit()))
+                            .value(density))
+                    .isCloseTo(end * density.toSi(), within(1e-9));
+        }
+        for (double beyond : new double[] {0.999 * density.low(), 1.001 * density.high()}) {
+            assertThatThrownBy(() -> own("brine", Map.of("liquid density", beyond + " " + density.unit())))
+                    .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code())
+                            .isEqualTo("out-of-range"));
+        }
+        Ingredient sand = own(
+                "sand", Map.of("true density", "2.6 g/cm3", "loose density", "1.5 g/cm3", "grain size", "0.3 mm"));
+        assertThat(sand.value(Property.GRAIN_SIZE)).isCloseTo(300e-6, within(1e-15));
+    }
+
+    /** The mend names the densities that the kind of ingredient has, and every role that there is. */
+    @Test
+    void mendsNameWhatIsAllowed() {
+        assertThatThrownBy(() -> own("kaolin", Map.of("density", "2.6 g/cm3")))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed())
+                        .isEqualTo("true density, loose density or tapped density"));
+        assertThatThrownBy(() -> own("sunflower oil", Map.of("density", "0.9 g/cm3")))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed())
+                        .isEqualTo("liquid density"));
+        assertThatThrownBy(() -> own("sand", Map.of("role", "ballast", "true density", "2.6 g/cm3")))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed().split(", "))
+                        .hasSize(Role.values().length)
+                        .contains("acid", "food powder")
+                        .doesNotContain(""));
     }
 
     /** A weight behind cup is that of a loose cup; 90 g in 240 mL are 375 kg/m3. */

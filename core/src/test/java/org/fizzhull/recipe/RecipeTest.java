@@ -160,6 +160,37 @@ class RecipeTest {
         assertThat(lighthouse().build().notices()).extracting("code").containsExactly("assumed-ingredient");
     }
 
+    /** By definition of the limits: 10 t and 10 m3, and half the powder's weight in liquid, six standard deviations included. */
+    @Test
+    void amountsBeyondTheirLimits() {
+        assertThat(RecipeBuilder.amount("x", "10000 kg", Measures.US_LEGAL).value())
+                .isCloseTo(1e4, within(1e-9));
+        assertThat(RecipeBuilder.amount("x", "10000 L", Measures.US_LEGAL).value())
+                .isCloseTo(10, within(1e-12));
+        assertThat(RecipeBuilder.amount("x", "0 g", Measures.US_LEGAL).value()).isZero();
+        for (String much : new String[] {"10001 kg", "10001 L"}) {
+            assertThatThrownBy(() -> RecipeBuilder.amount("x", much, Measures.US_LEGAL))
+                    .isInstanceOfSatisfying(
+                            Refusal.class, r -> assertThat(r.allowed()).isEqualTo("at most 10 t or 10 m3"));
+        }
+        assertThat(wet("50 g", "0 g").wetMass()).isCloseTo(0.05, within(1e-12));
+        refused("too-much-liquid", () -> wet("50.1 g", "0 g"));
+        // by hand: ranges of 4 g have 4/sqrt(12) each, six of both together 9.80 g
+        assertThat(wet("18 to 22 g", "18 to 22 g").wetMass()).isCloseTo(0.04, within(1e-12));
+        assertThatThrownBy(() -> wet("19 to 23 g", "19 to 23 g"))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.read())
+                        .isEqualTo("51.8 g of liquid for 100.0 g of powder"));
+        refused("conflict", () -> lighthouse().total("540 g").build());
+    }
+
+    private Recipe wet(String water, String oil) {
+        return builder()
+                .dry("baking soda", "100 g")
+                .wet("water", water)
+                .wet("sweet almond oil", oil)
+                .build();
+    }
+
     private static Price price(Recipe recipe, String ingredient) {
         return Objects.requireNonNull(recipe.prices().get(ingredient), ingredient);
     }

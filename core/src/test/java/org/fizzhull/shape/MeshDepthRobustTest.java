@@ -13,6 +13,7 @@ import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Cone;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -38,11 +39,22 @@ class MeshDepthRobustTest {
 
     @ParameterizedTest
     @MethodSource("bodies")
-    void turnedTenTimes(TriangleMesh mesh) {
+    void turnedThreeTimes(TriangleMesh mesh) {
         DepthProfile plain = profile(mesh);
         bounded(mesh, plain);
-        Random random = new Random(20);
-        for (int i = 0; i < 10; i++) {
+        turned(mesh, plain, 3, 20);
+    }
+
+    @Tag("proof")
+    @ParameterizedTest
+    @MethodSource("bodies")
+    void turnedThirtyTimes(TriangleMesh mesh) {
+        turned(mesh, profile(mesh), 30, 21);
+    }
+
+    private static void turned(TriangleMesh mesh, DepthProfile plain, int times, long seed) {
+        Random random = new Random(seed);
+        for (int i = 0; i < times; i++) {
             Vec3 axis = new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).unit();
             double[] turn = HullBodies.turn(axis.x(), axis.y(), axis.z(), 6 * random.nextDouble());
             DepthProfile turned = profile(HullBodies.moved(mesh, turn, 0.1, -0.2, 0.3));

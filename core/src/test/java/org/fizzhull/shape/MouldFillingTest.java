@@ -32,6 +32,10 @@ class MouldFillingTest {
             assertThat(shape.notices().toString())
                     .contains(shape.filling().volume() > 89.75e-6 ? "89.8 cm3" : "89.7 cm3")
                     .contains("mesh(file=\"half.stl\", unit=mm, piece=hollow)");
+            // upside down it is no boat as filed, and the maker is told how to ask about one
+            assertThat(shape.notices().toString().contains("turn it over"))
+                    .isEqualTo(mesh != open)
+                    .isEqualTo(shape.hollow().isEmpty());
             // 128 chords take 0.04 %
             assertThat(shape.filling().volume()).isCloseTo(half, within(1e-3 * half));
         }

@@ -59,14 +59,14 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
             advice.forecast()
                     .next()
                     .ifPresent(next -> out.append(Table.paragraph("To know better: "
-                            + NextText.what(next, advice.forecast()) + "; then add   " + NextText.option(next))));
+                            + NextText.what(next, advice.forecast()) + ". Then add   " + NextText.option(next))));
         }
         if (shown > 0) {
             Table table = new Table();
             for (Change change : advice.changes().subList(0, shown)) {
                 table.row(
                         label(change),
-                        capital(steps(change)) + besides(change) + caution(change) + ". Type   " + options(change));
+                        capital(steps(change)) + besides(change) + caution(change) + ". Type " + options(change));
             }
             out.append('\n').append(table).append('\n');
             out.append(

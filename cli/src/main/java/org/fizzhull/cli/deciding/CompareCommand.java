@@ -78,11 +78,12 @@ public final class CompareCommand implements Command {
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
         Comparison comparison = comparer.compare(candidates, panel, sort, progress(arguments, err));
+        chart.ifPresent(file -> file.write(ComparePicture.of(comparison)));
         CommonOptions.end(
                 arguments,
                 new CompareText(comparison, fewer, told, CommonOptions.units(arguments)),
-                chart,
-                () -> ComparePicture.of(comparison),
+                Optional.empty(),
+                () -> ComparePicture.onPage(comparison),
                 out,
                 err);
     }

@@ -27,15 +27,10 @@ final class CompareExplained {
     /**
      * The explanation.
      *
-     * @param all lines of the table with all rows; none where the answer itself has them all
      * @param notices what the answer does not say itself
      */
-    static String of(Comparison comparison, List<String> all, List<Notice> notices) {
-        StringBuilder out = new StringBuilder();
-        if (!all.isEmpty()) {
-            out.append("\nAll rows\n").append(String.join("\n", all)).append('\n');
-        }
-        out.append("\nBehind it\n");
+    static String of(Comparison comparison, List<Notice> notices) {
+        StringBuilder out = new StringBuilder("\nBehind it\n");
         int number = 1;
         for (ComparedPiece row : comparison.rows()) {
             out.append(number++)

@@ -46,23 +46,38 @@ public final class ComparePicture {
     /** Wider intervals are cut off here, with an arrow: a boat carries half its weight again. */
     private static final double WIDEST = 60;
 
+    /** More rows are too small to read on a sheet. */
+    private static final int ON_PAGE = 12;
+
     private final Comparison comparison;
+    private final List<ComparedPiece> rows;
     private final Axis axis;
     private final double scale;
     private final double height;
     private final Svg svg;
 
-    private ComparePicture(Comparison comparison) {
+    private ComparePicture(Comparison comparison, int most) {
         this.comparison = comparison;
-        axis = axis(comparison.rows());
-        scale = scale(comparison.rows());
-        height = TOP + LINE * comparison.rows().size() + UNDER;
+        rows = comparison.rows().subList(0, Math.min(most, comparison.rows().size()));
+        axis = axis(rows);
+        scale = scale(rows);
+        height = TOP + LINE * rows.size() + UNDER;
         svg = new Svg(WIDTH, height, "Which to take", CompareText.sentence(comparison));
     }
 
-    /** The SVG document. */
+    /** The SVG document, a line for each row. */
     public static String of(Comparison comparison) {
-        return new ComparePicture(comparison).draw();
+        return new ComparePicture(comparison, Integer.MAX_VALUE).draw();
+    }
+
+    /** The same for a page, whose table has all rows: the best of them. */
+    static String onPage(Comparison comparison) {
+        return new ComparePicture(comparison, ON_PAGE).draw();
+    }
+
+    private String first() {
+        int all = comparison.rows().size();
+        return rows.size() < all ? "mould, the best " + rows.size() + " of " + all : "mould, best first";
     }
 
     private static Axis axis(List<ComparedPiece> rows) {
@@ -88,18 +103,18 @@ public final class ComparePicture {
     private String draw() {
         svg.rect(0, 0, WIDTH, height, "fill=\"#fff\"");
         svg.text(LEFT, 34, WORDS + " font-size=\"18\" font-weight=\"bold\"", title());
-        svg.text(LEFT, TOP - 40, SMALL, "mould, best first");
+        svg.text(LEFT, TOP - 40, SMALL, first());
         svg.text(PIECE_AT, TOP - 40, SMALL + " text-anchor=\"middle\"", "to scale");
         svg.text(DOTS_AT, TOP - 40, SMALL, "in 100 cases");
         svg.text(AXIS_LEFT, TOP - 40, SMALL, "how much heavier it could be and still float to the end, %");
-        double bottom = TOP + LINE * comparison.rows().size();
+        double bottom = TOP + LINE * rows.size();
         for (double tick : axis.ticks()) {
             svg.line(axis.at(tick), TOP - 12, axis.at(tick), bottom, RULE);
             svg.text(axis.at(tick), TOP - 18, SMALL + " text-anchor=\"middle\"", Decimals.text(tick, 4));
         }
         svg.line(axis.at(0), TOP - 12, axis.at(0), bottom, ZERO);
-        for (int i = 0; i < comparison.rows().size(); i++) {
-            row(comparison.rows().get(i), TOP + LINE * i);
+        for (int i = 0; i < rows.size(); i++) {
+            row(rows.get(i), TOP + LINE * i);
         }
         svg.text(
                 LEFT,

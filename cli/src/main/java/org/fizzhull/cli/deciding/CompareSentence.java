@@ -5,7 +5,6 @@ import static org.fizzhull.cli.floating.FloatSentence.chance;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.cli.drying.Days;
@@ -103,7 +102,7 @@ final class CompareSentence {
             case FLOAT ->
                 chance(next.floats()) + "; "
                         + worse(best.standing().betterThanNext().orElse(1))
-                        + "to take it costs about "
+                        + "to take it costs on average about "
                         + Math.max(
                                 1,
                                 Math.round(100
@@ -242,11 +241,6 @@ final class CompareSentence {
     }
 
     static String cost(ComparedPiece row) {
-        return money(row.made().costEach().orElseThrow());
-    }
-
-    /** In the money of the prices. */
-    static String money(double amount) {
-        return String.format(Locale.ROOT, "%.2f", amount);
+        return NumberText.money(row.made().costEach().orElseThrow());
     }
 }

@@ -73,36 +73,44 @@ public final class CompareText implements Answer {
 
     @Override
     public String whole() {
-        return page(rowsShown());
+        return page(comparison.rows().size(), told().size());
+    }
+
+    @Override
+    public String shown() {
+        return page(rowsShown(), told().size() - untold());
     }
 
     /** How many of the rows fit. */
     private int rowsShown() {
         int shown = comparison.rows().size();
-        while (shown > FEWEST_ROWS && Table.lines(page(shown)).size() > MOST_LINES) {
+        while (shown > FEWEST_ROWS
+                && Table.lines(page(shown, told().size() - untold())).size() > MOST_LINES) {
             shown--;
         }
         return shown;
     }
 
-    /** With so many of the rows. */
-    private String page(int shown) {
+    /** With so many of the rows and of the notes. */
+    private String page(int shown, int notes) {
         List<String> rows = table.lines();
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(comparison))).append('\n');
         rows.subList(0, shown + 1).forEach(row -> out.append(row).append('\n'));
         if (shown + 1 < rows.size()) {
             out.append("  and ").append(rows.size() - 1 - shown).append(" more: --explain\n");
         }
-        return out.append('\n').append(notes()).append(Table.paragraph(CAUTION)).toString();
+        return out.append('\n')
+                .append(notes(notes))
+                .append(Table.paragraph(CAUTION))
+                .toString();
     }
 
     @Override
     public String behind() {
-        boolean all = rowsShown() == comparison.rows().size();
         List<Notice> rest = new ArrayList<>(notices);
         rest.removeAll(CompareSentence.said(comparison));
-        rest.removeAll(told().subList(0, told().size() - untold()));
-        return CompareExplained.of(comparison, all ? List.of() : table.lines(), rest);
+        rest.removeAll(told());
+        return CompareExplained.of(comparison, rest);
     }
 
     @Override
@@ -110,10 +118,10 @@ public final class CompareText implements Answer {
         return new CompareAnswer(comparison, notices);
     }
 
-    private String notes() {
+    private String notes(int shown) {
         List<Notice> told = told();
-        String last = untold() > 0 ? "Note: and " + untold() + " more: --explain\n" : "";
-        return NoticeText.paragraphs(told.subList(0, told.size() - untold())) + last;
+        String last = shown < told.size() ? "Note: and " + (told.size() - shown) + " more: --explain\n" : "";
+        return NoticeText.paragraphs(told.subList(0, shown)) + last;
     }
 
     /** How many of the notes are left to the explanation. */
@@ -173,13 +181,12 @@ public final class CompareText implements Answer {
                             row.made()
                                     .ready()
                                     .map(time -> Days.text(time.median()))
-                                    .orElse(dried ? "never" : "-"),
+                                    .orElse(dried ? "not in 60 days" : "-"),
                             row.made().perBatch().isPresent()
                                     ? Integer.toString(row.made().perBatch().getAsInt())
                                     : "-",
                             row.made().costEach().isPresent()
-                                    ? CompareSentence.money(
-                                            row.made().costEach().getAsDouble())
+                                    ? NumberText.money(row.made().costEach().getAsDouble())
                                     : "-",
                             called(comparison, row))
                     .map(units::in)

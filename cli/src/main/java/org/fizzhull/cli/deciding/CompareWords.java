@@ -2,6 +2,7 @@ package org.fizzhull.cli.deciding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.Special;
@@ -11,6 +12,8 @@ import org.fizzhull.shape.kind.Filled;
 
 /** How the rows of a comparison are called. */
 public final class CompareWords {
+    private static final Pattern FORM_AND_SIZE = Pattern.compile("[a-z]+ \\d+ mm");
+
     private CompareWords() {}
 
     /** The row by the name of its mould, and of its recipe where there are several: {@code dome 80 mm, Sea foam}. */
@@ -24,7 +27,12 @@ public final class CompareWords {
             return "mould of " + NumberText.grams(filled.water()) + " of water";
         }
         String piece = ShapeWords.piece(row.shape());
-        return row.mould().named() ? row.mould().name() : piece.substring(piece.indexOf(' ') + 1);
+        if (!row.mould().named()) {
+            return piece.substring(piece.indexOf(' ') + 1);
+        }
+        // a name that is a form and a size, as in the built-in list, is told in the units of the text
+        String name = row.mould().name();
+        return FORM_AND_SIZE.matcher(name).matches() ? NumberText.joined(name) : name;
     }
 
     /** The recipe by its name. */

@@ -183,8 +183,8 @@ public final class WhyText implements Answer {
         String shows = !why.computed()
                 ? ""
                 : weighed
-                        ? "a piece as heavy as yours shows it with " + often
-                        : "shows it in " + often + " of such pieces";
+                        ? "a piece as heavy as yours shows it with a chance of " + often
+                        : "shows it with a chance of " + often;
         if (!weighed) {
             return shows;
         }

@@ -27,6 +27,6 @@ public final class DriedText {
         return mass.low() == mass.high()
                 ? NumberText.grams(mass.median())
                 : NumberText.grams(mass.median()) + " (" + NumberText.whole(GRAMS * mass.low()) + " to "
-                        + NumberText.whole(GRAMS * mass.high()) + ')';
+                        + NumberText.whole(GRAMS * mass.high()) + NumberText.UNIT + "g)";
     }
 }

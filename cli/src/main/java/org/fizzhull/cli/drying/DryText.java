@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.answer.body.AnswerBody;
+import java.util.stream.Stream;
 import org.fizzhull.answer.body.DryAnswer;
 import org.fizzhull.answer.body.DryReport;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
@@ -25,15 +27,17 @@ import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.Role;
 
 /** A drying forecast in a maker's words: the answer, why, what to do, the cautions. */
 public record DryText(DryReport report) implements Answer {
-    private static final String TOUCH =
-            "Dry to the touch is not dry inside: go by weight. Never seal damp or unsure pieces in a jar, bottle or glass:"
-                    + " gas and water stay in. No oven, no microwave.";
-    private static final String STORE =
-            "Put away: a lid needs a vent; keep from steam, children and pets. Smell, colour and fizz fade; milk, oats and"
-                    + " petals spoil once they take up water.";
+    private static final String TOUCH = "Dry outside is not dry inside: go by weight. No oven, no microwave.";
+    private static final String SEALED =
+            " Never seal damp or unsure pieces in a jar, bottle or glass: gas and water stay in.";
+    private static final String STORE = "Put away: a lid needs a vent; keep from steam, children and pets.";
+    private static final Notice FADES = new Notice(
+            "fades", "Smell, colour and fizz fade in the store; milk, oats and petals spoil once they take up water.");
     private static final String WARM = "Above 32\u00A0C butters melt.";
 
     /** Changes of weight below this are none to a maker, kg. */
@@ -50,22 +54,32 @@ public record DryText(DryReport report) implements Answer {
 
     @Override
     public String brief() {
-        return cautioned(report, Table.paragraph(sentence(report)));
+        return cautionsFirst() + Table.paragraph(sentence(report)) + cautions();
     }
 
     @Override
     public String whole() {
-        StringBuilder out = new StringBuilder();
-        out.append(Table.paragraph(sentence(report)))
-                .append('\n')
-                .append(table(report))
-                .append('\n');
-        for (Notice notice : report.forecast().notices()) {
-            if (notice.kind() == Notice.Kind.NOTE && !isFirst(report, notice)) {
-                out.append(NoticeText.paragraph(notice));
-            }
+        return first().whole();
+    }
+
+    @Override
+    public String shown() {
+        return first().text();
+    }
+
+    private FirstAnswer first() {
+        String opening = cautionsFirst() + Table.paragraph(sentence(report)) + '\n';
+        List<Notice> notes = new ArrayList<>(report.forecast().notices());
+        notes.removeIf(NoticeText::isCaution);
+        if (report.forecast().stored()) {
+            notes.add(FADES);
         }
-        return cautioned(report, out.toString());
+        return FirstAnswer.of(
+                        opening + table(report, false),
+                        notes,
+                        report.forecast().effervescence().notice(),
+                        cautions())
+                .whole(opening + table(report, true));
     }
 
     @Override
@@ -87,11 +101,6 @@ public record DryText(DryReport report) implements Answer {
         return fizz
                 + (unfit ? "The weighings do not fit this recipe in this room; without them: " : "")
                 + dries(report);
-    }
-
-    /** Whether a notice stands in the sentence already. */
-    private static boolean isFirst(DryReport report, Notice notice) {
-        return report.forecast().effervescence().notice().filter(notice::equals).isPresent();
     }
 
     private static String dries(DryReport report) {
@@ -159,17 +168,23 @@ public record DryText(DryReport report) implements Answer {
                         + NumberText.grams(toGo.low()) + " to " + NumberText.grams(toGo.high()) + ')';
     }
 
-    private static Table table(DryReport report) {
+    /** The rows; of a piece that is put away a first answer leaves out what was typed and what stays in. */
+    private static Table table(DryReport report, boolean whole) {
         DryForecast f = report.forecast();
+        boolean all = whole || !f.stored();
         Table table = new Table();
         table.row("damp, from the mould", weight(f.damp()));
         table.row("into the bath", weight(f.last()) + " after " + Days.text(f.end()));
         table.row(
                 "for the label",
-                weight(f.label()) + " on average, dried as far as this room dries it; weigh ten of your own");
-        table.row(
-                "stays in by design", NumberText.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
-        f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
+                weight(f.label()) + " on average"
+                        + (whole ? ", dried as far as this room dries it; weigh ten of your own" : ""));
+        if (all) {
+            table.row(
+                    "stays in by design",
+                    NumberText.grams(f.course().stays()) + " of oil, butter, glycerine and the like");
+            f.wrappedAt().ifPresent(at -> table.row("wrapped", "after " + Days.text(at)));
+        }
         f.store()
                 .ifPresent(store ->
                         table.row("in the store", store(store, f.course().soaked())));
@@ -190,7 +205,7 @@ public record DryText(DryReport report) implements Answer {
                     .ifPresent(below -> table.row(
                             "dry within " + Days.text(f.dryingTime()), "in air below " + NumberText.percent(below)));
         }
-        table.row("keep it", keep(f));
+        table.row("keep it", keep(f, whole));
         return table;
     }
 
@@ -219,19 +234,21 @@ public record DryText(DryReport report) implements Answer {
 
     /** An amount that leaves, kg; below 0 it comes in. */
     private static String moved(double leaving, String what) {
-        return NumberText.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " comes in from the air" : " leaves");
+        return Math.abs(leaving) < SHOWN
+                ? "hardly any water leaves"
+                : NumberText.grams(Math.abs(leaving)) + ' ' + what + (leaving < 0 ? " enters" : " leaves");
     }
 
     private static String inTime(DryReport report) {
         return NumberText.ofHundred(report.inTime().orElseThrow()) + " of 100 such batches are ready by then";
     }
 
-    private static String keep(DryForecast f) {
+    private static String keep(DryForecast f, boolean whole) {
         if (!f.keeps()) {
             return f.ready().isPresent()
                     ? "no air keeps it for long: wrap it as soon as it is ready"
-                    : "once dry, no air keeps it for long unwrapped: its salts take up water where it is damp, or give it up"
-                            + " where it is dry; less of them helps";
+                    : "no air keeps it long once dry; less of its salts helps"
+                            + (whole ? "; they take up water where it is damp, or give it up where it is dry" : "");
         }
         String above = f.keepsAbove() > 0 ? " and above " + NumberText.percent(f.keepsAbove()) : "";
         return "in air below " + NumberText.percent(f.keepsBelow()) + above
@@ -246,24 +263,46 @@ public record DryText(DryReport report) implements Answer {
                         + NumberText.grams(mass.high(), mass.median()) + ')';
     }
 
-    /** Cautions in front where the answer might be acted on before they are read, else behind. */
-    private static String cautioned(DryReport report, String answer) {
+    /** The cautions that stand in front, where the answer might be acted on before they are read. */
+    private String cautionsFirst() {
+        return early() ? NoticeText.paragraphs(report.forecast().notices(), Notice.Kind.CAUTION) : "";
+    }
+
+    /** The cautions behind the answer. */
+    private String cautions() {
         DryForecast f = report.forecast();
-        StringBuilder first = new StringBuilder();
-        StringBuilder behind = new StringBuilder(Table.paragraph("Caution: " + TOUCH));
-        double warmest = 0;
-        for (DryingPhase phase : f.plan().phases()) {
-            warmest = Math.max(warmest, phase.air().temperature());
+        boolean jars = f.stored() || f.sealed();
+        StringBuilder behind = new StringBuilder(Table.paragraph("Caution: " + TOUCH + (jars ? "" : SEALED)));
+        if (!early()) {
+            behind.append(NoticeText.paragraphs(f.notices(), Notice.Kind.CAUTION));
         }
-        StringBuilder more = f.sealed() || warmest > HOT ? first : behind;
-        more.append(NoticeText.paragraphs(f.notices(), Notice.Kind.CAUTION));
-        if (warmest > MELTING) {
+        if (warmest() > MELTING && buttery(f.blend().recipe())) {
             behind.append(Table.paragraph("Caution: " + WARM));
         }
         if (f.stored()) {
             behind.append(Table.paragraph("Caution: " + STORE));
         }
-        return first + answer + behind;
+        return behind.toString();
+    }
+
+    /** Whether there is butter in a mix, on either side of the recipe. */
+    private static boolean buttery(Recipe recipe) {
+        return Stream.of(recipe.dry(), recipe.wet())
+                .flatMap(List::stream)
+                .anyMatch(part -> part.ingredient().role() == Role.BUTTER && part.mass() > 0);
+    }
+
+    private boolean early() {
+        return report.forecast().sealed() || warmest() > HOT;
+    }
+
+    /** The warmest air on its way, K. */
+    private double warmest() {
+        double warmest = 0;
+        for (DryingPhase phase : report.forecast().plan().phases()) {
+            warmest = Math.max(warmest, phase.air().temperature());
+        }
+        return warmest;
     }
 
     @Override

@@ -39,6 +39,11 @@ public record OutputFile(String option, String name, Path path) {
         }
     }
 
+    /** A file name without the ending of its format. */
+    public static String stem(String name) {
+        return name.replaceFirst("(?<=[^./])\\.[A-Za-z0-9]{1,5}$", "");
+    }
+
     public void write(byte[] bytes) {
         try {
             WholeFile.write(path, bytes);

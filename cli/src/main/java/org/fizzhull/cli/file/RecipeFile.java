@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
@@ -38,7 +37,7 @@ public record RecipeFile(
     /** Whether a line of the recipe is made of a powder of the bench. */
     public boolean takes(OwnPowder powder) {
         return !described.contains(powder.name())
-                && Stream.concat(recipe.dry().stream(), recipe.wet().stream())
+                && recipe.parts().stream()
                         .anyMatch(part -> part.ingredient().name().equals(powder.name()));
     }
 
@@ -50,7 +49,8 @@ public record RecipeFile(
     /** With powders that were weighed for the whole bench; where the file describes one of them too, the file counts. */
     public static RecipeFile read(
             FileAccess files, String option, String file, Measures measures, List<OwnPowder> powders) {
-        return new Reader(file, YamlMap.read(file, TextFile.read(files, option, file)), measures).recipe(powders);
+        YamlMap lines = YamlMap.read(file, TextFile.read(files, option, file));
+        return new Reader(file, lines, new RecipeBuilder(IngredientTable.standard(), measures)).recipe(powders);
     }
 
     /** One reading: own ingredients first, then the lines, then what speaks of the lines. */
@@ -64,10 +64,10 @@ public record RecipeFile(
         private final List<Refusal> wrong = new ArrayList<>();
         private final Set<String> unreadable = new HashSet<>();
 
-        Reader(String name, YamlMap file, Measures measures) {
+        Reader(String name, YamlMap file, RecipeBuilder builder) {
             this.name = name;
             this.file = file;
-            builder = new RecipeBuilder(IngredientTable.standard(), measures);
+            this.builder = builder;
             for (YamlMap.Entry entry : file.entries()) {
                 if (KEYS.contains(entry.name())) {
                     sections.put(entry.name(), entry);
@@ -104,21 +104,15 @@ public record RecipeFile(
                                 "Write dry: and below it lines such as   sodium bicarbonate: 300 g"),
                         file.line()));
             }
-            each(dry, (ingredient, text) -> line(ingredient, () -> builder.dry(ingredient.name(), text)));
-            each(
-                    sections.get("wet"),
-                    (ingredient, text) -> line(ingredient, () -> builder.wet(ingredient.name(), text)));
+            each("dry");
+            each("wet");
             YamlMap.Entry total = sections.get("total");
             if (total != null) {
                 at(total.line(), () -> builder.total(file.text(total)));
             }
             acidLast(sections.get("acid last"));
-            each(
-                    sections.get("prices"),
-                    (ingredient, text) -> about(ingredient, () -> builder.price(ingredient.name(), text)));
-            each(
-                    sections.get("limits"),
-                    (ingredient, text) -> about(ingredient, () -> builder.limit(ingredient.name(), text)));
+            each("prices");
+            each("limits");
             List<WrittenLine> weighed = weighed(sections.get("weighed"));
             if (!wrong.isEmpty() || dry == null) {
                 throw all();
@@ -164,7 +158,7 @@ public record RecipeFile(
                 } catch (Refusal refusal) {
                     int line = places.getOrDefault(
                             refusal.field(), places.getOrDefault(refusal.read(), ingredient.line()));
-                    wrong.add(refusal.file() == null ? file.refusal(refusal, line) : refusal);
+                    wrong(refusal, line);
                     unreadable.add(ingredient.name());
                 }
             }
@@ -210,37 +204,36 @@ public record RecipeFile(
             return pieces;
         }
 
-        private void line(YamlMap.Entry ingredient, Runnable put) {
-            if (unreadable.contains(ingredient.name())) {
+        /** Takes the lines of a section, one for each ingredient; of one that could not be read before no more is told. */
+        private void each(String section) {
+            YamlMap.Entry written = sections.get(section);
+            if (written == null) {
                 return;
             }
-            int before = wrong.size();
-            at(ingredient.line(), () -> {
-                put.run();
-                lines.put(builder.ingredient(ingredient.name()).name(), ingredient.line());
-            });
-            if (wrong.size() > before) {
-                unreadable.add(ingredient.name());
-            }
-        }
-
-        private void about(YamlMap.Entry ingredient, Runnable step) {
-            if (!unreadable.contains(ingredient.name())) {
-                at(ingredient.line(), step);
-            }
-        }
-
-        private void each(YamlMap.@Nullable Entry section, Use use) {
-            if (section == null) {
-                return;
-            }
-            YamlMap map = map(section);
+            YamlMap map = map(written);
             for (YamlMap.Entry entry : map.entries()) {
-                int before = wrong.size();
-                at(entry.line(), () -> use.of(entry, map.text(entry)));
-                if (wrong.size() > before) {
+                try {
+                    String text = map.text(entry);
+                    if (!unreadable.contains(entry.name())) {
+                        take(section, entry, text);
+                    }
+                } catch (Refusal refusal) {
+                    wrong(refusal, entry.line());
                     unreadable.add(entry.name());
                 }
+            }
+        }
+
+        private void take(String section, YamlMap.Entry entry, String text) {
+            String ingredient = entry.name();
+            switch (section) {
+                case "dry" -> builder.dry(ingredient, text);
+                case "wet" -> builder.wet(ingredient, text);
+                case "prices" -> builder.price(ingredient, text);
+                default -> builder.limit(ingredient, text);
+            }
+            if (section.equals("dry") || section.equals("wet")) {
+                lines.put(builder.ingredient(ingredient).name(), entry.line());
             }
         }
 
@@ -258,8 +251,12 @@ public record RecipeFile(
             try {
                 step.run();
             } catch (Refusal refusal) {
-                wrong.add(refusal.file() == null ? file.refusal(refusal, line) : refusal);
+                wrong(refusal, line);
             }
+        }
+
+        private void wrong(Refusal refusal, int line) {
+            wrong.add(refusal.file() == null ? file.refusal(refusal, line) : refusal);
         }
 
         private static String mend(String key) {
@@ -271,10 +268,5 @@ public record RecipeFile(
                 default -> "Ingredients stand, indented, under dry: or wet:";
             };
         }
-    }
-
-    /** What is done with a line. */
-    private interface Use {
-        void of(YamlMap.Entry ingredient, String text);
     }
 }

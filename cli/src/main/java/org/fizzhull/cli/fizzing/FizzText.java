@@ -62,9 +62,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         double kelvin = forecast.question().bath().temperature();
         Table table = new Table();
         if (forecast.effervescence().fizzes()) {
-            table.row(
-                            "at its liveliest",
-                            interval(forecast.drawn().peak().times(LITRES_A_MINUTE), "L of gas a minute, dry at 1 atm"))
+            table.row("at its liveliest", gas(forecast.drawn().peak().times(LITRES_A_MINUTE)))
                     .row("runs out first", runsOut(forecast.gasYield().limiting()));
         }
         if (forecast.gasYield().carbonDioxide() > 0) {
@@ -233,12 +231,14 @@ public record FizzText(FizzForecast forecast) implements Answer {
         }
     }
 
-    private static String interval(Interval x, String unit) {
-        return "about " + Decimals.text(x.median(), 2) + NumberText.UNIT + unit
-                + (x.low() < x.high()
-                        ? x.low() < LEAST_GAS
-                                ? " (up to " + Decimals.text(x.high(), 2) + ")"
-                                : " (" + Decimals.text(x.low(), 2) + " to " + Decimals.text(x.high(), 2) + ")"
-                        : "");
+    /** Litres of gas a minute. */
+    private static String gas(Interval x) {
+        String least = x.low() < LEAST_GAS ? "up to " : Decimals.text(x.low(), 2) + " to ";
+        return "about " + litres(x.median()) + " of gas a minute, dry at 1 atm"
+                + (x.low() < x.high() ? " (" + least + litres(x.high()) + ')' : "");
+    }
+
+    private static String litres(double amount) {
+        return Decimals.text(amount, 2) + NumberText.UNIT + 'L';
     }
 }

@@ -59,13 +59,17 @@ public final class AttitudeText {
                 .append(rest.cavity() == FloatingAttitude.Cavity.DRY ? " from water to rim" : " out");
         if (rest.rimDips().isPresent()) {
             text.append("; fills at a tilt of ")
-                    .append(NumberText.whole(Math.toDegrees(rest.rimDips().getAsDouble())))
-                    .append(" degrees");
+                    .append(degrees(Math.toDegrees(rest.rimDips().getAsDouble())));
         }
         if (rest.turnsFreely()) {
             return text.append(shape.kind().equals("sphere") ? "" : "; turns freely")
                     .toString();
         }
         return text.append(rest.tippy() ? "; tippy" : "; steady").toString();
+    }
+
+    private static String degrees(double angle) {
+        String whole = NumberText.whole(angle);
+        return whole + (whole.equals("1") ? " degree" : " degrees");
     }
 }

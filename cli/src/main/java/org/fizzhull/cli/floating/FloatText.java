@@ -56,11 +56,14 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
     }
 
     private FirstAnswer first() {
+        String opening = Table.paragraph(sentence(forecast)) + next() + '\n';
+        boolean all = forecast.next().isEmpty() && forecast.narrowing().isEmpty();
         return FirstAnswer.of(
-                Table.paragraph(sentence(forecast)) + next() + '\n' + table(forecast),
-                forecast.notices(),
-                forecast.effervescence().flatMap(Effervescence::notice),
-                Table.paragraph("Caution: " + CAUTION));
+                        opening + table(forecast, all),
+                        forecast.notices(),
+                        forecast.effervescence().flatMap(Effervescence::notice),
+                        Table.paragraph("Caution: " + CAUTION))
+                .whole(opening + table(forecast, true));
     }
 
     @Override
@@ -89,14 +92,15 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
             return NextText.trial(forecast).map(Table::paragraph).orElse("");
         }
         MeasureNext next = forecast.next().get();
-        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ", then add   "
+        return Table.paragraph("To know better: " + NextText.what(next, forecast) + ". Then add   "
                 + NextText.option(next) + "   (" + NextText.worth(next) + ").");
     }
 
-    private static Table table(Forecast forecast) {
+    /** The rows; beside what to measure, or what was, a first answer leaves out what else could be known better. */
+    private static Table table(Forecast forecast, boolean all) {
         Question question = forecast.question();
         Table table = new Table();
-        if (forecast.limit().kind() == GoverningLimit.Kind.BOAT || question.stillWater()) {
+        if ((all && forecast.limit().kind() == GoverningLimit.Kind.BOAT) || question.stillWater()) {
             table.row("float limit", still(forecast));
         }
         if (forecast.boatLimitMass().isPresent()) {
@@ -133,10 +137,10 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         }
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
-        if (!forecast.drivers().isEmpty()) {
+        if (all && !forecast.drivers().isEmpty()) {
             boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
             String what = forecast.narrowing().isPresent() ? "what is left" : "what decides it";
-            table.row(boat ? "what decides the spare" : what, drivers(forecast.drivers()));
+            table.row(boat ? "decides the spare" : what, drivers(forecast.drivers()));
         }
         return table;
     }

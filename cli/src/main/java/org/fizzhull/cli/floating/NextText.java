@@ -112,6 +112,6 @@ public final class NextText {
     private static String half(double width) {
         double g = Units.inGrams(width) / 2;
         double step = g < 1 ? 0.01 : 0.1;
-        return "+- " + Decimals.text(Math.rint(g / step) * step, 4) + NumberText.UNIT + 'g';
+        return "+-" + NumberText.UNIT + Decimals.text(Math.rint(g / step) * step, 4) + NumberText.UNIT + 'g';
     }
 }

@@ -35,7 +35,7 @@ public final class OutcomeText {
         if (worth(p.risesLater())) {
             Optional<Interval> rise = forecast.riseTime();
             String when = rise.isPresent() ? " after " + duration(rise.get().median()) + band(rise.get()) : "";
-            table.row("later", chance(p.risesLater().getAsDouble()) + ": sinks, comes up" + when);
+            table.row("later", chance(p.risesLater().getAsDouble()) + ": sinks, rises" + when);
         }
         if (worth(p.sinksLater())) {
             table.row("goes under", chance(p.sinksLater().getAsDouble()) + " after floating" + last(p));

@@ -83,6 +83,16 @@ public final class LearnText implements Answer {
 
     @Override
     public String whole() {
+        return text(true);
+    }
+
+    @Override
+    public String shown() {
+        return text(false);
+    }
+
+    /** What is still as assumed is left to the whole answer. */
+    private String text(boolean whole) {
         StringBuilder out = new StringBuilder(brief()).append('\n');
         List<String> same = new ArrayList<>();
         for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
@@ -95,7 +105,7 @@ public final class LearnText implements Answer {
             String left = Math.round(parameter.stillPriorPercent()) + "" + NumberText.UNIT + "% of the doubt is left";
             Table.indented(out, INDENT, what + ": " + now + "; " + left);
         }
-        if (!same.isEmpty()) {
+        if (whole && !same.isEmpty()) {
             Table.indented(out, INDENT, "still as assumed: " + String.join("; ", same));
         }
         Table.indented(out, INDENT, "written into " + file + ": add --bench " + file + " to any command");
@@ -109,7 +119,7 @@ public final class LearnText implements Answer {
 
     private static String band(LearnedDraws.Parameter parameter, Interval interval) {
         return shown(parameter, interval.median()) + " (" + Decimals.text(interval.low(), 2) + " to "
-                + Decimals.text(interval.high(), 2) + ")";
+                + shown(parameter, interval.high()) + ')';
     }
 
     @Override

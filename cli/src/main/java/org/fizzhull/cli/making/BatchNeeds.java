@@ -53,18 +53,20 @@ public final class BatchNeeds {
             row(rows, "to buy", String.join(", ", buy));
         }
         batch.costEach()
-                .ifPresent(
-                        cost -> row(
-                                rows,
-                                "cost",
-                                money(cost) + " a piece, " + money(cost * plan.pieces())
-                                        + " in all, in the money of your prices, for what goes in, spares and what sticks to the bowl"));
+                .ifPresent(cost ->
+                        row(rows, "cost", cost(cost, plan) + ", for what goes in, spares and what sticks to the bowl"));
         String allergens = allergens(plan);
         if (!allergens.isEmpty()) {
             row(rows, "allergens", allergens);
         }
         plan.dried().ifPresent(dried -> DriedText.rows(dried).forEach(told -> row(rows, told[0], told[1])));
         return rows;
+    }
+
+    /** What a piece costs and all of them do. */
+    static String cost(double each, BatchPlan plan) {
+        return NumberText.money(each) + " a piece, " + NumberText.money(each * plan.pieces())
+                + " in all, in the money of your prices";
     }
 
     /** The rack in words: the one that the picture draws. */
@@ -78,9 +80,16 @@ public final class BatchNeeds {
     public static List<String> cautions(BatchPlan plan) {
         Batch batch = plan.batch();
         List<String> cautions = new ArrayList<>();
-        cautions.add(
-                "Weigh acid in moving air, with mask and goggles. Never close the bowl with a tight lid, never stack"
-                        + " damp pieces in closed boxes.");
+        List<String> dusts = new ArrayList<>();
+        for (Role role : List.of(Role.ACID, Role.SURFACTANT)) {
+            if (batch.lines().stream().anyMatch(line -> line.ingredient().role() == role)) {
+                dusts.add(role == Role.ACID ? "acid" : "foaming powder");
+            }
+        }
+        String lid = "Never close the bowl with a tight lid, never stack damp pieces in closed boxes.";
+        if (!dusts.isEmpty()) {
+            cautions.add("Weigh " + String.join(" and ", dusts) + " in moving air, with mask and goggles. " + lid);
+        }
         if (batch.totalMass() > DUSTY) {
             cautions.add("So much powder dusts: work outdoors or with extraction.");
         }
@@ -124,9 +133,5 @@ public final class BatchNeeds {
             }
         }
         return String.join(", ", named);
-    }
-
-    private static String money(double amount) {
-        return Decimals.text(Math.rint(amount * 100) / 100, 9);
     }
 }

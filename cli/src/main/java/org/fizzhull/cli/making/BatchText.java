@@ -9,6 +9,7 @@ import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.text.Answer;
+import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
@@ -22,20 +23,70 @@ import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
 
-/** A batch as a page for the bench: what to weigh in, the order of mixing with boxes to tick, what it needs and costs. */
+/**
+ * A batch: as a first answer what to weigh in and what comes of it, as a sheet for the bench also the order of mixing with
+ * boxes to tick, rack, shopping list and allergens.
+ */
 public record BatchText(BatchPlan plan) implements Answer {
+    private static final String SHEET =
+            "Order of mixing, rack, shopping list: --explain, or --report FILE.html to print.";
+
     /** From here on the chance of floating is named, below it that of sinking. */
     private static final double LEAST_LIKELY = 0.33;
 
     @Override
     public String brief() {
-        return Table.paragraph(sentence(plan)) + '\n' + amounts(plan.batch()) + '\n' + warnings() + cautions(plan);
+        return Table.paragraph(sentence(plan))
+                + '\n'
+                + amounts(plan.batch())
+                + '\n'
+                + warnings(BatchWarnings.brief(plan))
+                + cautions(plan);
     }
 
     @Override
     public String whole() {
+        return first().whole();
+    }
+
+    @Override
+    public String shown() {
+        return first().text();
+    }
+
+    private FirstAnswer first() {
+        List<Notice> notices = new ArrayList<>(BatchWarnings.all(plan));
+        notices.removeAll(BatchWarnings.of(plan));
+        String first = Table.paragraph(sentence(plan))
+                + warnings(BatchWarnings.brief(plan))
+                + '\n'
+                + amounts(plan.batch())
+                + '\n'
+                + result()
+                + Table.paragraph(SHEET);
+        StringBuilder cautions = new StringBuilder();
+        BatchNeeds.cautions(plan).forEach(caution -> cautions.append(Table.paragraph("Caution: " + caution)));
+        return FirstAnswer.of(first, notices, plan.effervescence().notice(), cautions.toString())
+                .whole(sheet());
+    }
+
+    /** What a maker decides by before weighing in. */
+    private Table result() {
+        Table table = new Table().row("holds", PressText.shares(plan.piece()));
+        plan.extras()
+                .forEach(extra -> table.row(
+                        "besides", BatchNeeds.weighed(extra.mass()) + ' ' + extra.name() + " for each piece"));
+        plan.batch().costEach().ifPresent(cost -> table.row("cost", BatchNeeds.cost(cost, plan)));
+        return table;
+    }
+
+    /** All for the bench: what to weigh in, the order of mixing with boxes to tick, what it takes. */
+    private String sheet() {
         StringBuilder out = new StringBuilder(Table.paragraph(sentence(plan)));
-        out.append(warnings()).append('\n').append(amounts(plan.batch())).append("\nOrder of mixing\n");
+        out.append(warnings(BatchWarnings.of(plan)))
+                .append('\n')
+                .append(amounts(plan.batch()))
+                .append("\nOrder of mixing\n");
         for (MixingStep step : plan.steps()) {
             out.append("  [ ] ");
             Table.hanging(out, 6, line(step, plan));
@@ -48,13 +99,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         }
         Table needs = new Table();
         BatchNeeds.rows(plan).forEach(row -> needs.row(row[0], row[1]));
-        out.append("\nIt takes\n").append(needs).append('\n');
-        List<Notice> notes = new ArrayList<>(BatchWarnings.all(plan));
-        notes.removeAll(BatchWarnings.of(plan));
-        plan.effervescence().notice().ifPresent(notes::remove);
-        return out.append(NoticeText.paragraphs(notes, Notice.Kind.NOTE))
-                .append(cautions(plan))
-                .toString();
+        return out.append("\nIt takes\n").append(needs).toString();
     }
 
     @Override
@@ -145,9 +190,9 @@ public record BatchText(BatchPlan plan) implements Answer {
         return weighIn(batch) + '\n' + amounts;
     }
 
-    private String warnings() {
+    private static String warnings(List<Notice> warnings) {
         StringBuilder out = new StringBuilder();
-        for (Notice notice : BatchWarnings.of(plan)) {
+        for (Notice notice : warnings) {
             out.append(Table.paragraph(notice.text()));
         }
         return out.toString();
@@ -183,7 +228,7 @@ public record BatchText(BatchPlan plan) implements Answer {
     private static String cautions(BatchPlan plan) {
         StringBuilder out = new StringBuilder(NoticeText.paragraphs(BatchWarnings.all(plan), Notice.Kind.CAUTION));
         for (String caution : BatchNeeds.cautions(plan)) {
-            out.append(Table.paragraph("Caution: " + Character.toLowerCase(caution.charAt(0)) + caution.substring(1)));
+            out.append(Table.paragraph("Caution: " + caution));
         }
         return out.toString();
     }

@@ -16,12 +16,23 @@ final class BatchWarnings {
 
     /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
     static List<Notice> of(BatchPlan plan) {
-        List<Notice> warnings = new ArrayList<>();
         double dry = plan.pressed().blend().dryMass();
+        return of(
+                plan,
+                " For " + NumberText.grams(dry) + " of powder: "
+                        + PressText.liquid(
+                                plan.pressed().window(), dry, plan.dried().isPresent()) + '.');
+    }
+
+    /** The same without how much liquid holds. */
+    static List<Notice> brief(BatchPlan plan) {
+        return of(plan, "");
+    }
+
+    private static List<Notice> of(BatchPlan plan, String liquid) {
+        List<Notice> warnings = new ArrayList<>();
         Feel feel = plan.piece().likeliest();
         double holds = plan.piece().feel().getOrDefault(Feel.HOLDS, 0.0);
-        String liquid = " For " + NumberText.grams(dry) + " of powder: "
-                + PressText.liquid(plan.pressed().window(), dry, plan.dried().isPresent()) + '.';
         if (feel != Feel.HOLDS) {
             warnings.add(new Notice(
                     feel == Feel.CRUMBLES ? "crumbles" : "too-wet",

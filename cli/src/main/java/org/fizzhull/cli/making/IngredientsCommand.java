@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.commons.cli.Options;
 import org.fizzhull.answer.body.IngredientsAnswer;
 import org.fizzhull.cli.file.RecipeFile;
@@ -71,16 +72,15 @@ public final class IngredientsCommand implements Command {
         List<Notice> notices =
                 new ArrayList<>(recipe.map(read -> read.recipe().notices()).orElse(List.of()));
         List<Ingredient> rows = name.isPresent() ? named(table, name.get(), notices) : table.all();
-        String text = name.isPresent()
-                ? IngredientsText.of(rows, notices)
-                : recipe.map(read -> IngredientsText.ofRecipe(read.recipe(), read.own(), notices))
+        Function<Boolean, String> text = sources -> name.isPresent()
+                ? IngredientsText.of(rows, notices, sources)
+                : recipe.map(read -> IngredientsText.ofRecipe(read.recipe(), read.own(), notices, sources))
                         .orElseGet(() -> IngredientsText.list(rows));
-        String shown = CommonOptions.units(arguments).in(text);
-        ReportFile.of(arguments).ifPresent(file -> file.write(arguments, text, "", ""));
+        ReportFile.of(arguments).ifPresent(file -> file.write(arguments, text.apply(true), "", ""));
         if (arguments.has(CommonOptions.JSON)) {
             JsonSink.write(out, new IngredientsAnswer(rows, notices));
         } else {
-            out.print(shown);
+            out.print(CommonOptions.units(arguments).in(text.apply(arguments.has(CommonOptions.EXPLAIN))));
         }
     }
 

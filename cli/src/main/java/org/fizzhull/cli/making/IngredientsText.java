@@ -1,6 +1,5 @@
 package org.fizzhull.cli.making;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,14 +42,13 @@ public final class IngredientsText {
         return table;
     }
 
-    /** What a recipe is made of, by what it does, and a page of each ingredient of its own. */
-    public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices) {
-        List<Ingredient> used = new ArrayList<>();
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                used.add(part.ingredient());
-            }
-        }
+    /**
+     * What a recipe is made of, by what it does, and a page of each ingredient of its own.
+     *
+     * @param sources whether each value is told with its source
+     */
+    public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices, boolean sources) {
+        List<Ingredient> used = recipe.parts().stream().map(Part::ingredient).toList();
         StringBuilder out = new StringBuilder(recipe.name())
                 .append(": ")
                 .append(used.size())
@@ -64,13 +62,17 @@ public final class IngredientsText {
             out.append(Table.paragraph("It has no ingredients of its own; all values are the table's."));
         }
         for (Ingredient described : own) {
-            out.append("\nYour own ").append(page(described));
+            out.append("\nYour own ").append(page(described, sources));
         }
         return out.toString();
     }
 
-    /** Pages of a few, or a list of many. */
-    public static String of(List<Ingredient> rows, List<Notice> notices) {
+    /**
+     * Pages of a few, or a list of many.
+     *
+     * @param sources whether each value is told with its source
+     */
+    public static String of(List<Ingredient> rows, List<Notice> notices, boolean sources) {
         StringBuilder out = new StringBuilder();
         for (Notice notice : notices) {
             out.append(Table.paragraph((rows.isEmpty() ? "" : "Note: ") + notice.text()));
@@ -79,18 +81,18 @@ public final class IngredientsText {
             return out.append(list(rows)).toString();
         }
         for (Ingredient row : rows) {
-            out.append(out.length() > 0 ? "\n" : "").append(page(row));
+            out.append(out.length() > 0 ? "\n" : "").append(page(row, sources));
         }
         return out.toString();
     }
 
-    private static String page(Ingredient row) {
+    private static String page(Ingredient row, boolean sources) {
         StringBuilder out = new StringBuilder(row.name() + ": " + row.role().words() + '\n');
         Table table = new Table();
         if (!row.otherNames().isEmpty()) {
             table.row("also called", String.join(", ", row.otherNames()));
         }
-        row.values().forEach((property, datum) -> table.row(property.key(), value(property, datum)));
+        row.values().forEach((property, datum) -> table.row(property.key(), value(property, datum, sources)));
         if (!row.allergen().isEmpty()) {
             table.row("allergen", row.allergen());
         }
@@ -104,11 +106,13 @@ public final class IngredientsText {
         return out.toString();
     }
 
-    private static String value(Property property, Datum datum) {
-        String unit =
-                property.unit().isEmpty() || property.unit().equals("share") ? "" : NumberText.UNIT + property.unit();
-        String spread = datum.sigma() == 0 ? "" : " +- " + Decimals.text(datum.sigma() / property.toSi(), 2);
-        return Decimals.text(datum.value() / property.toSi(), 4) + spread + unit + "; "
-                + datum.source().citation() + " [" + datum.source().seen().words() + ']';
+    private static String value(Property property, Datum datum, boolean sources) {
+        boolean share = property.unit().equals("share");
+        double scale = share ? 100 : 1 / property.toSi();
+        String unit = property.unit().isEmpty() ? "" : NumberText.UNIT + (share ? "%" : property.unit());
+        String spread = datum.sigma() == 0 ? "" : " +- " + Decimals.text(datum.sigma() * scale, 2);
+        return Decimals.text(datum.value() * scale, 4) + spread + unit
+                + (sources ? "; " + datum.source().citation() : "") + " ["
+                + datum.source().seen().words() + ']';
     }
 }

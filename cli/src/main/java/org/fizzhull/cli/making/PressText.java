@@ -5,9 +5,10 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.body.AnswerBody;
+import java.util.Optional;
 import org.fizzhull.answer.body.PressAnswer;
 import org.fizzhull.answer.body.PressReport;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
@@ -113,12 +114,18 @@ public final class PressText implements Answer {
         PieceOut piece = forecast.piece().get();
         String name = ShapeWords.round(forecast.shape());
         if (piece.making() instanceof FilledMould filled) {
-            return "For " + NumberText.grams(filled.dampMass()) + " of this mix in " + name + " you press "
-                    + leaning(piece) + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
+            return "To get " + NumberText.grams(filled.dampMass()) + " of this mix into " + name + ", lean about "
+                    + kilograms(piece.handForce().median()) + NumberText.UNIT + "kg on it"
+                    + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
         }
-        return how((PressedMould) piece.making()) + ", this mix fills " + name + " with about "
-                + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece)
-                + ", and you would be " + leaning(piece) + '.';
+        String fills = ", this mix fills " + name + " with about "
+                + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece);
+        PressedMould pressed = (PressedMould) piece.making();
+        return word(pressed)
+                .map(word -> how(word) + fills + ", and you would be " + leaning(piece) + '.')
+                .orElseGet(() -> "With about " + kilograms(piece.handForce().median()) + NumberText.UNIT
+                        + "kg leaning on it (" + Decimals.text(pressed.pressure() * 1e-3, 3) + NumberText.UNIT + "kPa)"
+                        + fills + '.');
     }
 
     @Override
@@ -200,7 +207,7 @@ public final class PressText implements Answer {
         if (Double.isInfinite(seconds)) {
             return "without water it may wait";
         } else if (seconds < 60) {
-            return "press at once: this much water takes 2 % of the fizz as it goes in";
+            return "at once: this much water takes 2 % of the fizz as it goes in";
         } else if (seconds > HOURS) {
             return "within the hour to be sure";
         }
@@ -215,11 +222,11 @@ public final class PressText implements Answer {
         StringBuilder out = new StringBuilder();
         PieceOut piece = forecast.piece().orElse(null);
         if (piece != null && piece.likeliest() == Feel.TOO_WET) {
-            out.append(Table.paragraph("Caution: too wet, it goes on fizzing and swells: do not close it in."));
+            out.append(Table.paragraph("Caution: Too wet, it goes on fizzing and swells: do not close it in."));
         }
         if (piece != null && piece.handForce().median() > HANDS_REACH) {
             out.append(Table.paragraph(
-                    "Caution: more than hands press: mind fingers and wrists, and never reach below a lever press."));
+                    "Caution: More than hands press: mind fingers and wrists, and never reach below a lever press."));
         }
         boolean dusty = false;
         for (Part part : blend.recipe().dry()) {
@@ -228,7 +235,7 @@ public final class PressText implements Answer {
         }
         if (dusty) {
             out.append(
-                    Table.paragraph("Caution: wear mask and goggles when you tip the powders; dust of acid and foaming"
+                    Table.paragraph("Caution: Wear mask and goggles when you tip the powders; dust of acid and foaming"
                             + " powder burns eyes and nose."));
         }
         return out.toString();
@@ -243,17 +250,22 @@ public final class PressText implements Answer {
         throw new IllegalStateException("the curve has no point at " + word);
     }
 
-    private static String how(PressedMould pressed) {
+    /** The word that was said for how hard it is pressed; empty where a force or a pressure was. */
+    private static Optional<PressWord> word(PressedMould pressed) {
         for (PressWord word : PressWord.values()) {
             if (word.pressure() == pressed.pressure() && pressed.pressSpread() > 1) {
-                return switch (word) {
-                    case LIGHT -> "Pressed lightly";
-                    case FIRM -> "Pressed firmly";
-                    case HARD -> "Pressed hard";
-                };
+                return Optional.of(word);
             }
         }
-        return "Pressed with " + Decimals.text(pressed.pressure() * 1e-3, 3) + NumberText.UNIT + "kPa";
+        return Optional.empty();
+    }
+
+    private static String how(PressWord word) {
+        return switch (word) {
+            case LIGHT -> "Pressed lightly";
+            case FIRM -> "Pressed firmly";
+            case HARD -> "Pressed hard";
+        };
     }
 
     private static String hold(PieceOut piece) {
@@ -288,17 +300,17 @@ public final class PressText implements Answer {
     private static String range(Interval kilograms) {
         return kilograms.low() == kilograms.high()
                 ? ""
-                : " (" + NumberText.whole(inGrams(kilograms.low())) + " to "
-                        + NumberText.whole(inGrams(kilograms.high())) + ')';
+                : " (" + NumberText.whole(inGrams(kilograms.low())) + " to " + round(kilograms.high()) + ')';
     }
 
     private static String leaningRange(Interval newtons) {
         if (newtons.low() == newtons.high()) {
             return "";
         }
+        String most = kilograms(newtons.high()) + NumberText.UNIT + "kg)";
         return newtons.low() < LIGHTEST * PhysicalConstants.GRAVITY
-                ? " (up to " + kilograms(newtons.high()) + ')'
-                : " (" + kilograms(newtons.low()) + " to " + kilograms(newtons.high()) + ')';
+                ? " (up to " + most
+                : " (" + kilograms(newtons.low()) + " to " + most;
     }
 
     private static String kilograms(double newtons) {

@@ -273,7 +273,8 @@ public final class Arguments {
         } catch (NumberFormatException e) {
             throw new Refusal("out-of-range", name, text.get(), allowed, "The number has too many digits.");
         }
-        throw new Refusal("out-of-range", name, text.get(), allowed, "Without " + name + " it is " + standard + ".");
+        throw new Refusal(
+                "out-of-range", name, text.get(), allowed, "Write a number of that range, such as " + standard + ".");
     }
 
     private static boolean digits(String text) {

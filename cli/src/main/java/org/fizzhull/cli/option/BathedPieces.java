@@ -42,21 +42,25 @@ public final class BathedPieces {
     /**
      * Walks through all that was measured.
      *
-     * @param moulds what is asked about, without what lies on or in a piece
+     * @param moulds what is asked about, each once, without what lies on or in a piece
      * @param others whether a piece of another mould tells something, too
      */
     public static BathedPieces walk(Arguments arguments, List<Shape> moulds, boolean others) {
-        BathedPieces walk =
-                new BathedPieces(arguments, moulds.stream().distinct().toList(), others);
+        BathedPieces walk = new BathedPieces(arguments, moulds, others);
         BenchOption.asked(arguments, walk.moulds);
-        KEYS.forEach((key, option) -> {
-            arguments.texts(option).forEach(text -> walk.typed(option, text));
-            if (arguments.knows(option)) {
-                BenchOption.of(arguments).measured().stream()
-                        .filter(measured -> measured.key().equals(key))
-                        .forEach(measured -> walk.written(option, measured));
+        for (Map.Entry<String, String> key : KEYS.entrySet()) {
+            String option = key.getValue();
+            for (String text : arguments.texts(option)) {
+                walk.typed(option, text);
             }
-        });
+            if (arguments.knows(option)) {
+                for (BenchFile.Measured measured : BenchOption.of(arguments).measured()) {
+                    if (measured.key().equals(key.getKey())) {
+                        walk.written(option, measured);
+                    }
+                }
+            }
+        }
         return walk;
     }
 

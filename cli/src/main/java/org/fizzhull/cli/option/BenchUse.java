@@ -38,6 +38,9 @@ public final class BenchUse {
 
     /** What is to be said of a bench file; nothing where it is empty. */
     Optional<Notice> notice(BenchFile bench) {
+        if (bench == BenchFile.NONE) {
+            return Optional.empty();
+        }
         List<String> counted = new ArrayList<>();
         List<String> passed = new ArrayList<>();
         items(bench).forEach((key, all) -> {
@@ -57,8 +60,8 @@ public final class BenchUse {
         }
         return Optional.of(new Notice(
                 "bench-used",
-                "Of the bench file counts: " + (counted.isEmpty() ? "nothing" : String.join(", ", counted))
-                        + (passed.isEmpty() ? "." : "; passed over: " + String.join(", ", passed) + ".")));
+                "From the bench file: " + (counted.isEmpty() ? "nothing" : String.join(", ", counted))
+                        + (passed.isEmpty() ? "." : "; not used: " + String.join(", ", passed) + ".")));
     }
 
     /** Items of each key that a bench file has, in the order in which they are told. */

@@ -20,7 +20,7 @@ public record ChartFile(OutputFile file, boolean png) {
         boolean png = text.endsWith(".png");
         if (!png && !text.endsWith(".svg")) {
             String end = lower.endsWith(".png") ? ".png" : ".svg";
-            String stem = lower.endsWith(end) ? text.substring(0, text.length() - end.length()) : text;
+            String stem = OutputFile.stem(text);
             String name = (stem.isBlank() ? "dome" : stem) + end;
             throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + name + ", for example.");
         }

@@ -45,10 +45,8 @@ public final class DryingOptions {
 
     private static final int MOST_PIECES = 100_000;
 
-    private static final Notice DAMP = new Notice(
-            "not-dried",
-            "Not dried: the piece is taken to go into the bath damp, as it left the mould; drying (--air, --dry-for)"
-                    + " makes it lighter.");
+    private static final Notice DAMP =
+            new Notice("not-dried", "Taken into the bath damp from the mould; for drying add --air, --dry-for.");
 
     private DryingOptions() {}
 

@@ -19,7 +19,7 @@ public record ReportFile(OutputFile file) {
 
     private static ReportFile of(Arguments arguments, String text) {
         if (!text.endsWith(".html")) {
-            String hint = "Write " + (text.isBlank() ? "batch" : text) + ".html, for example.";
+            String hint = "Write " + (text.isBlank() ? "batch" : OutputFile.stem(text)) + ".html, for example.";
             throw new Refusal("unknown-format", CommonOptions.REPORT, text, ALLOWED, hint);
         }
         return new ReportFile(OutputFile.of(arguments.files(), CommonOptions.REPORT, text, ALLOWED));
@@ -28,7 +28,12 @@ public record ReportFile(OutputFile file) {
     /** Writes the page of an answer; the picture is an SVG document, or empty. */
     public void write(Arguments arguments, String answer, String behind, String picture) {
         String page = ReportPage.of(
-                CommonOptions.units(arguments)::in, arguments.question(), answer, picture, inputs(arguments), behind);
+                CommonOptions.units(arguments)::onPage,
+                arguments.question(),
+                answer,
+                picture,
+                inputs(arguments),
+                behind);
         file.write(page.getBytes(StandardCharsets.UTF_8));
     }
 

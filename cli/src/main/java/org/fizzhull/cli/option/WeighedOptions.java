@@ -18,9 +18,9 @@ public final class WeighedOptions {
 
     /** Notes that the pieces of the bench file do not count. */
     public static void passed(Arguments arguments, String why) {
-        BenchOption.of(arguments)
-                .weighed()
-                .forEach(piece -> arguments.benchUse().passed(piece, why));
+        for (WrittenLine piece : BenchOption.of(arguments).weighed()) {
+            arguments.benchUse().passed(piece, why);
+        }
     }
 
     /** The refusal of a measurement beside several recipes. */

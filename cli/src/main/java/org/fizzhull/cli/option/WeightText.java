@@ -37,6 +37,9 @@ final class WeightText {
 
     /** The weights; the whole text where a part of it has no unit, as in 138,5 g. */
     private static List<String> parts(String text) {
+        if (text.indexOf(',') < 0) {
+            return List.of(text);
+        }
         List<String> parts =
                 Arrays.stream(text.split(",", -1)).map(String::strip).toList();
         boolean units = parts.stream().allMatch(part -> part.chars().anyMatch(Character::isLetter));

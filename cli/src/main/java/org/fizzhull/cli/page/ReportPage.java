@@ -64,7 +64,7 @@ public final class ReportPage {
             first++;
         }
         if (!picture.isEmpty()) {
-            raw("<figure>\n" + picture + "</figure>\n");
+            raw("<figure tabindex=\"0\">\n" + picture + "</figure>\n");
         }
         for (TextBlock block : blocks.subList(first, blocks.size())) {
             block(block, "");

@@ -12,8 +12,7 @@ final class Help {
     static String program() {
         StringBuilder page = new StringBuilder();
         page.append("fizzhull COMMAND [options]\n\n")
-                .append(
-                        "Will a pressed, fizzing bath piece float? Answers before you mix, and says how sure that is.\n\n");
+                .append("Will a pressed, fizzing bath piece float? Answers before you mix.\n\n");
         Table table = new Table();
         for (String name : Commands.NAMES) {
             table.row(name, Commands.named(name).purpose());

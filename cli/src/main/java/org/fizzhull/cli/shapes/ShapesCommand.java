@@ -12,6 +12,8 @@ import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.ReportFile;
 import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.ShownUnits;
+import org.fizzhull.cli.text.Table;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
@@ -60,11 +62,13 @@ public final class ShapesCommand implements Command {
                         "a shape before --chart",
                         "Write the shape first: shapes \"sphere(diameter=65 mm)\" --chart ball.svg.");
             }
-            ReportFile.of(arguments).ifPresent(file -> file.write(arguments, ShapeKindsText.table(), "", ""));
+            ShownUnits units = CommonOptions.units(arguments);
+            ReportFile.of(arguments).ifPresent(file -> file.write(arguments, ShapeKindsText.whole(units), "", ""));
             if (json) {
                 JsonSink.write(out, new ShapeKindsAnswer());
             } else {
-                out.print(CommonOptions.units(arguments).in(ShapeKindsText.table()));
+                boolean explains = arguments.has(CommonOptions.EXPLAIN);
+                out.print(Table.plain(explains ? ShapeKindsText.whole(units) : ShapeKindsText.brief(units)));
             }
             return;
         }

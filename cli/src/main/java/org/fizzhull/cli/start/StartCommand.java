@@ -8,6 +8,7 @@ import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.text.JsonSink;
+import org.fizzhull.cli.text.Table;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 
@@ -60,12 +61,12 @@ public final class StartCommand implements Command {
             return;
         }
         String last = folder.files().get(folder.files().size() - 1);
-        out.println("Written: "
+        out.print(Table.plain(Table.paragraph("Written: "
                 + String.join(", ", folder.files().subList(0, folder.files().size() - 1))
-                + "; the lines below stand in " + last + ".");
+                + "; the lines below stand in " + last + ".")));
         if (!arguments.has(CommonOptions.QUIET)) {
             out.println();
-            out.print(folder.next());
+            out.print(Table.plain(folder.next()));
         }
     }
 }

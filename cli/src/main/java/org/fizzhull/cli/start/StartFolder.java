@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
 
@@ -79,9 +80,13 @@ public final class StartFolder {
         }
     }
 
-    /** What to type next, with the files where they now stand, and the cautions. */
+    /** What to type next, with the files where they now stand, and the cautions; what is to be typed stands unbroken. */
     public String next() {
-        return named(text("next.txt"));
+        StringBuilder out = new StringBuilder();
+        named(text("next.txt"))
+                .lines()
+                .forEach(line -> out.append(line.startsWith("  ") ? line + '\n' : Table.paragraph(line)));
+        return out.toString();
     }
 
     /** The command lines among it, each whole. */

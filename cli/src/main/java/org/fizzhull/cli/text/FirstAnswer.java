@@ -6,13 +6,14 @@ import org.fizzhull.evidence.Notice;
 
 /**
  * A first answer that fits a small window: sentence and rows, then as many notes as there is room for, one at least, then the
- * cautions, which are never left out. With an explanation, and on a page, all notes stand.
+ * cautions, which are never left out. With an explanation, and on a page, all rows and notes stand.
  *
  * @param head sentence and rows
+ * @param wholeHead the same with the rows that a first answer does without
  * @param notes what is told below them, most needed first
  * @param below the cautions
  */
-public record FirstAnswer(String head, List<Notice> notes, String below) {
+public record FirstAnswer(String head, String wholeHead, List<Notice> notes, String below) {
     /** Lines of a first answer. */
     public static final int MOST_LINES = 20;
 
@@ -36,23 +37,28 @@ public record FirstAnswer(String head, List<Notice> notes, String below) {
         List<Notice> notes = rest.stream()
                 .filter(notice -> notice.kind() == Notice.Kind.NOTE)
                 .toList();
-        return new FirstAnswer(head, notes, NoticeText.paragraphs(rest, Notice.Kind.CAUTION) + more);
+        return new FirstAnswer(head, head, notes, NoticeText.paragraphs(rest, Notice.Kind.CAUTION) + more);
+    }
+
+    /** The same with sentence and rows that the whole of it has in place of those of the first answer. */
+    public FirstAnswer whole(String rows) {
+        return new FirstAnswer(head, rows, notes, below);
     }
 
     /** The whole of it. */
     public String whole() {
-        return text(notes.size());
+        return text(wholeHead, notes.size());
     }
 
     /** What there is room for; the notes that are left out are counted. */
     public String text() {
-        return text(told());
+        return text(head, told());
     }
 
-    private String text(int told) {
+    private String text(String rows, int told) {
         String last = told < notes.size() ? "Note: and " + (notes.size() - told) + " more: --explain\n" : "";
         String foot = NoticeText.paragraphs(notes.subList(0, told)) + last + below;
-        return head + (foot.isEmpty() ? "" : "\n") + foot;
+        return rows + (foot.isEmpty() ? "" : "\n") + foot;
     }
 
     private int told() {

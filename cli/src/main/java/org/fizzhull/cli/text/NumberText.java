@@ -4,6 +4,7 @@ import static org.fizzhull.quantity.Units.inCelsius;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
@@ -88,6 +89,11 @@ public final class NumberText {
                 ? middle
                 : middle + " (from " + Decimals.text(100 * lost.low(), 2) + " to " + Decimals.text(100 * lost.high(), 2)
                         + UNIT + "%)";
+    }
+
+    /** An amount of the money of the prices. */
+    public static String money(double amount) {
+        return String.format(Locale.ROOT, "%.2f", amount);
     }
 
     /** Rounded to one decimal. */

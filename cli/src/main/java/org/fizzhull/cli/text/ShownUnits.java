@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.regex.Pattern;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -18,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * turned as a whole. Numbers that a plain space parts from their unit stay as they are. Rows and paragraphs are
  * wrapped anew.
  *
- * @param mass gram, or ounce in its place
+ * @param mass gram, or ounce in its place, and then pound in place of kilogram
  * @param length millimetre, or inch in its place
  * @param temperature Celsius, or Fahrenheit in its place
  */
@@ -80,8 +79,17 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     /** A text in these units, with plain spaces. */
     public String in(String text) {
+        return Table.plain(shown(text));
+    }
+
+    /** The same for a page, where a number stays beside its unit; what is to be typed has plain spaces. */
+    public String onPage(String text) {
+        return text.indexOf('"') < 0 ? shown(text).replace(Table.SOFT, '\n') : in(text);
+    }
+
+    private String shown(String text) {
         if (metric()) {
-            return Table.plain(text);
+            return text;
         }
         StringBuilder out = new StringBuilder(text.length() + 64);
         int from = 0;
@@ -89,8 +97,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
             out.append(Table.reworded(text.substring(from, end), this::turned)).append('\n');
             from = end + 1;
         }
-        return Table.plain(
-                out.append(Table.reworded(text.substring(from), this::turned)).toString());
+        return out.append(Table.reworded(text.substring(from), this::turned)).toString();
     }
 
     /**
@@ -124,7 +131,7 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
                 end++;
             }
             Unit from = metric(text.substring(at + 1, end));
-            Unit to = from == null ? null : shown(from.dimension());
+            Unit to = from == null ? null : shown(from);
             int start = number(text, at);
             if (from == null || to == null || start < done || start == at) {
                 continue;
@@ -174,9 +181,9 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     }
 
     /** The unit in place of the metric ones; null where those stay. */
-    private @Nullable Unit shown(Dimension dimension) {
-        return switch (dimension) {
-            case MASS -> mass == Unit.GRAM ? null : mass;
+    private @Nullable Unit shown(Unit from) {
+        return switch (from.dimension()) {
+            case MASS -> mass == Unit.GRAM ? null : from == Unit.KILOGRAM ? Unit.POUND : mass;
             case LENGTH -> length == Unit.MILLIMETRE ? null : length;
             case TEMPERATURE -> temperature == Unit.CELSIUS ? null : temperature;
             default -> null;

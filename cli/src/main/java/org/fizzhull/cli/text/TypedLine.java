@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.apache.commons.cli.Options;
 
 /** The options of a command as a person would type them, in order. Immutable. */
 public record TypedLine(List<Typed> options) {
+    /** An option and the quote that opens its value. */
+    private static final Pattern OPTION = Pattern.compile("(--[a-z-]+) \"");
+
     /** Copies the list. */
     public TypedLine {
         options = List.copyOf(options);
@@ -102,7 +106,7 @@ public record TypedLine(List<Typed> options) {
         return "fizzhull " + command + (options.isEmpty() ? "" : ' ' + words(options));
     }
 
-    /** Typed words for a page, on which no value is broken between two lines: no-break spaces within quotes. */
+    /** Typed words for a page, on which no value is broken or parted from its option: no-break spaces there. */
     public static String unbroken(String typed) {
         StringBuilder out = new StringBuilder();
         boolean quoted = false;
@@ -111,7 +115,7 @@ public record TypedLine(List<Typed> options) {
             quoted ^= c == '"' && (i == 0 || typed.charAt(i - 1) != '\\');
             out.append(quoted && c == ' ' ? NumberText.UNIT : c);
         }
-        return out.toString();
+        return OPTION.matcher(out).replaceAll("$1" + NumberText.UNIT + '"');
     }
 
     private static String words(List<Typed> options) {

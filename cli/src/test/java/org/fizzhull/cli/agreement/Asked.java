@@ -55,7 +55,7 @@ record Asked(
     /** Causes cost as much as thirteen: one question in so many. */
     private static final int EXPLAINED = 4;
 
-    static final List<String> DRAWS = List.of("--samples", "256");
+    static final List<String> DRAWS = List.of("--samples", "128");
 
     /** A weighed piece has left its mould. */
     boolean weighed() {
@@ -130,7 +130,8 @@ record Asked(
                 }
                 words.addAll(load);
                 words.addAll(drying);
-                words.addAll(List.of("--pieces", Integer.toString(pieces)));
+                // the whole sheet, which the page to pin up shows
+                words.addAll(List.of("--pieces", Integer.toString(pieces), "--explain"));
             }
             case "why" -> {
                 if (number % EXPLAINED != 0) {

@@ -52,7 +52,9 @@ final class DryAnswer {
         row(reply, "damp, from the mould", reply.number("/damp_mass_g/median"), breach);
         row(reply, "into the bath", reply.number("/final_mass_g/median"), breach);
         row(reply, "for the label", reply.number("/label_mass_g/median"), breach);
-        row(reply, "stays in by design", reply.number("never_dries_g"), breach);
+        if (!reply.given("store_gain_g")) { // of pieces that are put away only the whole answer tells it
+            row(reply, "stays in by design", reply.number("never_dries_g"), breach);
+        }
     }
 
     private static void row(Reply reply, String label, double value, Consumer<String> breach) {

@@ -13,6 +13,7 @@ final class EveryAnswer {
             Pattern.compile("(?<![A-Za-z0-9.])(-?Infinity|NaN|-0(\\.0+)?)(?![A-Za-z0-9.])|\\bnull\\b");
     private static final Pattern NO_UNIT =
             Pattern.compile("(from|\\() ?-?[0-9.]+ g to -?[0-9.]+[^0-9. g]|[0-9] ?\\.\\.|  ,");
+    private static final Pattern BARE_RANGE = Pattern.compile("\\([0-9.]+ to [0-9.]+\\)");
     private static final Pattern TORN = Pattern.compile("[a-z0-9] ,|\\( | \\)|,,|;;|: \\.|\\.\\. |; \\.");
 
     static final List<Rule> RULES = List.of(
@@ -26,6 +27,23 @@ final class EveryAnswer {
             Rule.each("every null has a notice that names it", EveryAnswer::nulls),
             Rule.each("an answer begins with a sentence that ends", EveryAnswer::sentence),
             Rule.each("a notice is told once", EveryAnswer::once),
+            Rule.each("a range stands with its unit", (reply, breach) -> {
+                var found = BARE_RANGE.matcher(reply.text());
+                if (found.find()) {
+                    breach.accept(around(reply.text(), found.start()));
+                }
+            }),
+            Rule.each("jars are warned of once", (reply, breach) -> {
+                if (reply.text().split("jar, bottle or glass", -1).length > 2) {
+                    breach.accept(reply.text());
+                }
+            }),
+            Rule.each(
+                    "no line is wider than a window, but for what is typed",
+                    (reply, breach) -> reply.said()
+                            .lines()
+                            .filter(line -> line.length() > 80 && line.indexOf('"') < 0)
+                            .forEach(breach)),
             Rule.each("what is unknown for a batch is not told as a share of its pieces", EveryAnswer::shares));
 
     private EveryAnswer() {}

@@ -14,10 +14,12 @@ import java.util.Map;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@Isolated("sets the default locale")
 class FloatCommandTest {
     private static final String BALL = "sphere(diameter=65 mm)";
 

@@ -84,7 +84,7 @@ class BenchFileCommandTest {
                         .out());
         CommandRun run = more(dry, "21 C, 50 %", "--bench", bench.toString());
         JsonNode benched = AnswerJson.read(run.out());
-        assertThat(used(run)).isEqualTo("Of the bench file counts: drying logs.");
+        assertThat(used(run)).isEqualTo("From the bench file: drying logs.");
         double before = width(plain.get("water_gone_g"));
         assertThat(width(own.get("water_gone_g"))).isLessThan(0.9 * before);
         assertThat(width(benched.get("water_gone_g"))).isCloseTo(width(own.get("water_gone_g")), within(0.15 * before));
@@ -105,7 +105,7 @@ class BenchFileCommandTest {
             bench.toString()
         };
         assertThat(used(more(heavy))).contains("drying logs (nothing is dried here)");
-        assertThat(used(more(heavy, "--air", "18 C, 55 %"))).isEqualTo("Of the bench file counts: drying logs.");
+        assertThat(used(more(heavy, "--air", "18 C, 55 %"))).isEqualTo("From the bench file: drying logs.");
         for (String wrong : new String[] {"air: \"21 C, 50 %\"", "fill: 146 g, air: dry", "fill: 146 g", "weight: 3"}) {
             Files.writeString(bench, "scale: 1 g\ndrying logs:\n  - {log: w.csv, " + wrong + "}\n");
             CommandRun refused = more(heavy, "--air", "18 C, 55 %");
@@ -133,7 +133,7 @@ class BenchFileCommandTest {
                 "scale: 0.1 g\nresults: [sank at 152 g, \"floated at 140 g in dome(diameter=80 mm)\"]\n");
         String[] line = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "128", "--bench", bench.toString()};
         assertThat(more(line).out().replaceAll("\\s+", " "))
-                .contains("Of the bench file counts: scale, results (1 of 2); passed over: results (1 of 2: of another"
+                .contains("From the bench file: scale, results (1 of 2); not used: results (1 of 2: of another"
                         + " mould).");
         CommandRun typed = more(line, "--measured-result", "sank at 150 g in dome(diameter=80 mm)");
         assertThat(typed.status()).isEqualTo(2);

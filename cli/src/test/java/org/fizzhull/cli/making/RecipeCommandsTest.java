@@ -21,11 +21,13 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.change.ExampleRecipes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code press}, {@code batch}, {@code ingredients} and {@code float --recipe} on the workshop's own recipes. */
+@Isolated("sets the default locale")
 class RecipeCommandsTest {
     private static final String BALL = "sphere(diameter=65 mm)";
 
@@ -115,7 +117,7 @@ class RecipeCommandsTest {
     void oneRack() throws IOException {
         JsonNode batch =
                 json("batch", run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40", "--json"));
-        String text = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40")
+        String text = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "40", "--explain")
                 .out();
         String size = Math.round(batch.get("rack_length_cm").asDouble()) + " cm x "
                 + Math.round(batch.get("rack_width_cm").asDouble()) + " cm";
@@ -198,7 +200,7 @@ class RecipeCommandsTest {
     /** A page a person works from: boxes to tick, where one may stop, no mix above 2 kg, no cup in decimals. */
     @Test
     void aBatchReadsLikeABench() {
-        String page = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "48")
+        String page = run("batch", "lemon", "--shape", BALL, "--press", "firm", "--pieces", "48", "--explain")
                 .out();
         assertThat(page).contains("[ ] ", "you may stop here", "mask", "almond", "rack");
         assertThat(page).doesNotContainPattern("\\d\\.\\d+ cups?").doesNotContain("null", "NaN");
@@ -363,7 +365,7 @@ class RecipeCommandsTest {
                     loose cup: 230 g
                     tapped cup: 310 g
                 """);
-        CommandRun page = CommandRun.of("ingredients", "--recipe", file.toString());
+        CommandRun page = CommandRun.of("ingredients", "--recipe", file.toString(), "--explain");
         assertThat(page.out()).contains("Breakwater", "Your own bicarb", "your recipe, line 7", "your recipe, line 8");
         JsonNode rows = json(
                         "ingredients",

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
 import org.fizzhull.shape.listing.ShapeKinds;
@@ -50,6 +52,19 @@ class ShapesCommandTest {
         for (var kind : ShapeKinds.all()) {
             assertThat(list).contains(kind.usage());
             assertThat(CommandRun.of("shapes", kind.example()).status()).isZero();
+        }
+    }
+
+    /** By definition: what the list shows in inches is typed back as it stands, and is a shape of that kind. */
+    @Test
+    void theListInInchesCanBeTyped() throws IOException {
+        String list = CommandRun.of("shapes", "--units", "us").out();
+        for (var kind : ShapeKinds.all()) {
+            Matcher row = Pattern.compile("  (" + kind.name() + "\\(.*\\))\n").matcher(list);
+            assertThat(row.find()).as("%s in %s", kind.name(), list).isTrue();
+            assertThat(row.group(1)).doesNotContain(" mm", " g");
+            String typed = row.group(1).replaceAll("\\[.*\\]", "");
+            assertThat(answer("shapes", typed, "--json").get("shape").asText()).startsWith(kind.name() + "(");
         }
     }
 }

@@ -136,12 +136,16 @@ public record BatchPlan(
         List<Notice> notices = new ArrayList<>();
         effervescence().notice().ifPresent(notices::add);
         notices.addAll(warnings);
-        notices.addAll(recipe.notices());
         for (Notice notice : piece().central().notices()) {
             notices.add(notice);
         }
         notices.addAll(batch.notices());
         dried.ifPresent(forecast -> DriedKeys.addNotices(notices, forecast));
+        for (Notice notice : recipe.notices()) {
+            if (!notices.contains(notice)) {
+                notices.add(notice);
+            }
+        }
         return notices;
     }
 }

@@ -7,43 +7,20 @@ import org.fizzhull.evidence.Interval;
 
 /**
  * Sentences about what most likely happened, which only the program that talks to people can word. The values never
- * depend on them. Implement it to add sentences to {@link WhyAnswer}.
+ * depend on them. Override what is worded of it, to add sentences to {@link WhyAnswer}.
  */
 public interface DiagnosisWords {
     /** No words: the keys are null. */
-    DiagnosisWords NONE = new DiagnosisWords() {
-        @Override
-        public Optional<String> answer(Why why) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<String> because(Why why, Why.Chance chance) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<String> reading(Check check, Interval value) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<String> type(Why.BestCheck best) {
-            return Optional.empty();
-        }
-
-        @Override
-        public Optional<String> type() {
-            return Optional.empty();
-        }
-    };
+    DiagnosisWords NONE = new DiagnosisWords() {};
 
     /**
      * {@return the likeliest cause in a sentence}
      *
      * @param why causes with their chances
      */
-    Optional<String> answer(Why why);
+    default Optional<String> answer(Why why) {
+        return Optional.empty();
+    }
 
     /**
      * {@return what in the numbers points to a cause}
@@ -51,7 +28,9 @@ public interface DiagnosisWords {
      * @param why causes with their chances
      * @param chance the cause in question
      */
-    Optional<String> because(Why why, Why.Chance chance);
+    default Optional<String> because(Why why, Why.Chance chance) {
+        return Optional.empty();
+    }
 
     /**
      * {@return what a check would show if a cause were true: a range in words}
@@ -59,15 +38,21 @@ public interface DiagnosisWords {
      * @param check the measurement or look that tells causes apart
      * @param value 95 % interval of the reading: kg, m, s or a share, as the check has it
      */
-    Optional<String> reading(Check check, Interval value);
+    default Optional<String> reading(Check check, Interval value) {
+        return Optional.empty();
+    }
 
     /**
      * {@return what to type once the best check was made}
      *
      * @param best the check that tells most
      */
-    Optional<String> type(Why.BestCheck best);
+    default Optional<String> type(Why.BestCheck best) {
+        return Optional.empty();
+    }
 
     /** {@return what to type to be told the smallest change that mends it} */
-    Optional<String> type();
+    default Optional<String> type() {
+        return Optional.empty();
+    }
 }

@@ -28,10 +28,10 @@ final class DriedKeys {
 
     /** Adds the notices of drying, but for remarks and what was said before. */
     static void addNotices(List<Notice> notices, DryForecast dried) {
-        for (Notice notice : dried.notices()) {
-            if (notice.kind() != Notice.Kind.REMARK && !notices.contains(notice)) {
-                notices.add(notice);
-            }
-        }
+        Notice.addNew(
+                notices,
+                dried.notices().stream()
+                        .filter(notice -> notice.kind() != Notice.Kind.REMARK)
+                        .toList());
     }
 }

@@ -5,13 +5,13 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.Units;
 
 /**
  * A drying forecast as the object of the command {@code dry}: masses, time until ready, fizz lost on the way, air that keeps
@@ -162,7 +162,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
 
     /** A mass in kg under a key in g, null where it is empty. */
     private static void grams(AnswerWriter to, String key, Optional<Double> kilograms) {
-        to.number(key, kilograms.isPresent() ? OptionalDouble.of(inGrams(kilograms.get())) : OptionalDouble.empty());
+        to.number(key, kilograms.stream().mapToDouble(Units::inGrams).findFirst());
     }
 
     /** {@return the notices, and one for each null that has no meaning for this question} */

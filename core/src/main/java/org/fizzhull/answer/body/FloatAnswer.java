@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Driver;
@@ -107,8 +108,9 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         to.text("likelihood", forecast.likelihood().map(Likelihood::words))
                 .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
         share(to, forecast.share());
-        aim(to, forecast.aim());
-        to.text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
+        to.number("aim_for_g", told(forecast.aim(), BatchAim::aimFor), GRAMS)
+                .number("never_above_g", told(forecast.aim(), BatchAim::neverAbove), GRAMS)
+                .text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
         NextKeys.write(to, forecast.next(), question, words, NextKeys.LESS_THE_PIECES_OWN);
         to.interval("rise_time_s", forecast.riseTime(), 1)
                 .interval("fizz_time_s", forecast.fizzTime(), 1)
@@ -152,16 +154,6 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
                 .end();
     }
 
-    /** Weights to aim for, with a hand's spread. */
-    private static void aim(AnswerWriter to, Optional<BatchAim> aim) {
-        if (aim.isPresent()) {
-            to.number("aim_for_g", inGrams(aim.get().aimFor()))
-                    .number("never_above_g", inGrams(aim.get().neverAbove()));
-        } else {
-            to.nothing("aim_for_g").nothing("never_above_g");
-        }
-    }
-
     /**
      * How the piece lies in still water, likeliest first; lengths in mm. {@code lies} says in words which face is down, {@code
      * topping} where the layer on top is.
@@ -187,24 +179,19 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     /** Writes the chances, each null where nothing was drawn; {@code compare} has the same object. */
     static void probability(AnswerWriter to, Optional<Probability> known) {
-        to.object("probability");
-        if (known.isPresent()) {
-            Probability p = known.get();
-            to.number("floats_to_the_end", p.floatsToTheEnd())
-                    .number("floats_at_once", p.floatsAtOnce())
-                    .number("rises_later", p.risesLater())
-                    .number("stays_down", p.staysDown())
-                    .number("sinks_later", p.sinksLater())
-                    .number("error", p.error());
-        } else {
-            to.nothing("floats_to_the_end")
-                    .nothing("floats_at_once")
-                    .nothing("rises_later")
-                    .nothing("stays_down")
-                    .nothing("sinks_later")
-                    .nothing("error");
-        }
-        to.end();
+        to.object("probability")
+                .number("floats_to_the_end", told(known, Probability::floatsToTheEnd))
+                .number("floats_at_once", told(known, Probability::floatsAtOnce))
+                .number("rises_later", known.map(Probability::risesLater).orElseGet(OptionalDouble::empty))
+                .number("stays_down", known.map(Probability::staysDown).orElseGet(OptionalDouble::empty))
+                .number("sinks_later", known.map(Probability::sinksLater).orElseGet(OptionalDouble::empty))
+                .number("error", told(known, Probability::error))
+                .end();
+    }
+
+    /** A number of something that may not be known. */
+    private static <T> OptionalDouble told(Optional<T> known, ToDoubleFunction<T> number) {
+        return known.stream().mapToDouble(number).findFirst();
     }
 
     /** What the spread of the margin comes from, largest first; a total of NaN (after a measurement) is null. */

@@ -4,12 +4,17 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.result.Probability;
 
 /**
  * What was measured on other pieces and what the answer was before, as the key {@code measured} of {@code float}, {@code fizz}
@@ -43,30 +48,31 @@ final class MeasuredKeys {
         }
         MeasurementEffect known = narrowing.get();
         to.object("measured");
-        timed(to, "fizz", known.seen().fizz().stream().findFirst());
-        timed(to, "rise", known.seen().rise().stream().findFirst());
-        weighed(to, known.seen().weighed());
-        lift(to, known.seen().lift().stream().findFirst());
+        Observations seen = known.seen();
+        first(to, "fizz", seen.fizz().stream().findFirst(), MeasuredKeys::timed);
+        first(to, "rise", seen.rise().stream().findFirst(), MeasuredKeys::timed);
+        first(to, "weighed", seen.weighed(), MeasuredKeys::weighed);
+        first(to, "lift", seen.lift().stream().findFirst(), MeasuredKeys::held);
         to.array("further");
-        known.seen().fizz().stream().skip(1).forEach(piece -> further(to, "fizz", piece));
-        known.seen().rise().stream().skip(1).forEach(piece -> further(to, "rise", piece));
-        known.seen().lift().stream().skip(1).forEach(piece -> further(to, piece));
-        known.seen().weighed().ifPresent(first -> first.others().forEach(piece -> further(to, piece)));
-        known.seen().results().forEach(piece -> further(to, piece));
-        known.seen().dried().forEach(pieces -> further(to, pieces));
+        further(to, "fizz", seen.fizz().stream().skip(1), MeasuredKeys::timed);
+        further(to, "rise", seen.rise().stream().skip(1), MeasuredKeys::timed);
+        further(to, "lift", seen.lift().stream().skip(1), MeasuredKeys::held);
+        further(
+                to,
+                "weighed",
+                seen.weighed().stream().flatMap(piece -> piece.others().stream()),
+                MeasuredKeys::weighed);
+        further(to, "result", seen.results().stream(), MeasuredKeys::dropped);
+        further(to, "drying log", seen.dried().stream(), MeasuredKeys::logged);
         to.endArray();
         to.number("effective_draws", known.effectiveDraws());
         // the answer as it was without these measurements
         to.object("before");
-        OptionalDouble floats = known.probability().isPresent()
-                ? OptionalDouble.of(known.probability().get().floatsAtOnce())
-                : OptionalDouble.empty();
-        OptionalDouble later =
-                known.probability().isPresent() ? known.probability().get().risesLater() : OptionalDouble.empty();
-        OptionalDouble end = known.probability().isPresent()
-                ? OptionalDouble.of(known.probability().get().floatsToTheEnd())
-                : OptionalDouble.empty();
-        to.number("floats_to_the_end", end).number("floats_at_once", floats).number("rises_later", later);
+        to.number("floats_to_the_end", chance(known, Probability::floatsToTheEnd))
+                .number("floats_at_once", chance(known, Probability::floatsAtOnce))
+                .number(
+                        "rises_later",
+                        known.probability().map(Probability::risesLater).orElseGet(OptionalDouble::empty));
         to.interval("spare_at_drop_g", known.spareAtDrop(), GRAMS)
                 .interval("rise_time_s", known.riseTime(), 1)
                 .interval("fizz_time_s", known.fizzTime(), 1)
@@ -75,100 +81,65 @@ final class MeasuredKeys {
                 .end();
     }
 
-    /** The first fizz or rise time under its key, or null. */
-    private static void timed(AnswerWriter to, String key, Optional<TimedPiece> piece) {
+    /** A chance without the measurements; empty without draws. */
+    private static OptionalDouble chance(MeasurementEffect known, ToDoubleFunction<Probability> which) {
+        return known.probability().stream().mapToDouble(which).findFirst();
+    }
+
+    /** The first measurement of a kind under its key, or null. */
+    private static <T> void first(AnswerWriter to, String key, Optional<T> piece, BiConsumer<AnswerWriter, T> keys) {
         if (piece.isEmpty()) {
             to.nothing(key);
             return;
         }
         to.object(key);
-        values(to, piece.get());
+        keys.accept(to, piece.get());
         to.end();
     }
 
+    /** Further measurements of a kind, each an element of the array. */
+    private static <T> void further(AnswerWriter to, String what, Stream<T> pieces, BiConsumer<AnswerWriter, T> keys) {
+        pieces.forEach(piece -> {
+            to.object().text("what", what);
+            keys.accept(to, piece);
+            to.end();
+        });
+    }
+
     /** Keys of a timed piece: s, g, mm. */
-    private static void values(AnswerWriter to, TimedPiece piece) {
+    private static void timed(AnswerWriter to, TimedPiece piece) {
         to.number("time_s", piece.time())
                 .number("spread_s", piece.deviation())
                 .number("mass_g", piece.mass(), GRAMS)
                 .number("left_mm", piece.left(), MILLIMETRES);
     }
 
-    /** The first reading of a piece held under water, or null. */
-    private static void lift(AnswerWriter to, Optional<HeldPiece> piece) {
-        if (piece.isEmpty()) {
-            to.nothing("lift");
-            return;
-        }
-        to.object("lift");
-        values(to, piece.get());
-        to.end();
-    }
-
     /** Keys of a piece held under water: g, s. */
-    private static void values(AnswerWriter to, HeldPiece piece) {
+    private static void held(AnswerWriter to, HeldPiece piece) {
         to.number("reading_g", inGrams(piece.reading()))
                 .number("spread_g", inGrams(piece.deviation()))
                 .number("after_s", piece.seconds())
                 .number("mass_g", piece.mass(), GRAMS);
     }
 
-    /** The first weighed piece, or null. */
-    private static void weighed(AnswerWriter to, Optional<WeighedPiece> piece) {
-        if (piece.isEmpty()) {
-            to.nothing("weighed");
-            return;
-        }
-        to.object("weighed");
-        values(to, piece.get());
-        to.end();
-    }
-
     /** Keys of a weighed piece: g, kPa. */
-    private static void values(AnswerWriter to, WeighedPiece piece) {
+    private static void weighed(AnswerWriter to, WeighedPiece piece) {
         to.number("damp_mass_g", inGrams(piece.dampMass()))
                 .number("spread_g", inGrams(piece.deviation()))
                 .number("pressure_kPa", piece.pressure() * KILO)
                 .text("shape", piece.shape().map(shape -> shape.text()));
     }
 
-    /** A second or later time, as an element of the array. */
-    private static void further(AnswerWriter to, String what, TimedPiece piece) {
-        to.object().text("what", what);
-        values(to, piece);
-        to.end();
+    /** Keys of what a piece did when it was let go: its result, and its mass before, g. */
+    private static void dropped(AnswerWriter to, DroppedPiece piece) {
+        to.text("result", piece.result().word()).number("mass_g", piece.mass(), GRAMS);
     }
 
-    private static void further(AnswerWriter to, HeldPiece piece) {
-        to.object().text("what", "lift");
-        values(to, piece);
-        to.end();
-    }
-
-    private static void further(AnswerWriter to, WeighedPiece piece) {
-        to.object().text("what", "weighed");
-        values(to, piece);
-        to.end();
-    }
-
-    /** What a piece did when it was let go; all of them stand under {@code further}. */
-    private static void further(AnswerWriter to, DroppedPiece piece) {
-        to.object()
-                .text("what", "result")
-                .text("result", piece.result().word())
-                .number("mass_g", piece.mass(), GRAMS)
-                .end();
-    }
-
-    /** A drying log; all of them stand under {@code further}. */
-    private static void further(AnswerWriter to, LoggedPieces pieces) {
+    /** Keys of a drying log: the shape, and the number of weighings of all its pieces. */
+    private static void logged(AnswerWriter to, LoggedPieces pieces) {
         int weighings = pieces.log().pieces().stream()
                 .mapToInt(one -> one.times().size())
                 .sum();
-        to.object()
-                .text("what", "drying log")
-                .text("shape", pieces.shape().text())
-                .whole("weighings", weighings)
-                .end();
+        to.text("shape", pieces.shape().text()).whole("weighings", weighings);
     }
 }

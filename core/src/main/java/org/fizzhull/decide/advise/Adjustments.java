@@ -164,10 +164,7 @@ final class Adjustments {
     /** Moles of a group in one mix. */
     private static double groups(Recipe recipe, Property groups) {
         double moles = 0;
-        for (Part part : recipe.dry()) {
-            moles += part.mass() * part.ingredient().molesPerKilogram(groups);
-        }
-        for (Part part : recipe.wet()) {
+        for (Part part : recipe.parts()) {
             moles += part.mass() * part.ingredient().molesPerKilogram(groups);
         }
         return moles;

@@ -14,7 +14,7 @@ import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.Probability;
@@ -122,7 +122,7 @@ final class Appraiser {
 
     /** The piece out of the mould; empty for a finished one. */
     private Optional<PressForecast.PieceOut> out(Shape shape, Making making) {
-        if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
+        if (!(making instanceof Moulded)) {
             return Optional.empty();
         }
         PressPredictor press =
@@ -132,7 +132,7 @@ final class Appraiser {
 
     /** When the piece is dry, s from pressing; empty for a finished one. */
     private Optional<Interval> ready(Shape shape, Making making) {
-        if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
+        if (!(making instanceof Moulded)) {
             return Optional.empty();
         }
         DryPredictor dry =

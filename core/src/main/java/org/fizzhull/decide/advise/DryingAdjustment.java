@@ -49,17 +49,8 @@ record DryingAdjustment(Step.Kind kind, DryingConditions conditions) implements 
         // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - level * FIVE_PERCENT;
-        DryingConditions changed = new DryingConditions(
-                air.withHumidity(drier),
-                conditions.room(),
-                conditions.standing(),
-                conditions.fan(),
-                conditions.open(),
-                conditions.wrap(),
-                conditions.wrapped(),
-                conditions.storage());
         Step step = new Step(
                 kind, "", new Setting.Amount(air.humidity(), Unit.PERCENT), new Setting.Amount(drier, Unit.PERCENT));
-        return Optional.of(new Changed(design.dried(changed), step));
+        return Optional.of(new Changed(design.dried(conditions.in(air.withHumidity(drier))), step));
     }
 }

@@ -66,10 +66,7 @@ public final class Limits {
     /** Share of a role in the damp mix, 0 to 1. */
     private static double share(Recipe recipe, Role role) {
         double mass = 0;
-        for (Part part : recipe.wet()) {
-            mass += part.ingredient().role() == role ? part.mass() : 0;
-        }
-        for (Part part : recipe.dry()) {
+        for (Part part : recipe.parts()) {
             mass += part.ingredient().role() == role ? part.mass() : 0;
         }
         return mass / recipe.mass();

@@ -9,10 +9,19 @@ import org.fizzhull.decide.advise.Step.Setting;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
-/** Less damp mix in the mould, or a lighter finished piece, step by step, down to four fifths of what it was. */
+/**
+ * Less damp mix in the mould, or a lighter finished piece, on the marks of the scale: whole steps, down to four fifths of what
+ * it was.
+ *
+ * @param mass what it was, kg
+ * @param step of the scale, kg
+ */
 record WeightAdjustment(double mass, double step) implements Adjustment {
     /** Less than this share of the fill is another piece, not a change. */
     private static final double MOST_LESS = 0.2;
+
+    /** A weight this near a mark, in steps, stands on it. */
+    private static final double ON_MARK = 1e-6;
 
     /** Parts of a gram to which a proposal is told. */
     private static final double PARTS = 1e6;
@@ -35,8 +44,9 @@ record WeightAdjustment(double mass, double step) implements Adjustment {
 
     @Override
     public Optional<Changed> at(Design design, int level) {
-        // what can be typed: the last bits of a difference are not part of a proposal
-        double less = grams(Math.rint(inGrams(mass - level * step) * PARTS) / PARTS);
+        // what can be typed: the last bits of a product are not part of a proposal
+        double marks = Math.ceil(mass / step - ON_MARK) - level;
+        double less = grams(Math.rint(inGrams(marks * step) * PARTS) / PARTS);
         try {
             Design.Filling lighter = lighter(design.filling(), less);
             Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));

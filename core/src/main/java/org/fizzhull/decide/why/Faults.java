@@ -1,6 +1,5 @@
 package org.fizzhull.decide.why;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
@@ -171,19 +170,10 @@ final class Faults {
             return Optional.empty();
         }
         Recipe recipe = design.recipe().get();
-        List<Part> wet = new ArrayList<>();
-        for (Part part : recipe.wet()) {
-            wet.add(new Part(part.ingredient(), factor * part.mass(), part.sigma()));
-        }
-        Recipe other = new Recipe(
-                recipe.name(),
-                recipe.dry(),
-                wet,
-                recipe.acidLast(),
-                recipe.prices(),
-                recipe.limits(),
-                recipe.notices());
-        return Optional.of(new Faulty(design.of(other), factors));
+        List<Part> wet = recipe.wet().stream()
+                .map(part -> new Part(part.ingredient(), factor * part.mass(), part.sigma()))
+                .toList();
+        return Optional.of(new Faulty(design.of(recipe.withLines(recipe.dry(), wet)), factors));
     }
 
     /** Drying in damper air. */
@@ -193,8 +183,6 @@ final class Faults {
         }
         DryingConditions dry = design.drying().get();
         RoomAir air = dry.air().withHumidity(Math.min(DAMPEST, dry.air().humidity() + DAMPER));
-        DryingConditions damper = new DryingConditions(
-                air, dry.room(), dry.standing(), dry.fan(), dry.open(), dry.wrap(), dry.wrapped(), dry.storage());
-        return Optional.of(new Faulty(design.dried(damper), factors));
+        return Optional.of(new Faulty(design.dried(dry.in(air)), factors));
     }
 }

@@ -16,7 +16,6 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -125,7 +124,7 @@ record Hypothesis(
                 .filter(i -> symptom.shownBy(mass, once[i], end[i]))
                 .mapToDouble(i -> symptom.ofTheDrop() ? once[i] : end[i])
                 .toArray();
-        return shown.length == 0 ? critical.interval() : OutcomeStatistics.interval95(Statistics.sorted(shown));
+        return shown.length == 0 ? critical.interval() : OutcomeStatistics.intervalOf(shown);
     }
 
     private static Why.Way way(Interval limit, Optional<DryForecast> dry, Map<Check, Interval> readings) {

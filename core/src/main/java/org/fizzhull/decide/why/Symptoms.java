@@ -10,9 +10,8 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatingAttitude;
@@ -190,7 +189,7 @@ final class Symptoms {
     /** Chance of a feel out of the mould; 0 for a finished piece. */
     private double feels(Feel feel) {
         Making making = faulty.made().making();
-        if (!(making instanceof FilledMould) && !(making instanceof PressedMould)) {
+        if (!(making instanceof Moulded)) {
             return 0;
         }
         PressPredictor press =

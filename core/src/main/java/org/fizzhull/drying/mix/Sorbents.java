@@ -22,17 +22,15 @@ final class Sorbents {
      */
     static List<Sorbent> of(Recipe recipe) {
         List<Sorbent> found = new ArrayList<>();
-        for (Part part : recipe.dry()) {
-            Gab isotherm = Gab.of(part.ingredient()).orElse(null);
+        int powders = recipe.dry().size();
+        List<Part> parts = recipe.parts();
+        for (int i = 0; i < parts.size(); i++) {
+            Gab isotherm = Gab.of(parts.get(i).ingredient()).orElse(null);
             if (isotherm != null) {
-                double weighed = part.mass() / recipe.dryMass();
-                found.add(new Sorbent(weighed / (1 + isotherm.waterAt(AS_BOUGHT)), isotherm, true));
-            }
-        }
-        for (Part part : recipe.wet()) {
-            Gab isotherm = Gab.of(part.ingredient()).orElse(null);
-            if (isotherm != null) {
-                found.add(new Sorbent(part.mass() / recipe.dryMass(), isotherm, false));
+                boolean powder = i < powders;
+                double weighed = parts.get(i).mass() / recipe.dryMass();
+                double bought = powder ? isotherm.waterAt(AS_BOUGHT) : 0;
+                found.add(new Sorbent(weighed / (1 + bought), isotherm, powder));
             }
         }
         return List.copyOf(found);

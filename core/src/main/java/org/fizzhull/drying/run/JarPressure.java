@@ -20,8 +20,7 @@ public record JarPressure(double gas, double overpressure) {
     /** The caution that goes with every figure. */
     public static final Notice CAUTION = Notice.caution(
             "sealed-jars-burst",
-            "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it. Computed as an"
-                    + " ideal gas; a real gas shows somewhat less at high pressure, which is no safety.");
+            "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it.");
 
     /**
      * {@return the pressure once a share of the fizz has gone off inside}

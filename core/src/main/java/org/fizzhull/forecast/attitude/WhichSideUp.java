@@ -2,21 +2,33 @@ package org.fizzhull.forecast.attitude;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.shape.Shape;
 
 /**
  * Whether the life of a floating piece hangs on which side it keeps up. Still water keeps the side up that is nearest
- * to the centre, gas under the piece can turn it over: a dome floats with a third of its surface dry or with a tenth.
- * Only what is wet fizzes away, so that its time goes as one over the wet share. A notice for the reader, no part of
- * the voyage, which keeps the nearest side up ({@link org.fizzhull.voyage.VoyageForm}). Stateless.
+ * to the centre; gas under the piece may turn it over, which nobody has watched. A notice for the reader, no part of the
+ * voyage ({@link org.fizzhull.voyage.VoyageForm}). Stateless.
+ *
+ * <ol>
+ *   <li>A flat face that keeps up stays dry ({@link Shape#depthProfileAfloat}): told is how much sooner the piece is
+ *       gone where it rolls about and every face gets wet.
+ *   <li>Of another piece only what is wet fizzes away, so that its time goes as one over the wet share: told is the time
+ *       with the other side up.
+ * </ol>
  */
 public final class WhichSideUp {
     /** Share of the hull under water of a piece that floats by its gas (judgement). */
     private static final double DEEP = 0.95;
+
+    /** Share of the volume that counts as the end. */
+    private static final double END = 0.01;
 
     /** Difference of the two times below which nothing is told, a share (judgement). */
     private static final double TOLD = 0.1;
@@ -29,22 +41,53 @@ public final class WhichSideUp {
      * @param shape form of the floating piece
      */
     public static Optional<Notice> notice(Shape shape) {
+        RestingAttitude rest = shape.restingAttitude();
+        Optional<DepthProfile> kept = shape.depthProfileAfloat(rest);
+        if (kept.isPresent()) {
+            double rolling = ending(shape.depthProfile(Exposure.ALL)) / ending(kept.get()) - 1;
+            return told(
+                    rolling,
+                    "How long it fizzes afloat hangs on its flat side: times are for that side up and dry, which still water"
+                            + " keeps there; rolled about by its gas until every side is wet, it lasts about ",
+                    ".");
+        }
         Optional<Hull> hull = shape.hull();
         if (hull.isEmpty()) {
             return Optional.empty();
         }
-        Vec3 up = shape.restingAttitude().nearest();
+        Vec3 up = rest.nearest();
         // time with the other side up over that with the nearest, less 1: the inverse ratio of the wet shares
         double other = wet(hull.get(), up) / wet(hull.get(), up.times(-1)) - 1;
-        if (Math.abs(other) < TOLD) {
-            return Optional.empty();
-        }
-        return Optional.of(new Notice(
-                "side-up",
+        return told(
+                other,
                 "How long it fizzes afloat hangs on which side stays up: times are for its nearest side up, which still water"
-                        + " keeps there; the other way up it lasts about " + Math.round(100 * Math.abs(other)) + " % "
-                        + (other < 0 ? "shorter" : "longer")
-                        + ". It is taken to keep its shape as it shrinks; in truth its underside goes first."));
+                        + " keeps there; the other way up it lasts about ",
+                ". It is taken to turn about and keep its shape as it shrinks.");
+    }
+
+    /** The notice of a time that is longer by a share, negative for shorter, between its words. */
+    private static Optional<Notice> told(double longer, String before, String after) {
+        return Math.abs(longer) < TOLD
+                ? Optional.empty()
+                : Optional.of(new Notice(
+                        "side-up",
+                        before + Math.round(100 * Math.abs(longer)) + " % " + (longer < 0 ? "shorter" : "longer") + after));
+    }
+
+    /** Depth at which a hundredth of the volume is left, m, by halving. */
+    private static double ending(DepthProfile profile) {
+        double end = END * profile.volume(0);
+        double low = 0;
+        double high = profile.deepest();
+        for (int pass = 0; pass < 30; pass++) {
+            double middle = (low + high) / 2;
+            if (profile.volume(middle) > end) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** Wet share of the surface, 0 to 1, of a hull nearly awash with its {@code up} upward. */

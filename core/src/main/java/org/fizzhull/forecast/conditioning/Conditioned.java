@@ -23,6 +23,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.sampling.Draws;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Posterior;
 
@@ -118,6 +119,20 @@ public final class Conditioned {
                 proposals(prepared),
                 checked(prepared, seen, sampling, workers),
                 check(seen));
+    }
+
+    /**
+     * {@return a run over what the measurements leave of the inputs; over the priors where nothing was measured}
+     *
+     * @param known what the measurements say; empty without any, or to leave them out
+     * @param factors the uncertain inputs
+     * @param draws number of draws, above 0
+     * @param seed seed of the draws
+     * @param workers what computes the blocks of draws
+     */
+    public static Draws draws(Optional<Conditioned> known, Factors factors, int draws, long seed, Workers workers) {
+        Optional<Posterior> after = known.flatMap(Conditioned::posterior);
+        return after.isPresent() ? after.get().thinned(draws) : factors.draws(draws, seed, workers);
     }
 
     /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */

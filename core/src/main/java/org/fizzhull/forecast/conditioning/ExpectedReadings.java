@@ -18,7 +18,6 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.MonteCarlo;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What was to be expected of the measured pieces before they were measured, of each kind the first piece: 95 %
@@ -55,7 +54,7 @@ record ExpectedReadings(
         Factors asked = prepared.factors();
         MonteCarlo run = run(asked, sampling, workers);
         Optional<Interval> fizz = Observations.first(seen.fizz())
-                .map(piece -> interval(run.draws(() -> {
+                .map(piece -> OutcomeStatistics.intervalOf(run.draws(() -> {
                     TimedVoyage voyage = new TimedVoyage(prepared, piece.mass());
                     return voyage::fizz;
                 })));
@@ -75,12 +74,14 @@ record ExpectedReadings(
             }
             floaters += time > 0 ? 0 : 1.0 / rise.length;
         }
-        Optional<Interval> when = risers == 0 ? Optional.empty() : Optional.of(interval(Arrays.copyOf(times, risers)));
+        Optional<Interval> when = risers == 0
+                ? Optional.empty()
+                : Optional.of(OutcomeStatistics.intervalOf(Arrays.copyOf(times, risers)));
         // what the scale would have shown of a pressed piece, and of one held under
         Optional<Interval> mass =
                 seen.weighed().map(piece -> mass(question.making(), question.shape(), asked, piece, run));
         Optional<Interval> lift = Observations.first(seen.lift())
-                .map(piece -> interval(run.draws(() -> {
+                .map(piece -> OutcomeStatistics.intervalOf(run.draws(() -> {
                     DunkReading bowl = new DunkReading(prepared, piece);
                     return inputs -> bowl.reading(inputs, true);
                 })));
@@ -102,7 +103,7 @@ record ExpectedReadings(
 
     /** Interval of the weight of a pressed piece, kg, hand and press at their medians. */
     private static Interval mass(Making making, Shape shape, Factors factors, WeighedPiece piece, MonteCarlo run) {
-        return interval(run.draws(() -> {
+        return OutcomeStatistics.intervalOf(run.draws(() -> {
             PressedWeightSolver solve = new PressedWeightSolver(piece, making, shape, factors);
             return inputs -> solve.mass(inputs, 0.5, 0.5);
         }));
@@ -110,13 +111,7 @@ record ExpectedReadings(
 
     /** At most 1,024 draws of the priors. */
     private static MonteCarlo run(Factors factors, Sampling sampling, Workers workers) {
-        int draws = Math.min(DRAWS, sampling.samples());
-        return new MonteCarlo(factors.priors(), factors.columns(), draws, sampling.seed(), workers);
-    }
-
-    /** Median and 95 % interval, in the unit of the draws. */
-    private static Interval interval(double[] y) {
-        return OutcomeStatistics.interval95(Statistics.sorted(y));
+        return factors.draws(Math.min(DRAWS, sampling.samples()), sampling.seed(), workers);
     }
 
     /**

@@ -93,7 +93,7 @@ public final class NextMeasurement {
             margin[i] = y[VoyageModel.END][i] - y[VoyageModel.MEAN][i];
             error[i] = Normal.quantile((i + 0.5) * GOLDEN % 1);
         }
-        Interval band = OutcomeStatistics.interval95(Statistics.sorted(margin));
+        Interval band = OutcomeStatistics.intervalOf(margin);
         width = band.high() - band.low();
     }
 

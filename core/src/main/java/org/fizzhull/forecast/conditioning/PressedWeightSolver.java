@@ -2,13 +2,13 @@ package org.fizzhull.forecast.conditioning;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.question.Factors;
@@ -85,7 +85,7 @@ public final class PressedWeightSolver {
     public PressedWeightSolver(WeighedPiece piece, Making making, Shape asked, Factors factors) {
         this.piece = piece;
         this.factors = factors;
-        mixed = new MixedDraw(PressModel.blend(making));
+        mixed = new MixedDraw(Moulded.of(making).blend());
         mould = mould(piece, making, asked);
         mouldDeviation = mouldDeviation(piece);
         for (WeighedPiece other : piece.others()) {
@@ -165,7 +165,7 @@ public final class PressedWeightSolver {
     private static MouldDimensions mould(WeighedPiece piece, Making making, Shape asked) {
         return piece.shape()
                 .map(shape -> MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape)))
-                .orElseGet(() -> PressModel.mould(making, asked));
+                .orElseGet(() -> Moulded.of(making).mould(asked));
     }
 
     /**

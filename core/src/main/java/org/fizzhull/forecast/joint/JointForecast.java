@@ -9,7 +9,6 @@ import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * One of several answers of a {@link JointPredictor}. Masses in kg, times in s. Immutable.
@@ -50,7 +49,7 @@ public final class JointForecast {
         this.question = question;
         this.piece = piece;
         this.attitudes = List.copyOf(attitudes);
-        this.mass = OutcomeStatistics.interval95(Statistics.sorted(mass));
+        this.mass = OutcomeStatistics.intervalOf(mass);
         damp = making[JointModel.DAMP];
         ready = making[JointModel.READY];
         this.baths = List.copyOf(baths);
@@ -79,9 +78,7 @@ public final class JointForecast {
 
     /** {@return the weight out of the mould; empty for a piece on the scale} */
     public Optional<Interval> damp() {
-        return Double.isNaN(damp[0])
-                ? Optional.empty()
-                : Optional.of(OutcomeStatistics.interval95(Statistics.sorted(damp)));
+        return Double.isNaN(damp[0]) ? Optional.empty() : Optional.of(OutcomeStatistics.intervalOf(damp));
     }
 
     /**

@@ -30,7 +30,6 @@ import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Draws;
 import org.fizzhull.uncertainty.sampling.MonteCarlo;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * Answers several questions in the same states of the world: draw i of one answer and draw i of another share
@@ -218,9 +217,7 @@ public final class JointPredictor {
         DropModel drop = new DropModel(prepared);
         return prepared.question().making() instanceof Weighed
                 ? drop.piece(centre)
-                : drop.piece(
-                        centre,
-                        OutcomeStatistics.interval95(Statistics.sorted(masses)).median());
+                : drop.piece(centre, OutcomeStatistics.intervalOf(masses).median());
     }
 
     /** A question in a bath; the form of an earlier bath serves again where the piece goes in the same way. */

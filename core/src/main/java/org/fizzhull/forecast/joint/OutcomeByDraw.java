@@ -114,7 +114,7 @@ public final class OutcomeByDraw {
 
     /** {@return the median and 95 % interval of {@link #headroom}} */
     public Interval headroomInterval() {
-        return OutcomeStatistics.interval95(Statistics.sorted(headroom));
+        return OutcomeStatistics.intervalOf(headroom);
     }
 
     /** {@return the time when 1 % of it is left, s, draw by draw; 0 in still water} */

@@ -3,12 +3,12 @@ package org.fizzhull.forecast.joint;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Maker;
-import org.fizzhull.forecast.maker.Packing;
-import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
@@ -49,8 +49,8 @@ final class TimedMaker implements Maker {
         if (making instanceof Weighed) {
             step = null;
         } else {
-            DryModel.Made made = DryModel.Made.of(making);
-            step = new Step(made.plan(), made.packing(shape), new PlannedDrying(shape, made.plan()));
+            Moulded made = Moulded.of(making);
+            step = new Step(made.plan(), Packing.of(made, shape), new PlannedDrying(shape, made.plan()));
         }
     }
 

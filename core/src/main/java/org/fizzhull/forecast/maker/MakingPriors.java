@@ -220,7 +220,7 @@ public final class MakingPriors {
         if (!blend.recipe().spread()) {
             return List.of();
         }
-        int lines = blend.recipe().dry().size() + blend.recipe().wet().size();
+        int lines = blend.recipe().parts().size();
         return List.of(new Factor(Input.RECIPE_SCORES, normal(0, 1), AMOUNTS, lines));
     }
 

@@ -83,6 +83,15 @@ public record DryingConditions(
         return new DryingConditions(air, room, standing, fan, seconds, wrap, wrapped, storage);
     }
 
+    /**
+     * {@return the same in other air of the drying room}
+     *
+     * @param other air that they dry in; with a closed room, the air that comes in
+     */
+    public DryingConditions in(RoomAir other) {
+        return new DryingConditions(other, room, standing, fan, open, wrap, wrapped, storage);
+    }
+
     /** {@return the time before storage, s} */
     public double drying() {
         return open + wrapped;

@@ -1,7 +1,8 @@
 package org.fizzhull.forecast.making;
 
-import java.io.Serializable;
+import org.fizzhull.shape.Shape;
 import java.util.Optional;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
@@ -22,8 +23,7 @@ import org.fizzhull.uncertainty.Prior;
  * @param hand spread of that mass across a batch, around 0, kg; empty for a single piece
  * @param plan what happens between press and bath
  */
-public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan)
-        implements Making, Serializable {
+public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, DryingPlan plan) implements Moulded {
     /**
      * Refuses what is missing, and what is no number.
      *
@@ -38,13 +38,8 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
-    public Optional<Blend> mix() {
-        return Optional.of(blend);
-    }
-
-    @Override
-    public boolean isDried() {
-        return !plan.phases().isEmpty();
+    public MouldDimensions.Filling filling(Shape shape) {
+        return MouldDimensions.Filling.usual(shape);
     }
 
     @Override

@@ -7,7 +7,7 @@ import org.fizzhull.uncertainty.Prior;
 
 /**
  * How the piece of a question came to be, and so what is known of it before the bath. Three ways, from the least
- * computed to the most:
+ * computed to the most, of which the last two start from a recipe ({@link Moulded}):
  *
  * <ul>
  *   <li>{@link Weighed}: on the scale as it goes into the bath; its weight is known, its making is not followed.
@@ -18,7 +18,7 @@ import org.fizzhull.uncertainty.Prior;
  * <p>Says what was done, in values that anybody can type; what is uncertain in it, and the piece that comes of it, is
  * computed elsewhere. Immutable.
  */
-public sealed interface Making extends Serializable permits Weighed, FilledMould, PressedMould {
+public sealed interface Making extends Serializable permits Weighed, Moulded {
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 

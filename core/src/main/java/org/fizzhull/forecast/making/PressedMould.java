@@ -1,6 +1,6 @@
 package org.fizzhull.forecast.making;
 
-import java.io.Serializable;
+import org.fizzhull.shape.Shape;
 import java.util.Optional;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.PressRange;
@@ -23,7 +23,7 @@ import org.fizzhull.uncertainty.Prior;
  */
 public record PressedMould(
         Blend blend, double pressure, double pressSpread, MouldDimensions.Filling filling, DryingPlan plan)
-        implements Making, Serializable {
+        implements Moulded {
     /**
      * Refuses what is missing, and what is no number.
      *
@@ -47,13 +47,8 @@ public record PressedMould(
     }
 
     @Override
-    public Optional<Blend> mix() {
-        return Optional.of(blend);
-    }
-
-    @Override
-    public boolean isDried() {
-        return !plan.phases().isEmpty();
+    public MouldDimensions.Filling filling(Shape shape) {
+        return filling;
     }
 
     @Override

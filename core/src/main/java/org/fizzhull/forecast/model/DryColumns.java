@@ -307,6 +307,6 @@ public final class DryColumns {
 
     /** Median and 95 % interval of a column, in its unit. */
     private Interval interval(int column) {
-        return OutcomeStatistics.interval95(Statistics.sorted(values[column]));
+        return OutcomeStatistics.intervalOf(values[column]);
     }
 }

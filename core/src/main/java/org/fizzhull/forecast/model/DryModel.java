@@ -4,18 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
-import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
@@ -49,10 +45,10 @@ public final class DryModel implements Model {
      * @param factors the uncertain inputs
      * @param columns where each draw is written
      */
-    public DryModel(Shape shape, Made made, Factors factors, DryColumns columns) {
+    public DryModel(Shape shape, Moulded made, Factors factors, DryColumns columns) {
         this.factors = factors;
         this.columns = columns;
-        packing = made.packing(shape);
+        packing = Packing.of(made, shape);
         plan = made.plan();
         off = new PlannedDrying(shape, plan);
         balance = new DropBalance(shape, Bath.at(Question.DEFAULT_TEMPERATURE));
@@ -108,40 +104,5 @@ public final class DryModel implements Model {
         double left = Math.max(last.duration(), ReadyTimes.LONGEST - dryingTime(drying));
         drying.add(last.lasting(left));
         return drying;
-    }
-
-    /**
-     * A making that has a recipe and a plan: what drying asks of it.
-     *
-     * @param blend powders and liquid by the recipe's middle amounts
-     * @param plan what happens between press and bath
-     * @param making the fill or the pressed piece itself
-     */
-    public record Made(Blend blend, DryingPlan plan, Making making) {
-        /**
-         * {@return the mix, plan and making of a made piece}
-         *
-         * @param making a fill or a pressed piece
-         * @throws IllegalArgumentException for a weighed piece, whose packing is not known
-         */
-        public static Made of(Making making) {
-            Given.all("making", making);
-            if (making instanceof FilledMould filled) {
-                return new Made(filled.blend(), filled.plan(), making);
-            }
-            if (making instanceof PressedMould pressed) {
-                return new Made(pressed.blend(), pressed.plan(), making);
-            }
-            throw new IllegalArgumentException("drying asks for a recipe that fills or is pressed into the mould");
-        }
-
-        /**
-         * {@return how densely the powders of each draw lie}
-         *
-         * @param shape form of the piece
-         */
-        public Packing packing(Shape shape) {
-            return Packing.of(making, shape);
-        }
     }
 }

@@ -1,9 +1,10 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.maker.MakingPriors;
-import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.maker.MakingPriors;
+import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
@@ -32,8 +33,8 @@ public record FreshPowder(Blend blend, double mass) {
             Blend blend = weighed.blend().orElseThrow();
             return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }
-        DryModel.Made made = DryModel.Made.of(making);
-        Packing.Packed packed = made.packing(question.shape()).of(Draw.of(asked.rows(), asked.medians()), 1);
+        Moulded made = Moulded.of(making);
+        Packing.Packed packed = Packing.of(made, question.shape()).of(Draw.of(asked.rows(), asked.medians()), 1);
         return new FreshPowder(
                 made.blend(),
                 packed.solidFraction() * packed.trueDensity() * question.shape().volume());

@@ -93,6 +93,15 @@ public record OutcomeStatistics(
     }
 
     /**
+     * {@return median, 2.5 and 97.5 % point of draws in any order}
+     *
+     * @param draws the values; they stay as they are
+     */
+    public static Interval intervalOf(double[] draws) {
+        return interval95(Statistics.sorted(draws));
+    }
+
+    /**
      * {@return the median and symmetric 95 % interval of sorted draws}
      *
      * @param sorted draws in ascending order

@@ -6,6 +6,7 @@ import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
@@ -15,7 +16,6 @@ import org.fizzhull.pressing.powder.EarlyReaction;
 import org.fizzhull.pressing.powder.LiquidScan;
 import org.fizzhull.pressing.powder.MixingRoom;
 import org.fizzhull.pressing.powder.Press;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.sampling.Model;
@@ -50,7 +50,7 @@ public final class PressModel implements Model {
     private static final double LEAST = 1e-6;
 
     /** How the piece is made: a fill or a pressed piece. */
-    private final Making making;
+    private final Moulded making;
     /** Uncertain inputs of a press. */
     private final Factors factors;
     /** Mixes the draws of the recipe. */
@@ -102,55 +102,17 @@ public final class PressModel implements Model {
             MixingRoom room,
             double[][] columns,
             @Nullable LiquidScan scan) {
-        this.making = making;
+        this.making = Moulded.of(making);
         this.scan = scan;
         this.factors = factors;
         this.room = room;
         this.columns = columns;
-        Blend blend = blend(making);
-        mould = mould(making, shape);
+        Blend blend = this.making.blend();
+        mould = this.making.mould(shape);
         mixed = new MixedDraw(blend);
         reaction = EarlyReaction.standard(blend);
         press = Press.of(blend);
         piece = made(factors.medians());
-    }
-
-    /**
-     * {@return the mix of a fill or a pressed piece}
-     *
-     * @param making a fill or a pressed piece
-     * @throws IllegalArgumentException for a weighed piece
-     */
-    public static Blend blend(Making making) {
-        Given.all("making", making);
-        if (making instanceof PressedMould pressed) {
-            return pressed.blend();
-        } else if (making instanceof FilledMould filled) {
-            return filled.blend();
-        }
-        throw new IllegalArgumentException("a piece on the scale tells nothing of a press");
-    }
-
-    /**
-     * {@return the mould of the shape, filled as the making says}
-     *
-     * @param making a fill or a pressed piece
-     * @param shape form of the piece
-     */
-    public static MouldDimensions mould(Making making, Shape shape) {
-        Given.all("making", making);
-        return MouldDimensions.of(shape, filling(making, shape));
-    }
-
-    /**
-     * {@return how it is pressed, where that was said; else the usual way of the shape}
-     *
-     * @param making how the piece is made
-     * @param shape form of the piece
-     */
-    public static MouldDimensions.Filling filling(Making making, Shape shape) {
-        Given.all("making", making);
-        return making instanceof PressedMould pressed ? pressed.filling() : MouldDimensions.Filling.usual(shape);
     }
 
     /**

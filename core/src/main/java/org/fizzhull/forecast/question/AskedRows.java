@@ -77,6 +77,11 @@ final class AskedRows {
     }
 
     private static boolean isMissing(Factor row, List<Factor> among) {
-        return among.stream().noneMatch(other -> other.input() == row.input());
+        for (Factor other : among) {
+            if (other.input() == row.input()) {
+                return false;
+            }
+        }
+        return true;
     }
 }

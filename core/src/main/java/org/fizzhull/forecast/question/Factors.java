@@ -17,9 +17,11 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.sampling.ScaledPrior;
+import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -109,7 +111,12 @@ public final class Factors implements Serializable {
      */
     public Optional<Factor> row(Input input) {
         Given.all("input", input);
-        return rows.stream().filter(row -> row.input() == input).findFirst();
+        for (Factor row : rows) {
+            if (row.input() == input) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -265,7 +272,23 @@ public final class Factors implements Serializable {
 
     /** {@return whether some of its inputs are drawn together, as a bench leaves them} */
     public boolean isDependent() {
-        return rows.stream().anyMatch(row -> dependence.holds(row.input()));
+        for (Factor row : rows) {
+            if (dependence.holds(row.input())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * {@return a run over its inputs}
+     *
+     * @param draws number of draws, above 0
+     * @param seed seed of the draws
+     * @param workers what computes the blocks of draws
+     */
+    public MonteCarlo draws(int draws, long seed, Workers workers) {
+        return new MonteCarlo(priors(), columns(), draws, seed, workers);
     }
 
     /** {@return the priors of every column, in the order of the rows} */
@@ -290,7 +313,12 @@ public final class Factors implements Serializable {
 
     /** {@return the medians of every column, in the order of the rows} */
     public double[] medians() {
-        return priors().stream().mapToDouble(Prior::median).toArray();
+        List<Prior> priors = priors();
+        double[] medians = new double[priors.size()];
+        for (int i = 0; i < medians.length; i++) {
+            medians[i] = priors.get(i).median();
+        }
+        return medians;
     }
 
     /**

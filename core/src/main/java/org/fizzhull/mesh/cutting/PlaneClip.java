@@ -39,10 +39,8 @@ public final class PlaneClip {
      * @param nz third component
      */
     public double reach(double nx, double ny, double nz) {
-        int at = tree.farthest(nx, ny, nz);
-        int place = at / 9;
-        int i = at % 9;
-        return nx * tree.at(place, i) + ny * tree.at(place, i + 1) + nz * tree.at(place, i + 2);
+        Vec3 at = tree.farthest(nx, ny, nz);
+        return nx * at.x() + ny * at.y() + nz * at.z();
     }
 
     /**

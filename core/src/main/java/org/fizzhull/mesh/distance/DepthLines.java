@@ -143,13 +143,17 @@ final class DepthLines {
             }
         }
         EigenDecomposition found = new EigenDecomposition(new Array2DRowRealMatrix(moments, false));
+        double[][] principal = new double[3][];
+        for (int k = 0; k < 3; k++) {
+            principal[k] = found.getEigenvector(k).toArray();
+        }
+        double[] skew = skew(mesh, body.centroid(), principal);
         double[][] axis = new double[3][3];
         for (int k = 0; k < 3; k++) {
-            double[] principal = found.getEigenvector(k).toArray();
-            double sign = skew(mesh, body, principal) < 0 ? -1 : 1;
+            double sign = skew[k] < 0 ? -1 : 1;
             for (int j = 0; j < 3; j++) {
                 for (int x = 0; x < 3; x++) {
-                    axis[j][x] += sign * TILT[j][k] * principal[x];
+                    axis[j][x] += sign * TILT[j][k] * principal[k][x];
                 }
             }
         }
@@ -163,23 +167,27 @@ final class DepthLines {
     }
 
     /**
-     * 120 times the third moment of the body along an axis about its centroid: tells one end of a principal axis
-     * from the other, so that a turned body meets the same lines.
+     * 120 times the third moments of the body along three axes at right angles through its centroid: they tell one end of
+     * a principal axis from the other, so that a turned body meets the same lines.
      */
-    private static double skew(TriangleMesh mesh, MassProperties body, double[] n) {
-        Vec3 along = new Vec3(n[0], n[1], n[2]);
-        Vec3[] p = new Vec3[3];
-        double sum = 0;
+    private static double[] skew(TriangleMesh mesh, Vec3 centroid, double[][] n) {
+        double[] middle = {centroid.x(), centroid.y(), centroid.z()};
+        double[] p = new double[9];
+        double[] sum = new double[3];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 3; k++) {
-                int v = mesh.corner(f, k);
-                p[k] = new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2)).minus(body.centroid());
+            for (int i = 0; i < 9; i++) {
+                p[i] = mesh.at(mesh.corner(f, i / 3), i % 3) - middle[i % 3];
             }
-            double a = p[0].dot(along);
-            double b = p[1].dot(along);
-            double c = p[2].dot(along);
-            double cubes = a * a * (a + b + c) + b * b * (a + b + c) + c * c * (a + b + c) + a * b * c;
-            sum += p[0].dot(p[1].cross(p[2])) * cubes;
+            // six times the volume of the tetrahedron over the facet
+            double six = p[0] * (p[4] * p[8] - p[5] * p[7])
+                    + p[1] * (p[5] * p[6] - p[3] * p[8])
+                    + p[2] * (p[3] * p[7] - p[4] * p[6]);
+            for (int k = 0; k < 3; k++) {
+                double a = n[k][0] * p[0] + n[k][1] * p[1] + n[k][2] * p[2];
+                double b = n[k][0] * p[3] + n[k][1] * p[4] + n[k][2] * p[5];
+                double c = n[k][0] * p[6] + n[k][1] * p[7] + n[k][2] * p[8];
+                sum[k] += six * ((a * a + b * b + c * c) * (a + b + c) + a * b * c);
+            }
         }
         return sum;
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -187,16 +188,15 @@ public final class FacetTree {
     }
 
     /**
-     * The corner that lies farthest along a direction.
+     * {@return the corner that lies farthest along a direction, m}
      *
      * @param nx first component of the unit normal
      * @param ny second component
      * @param nz third component
-     * @return index of its coordinates among all: nine times the place of the facet and three times the corner,
-     *     see {@link #at}
      */
-    public int farthest(double nx, double ny, double nz) {
-        return farthest(0, nx, ny, nz, -1);
+    public Vec3 farthest(double nx, double ny, double nz) {
+        int i = farthest(0, nx, ny, nz, -1);
+        return new Vec3(corner[i], corner[i + 1], corner[i + 2]);
     }
 
     private int farthest(int node, double nx, double ny, double nz, int known) {

@@ -53,7 +53,7 @@ public final class RayTable {
         this.vAxis = (axis + 2) % 3;
         this.u = u;
         this.v = v;
-        across = (int) Math.ceil(Math.sqrt(u.length));
+        across = (int) Math.max(1, Math.ceil(Math.sqrt(u.length)));
         u0 = Arrays.stream(u).min().orElse(0);
         v0 = Arrays.stream(v).min().orElse(0);
         du = cellSize(Arrays.stream(u).max().orElse(0) - u0);

@@ -51,18 +51,29 @@ final class SpillSweep {
         Arrays.fill(next, -1);
     }
 
-    /** The sign of the surface around each vertex without lower neighbours: above 0 a pit, below 0 an underside, else 0. */
+    /**
+     * For each vertex without lower neighbours above 0 where there is air just over it, a pit, and below 0 where there is
+     * material, an underside; 0 for all others. A level a little higher cuts the facets around the vertex in a closed
+     * polygon, whose area tells by its sign what is inside: a facet whose other corners stand h and g higher adds its own
+     * shadow over h g. Summed without those heights a steep facet, however narrow at the vertex, would outweigh a flat one.
+     */
     static byte[] births(TriangleMesh mesh, Neighbours near) {
-        double[] shadow = new double[mesh.vertexCount()];
+        double level = OpenHollows.SAME * FaceSets.diagonal(mesh.box());
+        double[] air = new double[mesh.vertexCount()];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            double area = FaceSets.shadow(mesh, f);
             for (int k = 0; k < 3; k++) {
-                shadow[mesh.corner(f, k)] += area;
+                int v = mesh.corner(f, k);
+                if (near.lowest(v)) {
+                    // of corners on a level with the vertex the order decides, as if they stood a trifle higher
+                    double h = Math.max(level, mesh.at(mesh.corner(f, (k + 1) % 3), 2) - mesh.at(v, 2));
+                    double g = Math.max(level, mesh.at(mesh.corner(f, (k + 2) % 3), 2) - mesh.at(v, 2));
+                    air[v] += FaceSets.shadow(mesh, f) / (h * g);
+                }
             }
         }
-        byte[] births = new byte[shadow.length];
+        byte[] births = new byte[air.length];
         for (int v = 0; v < births.length; v++) {
-            births[v] = !near.lowest(v) ? 0 : (byte) (shadow[v] > 0 ? 1 : -1);
+            births[v] = !near.lowest(v) ? 0 : (byte) (air[v] > 0 ? 1 : -1);
         }
         return births;
     }

@@ -63,15 +63,9 @@ public record ChordError(double volume, double spread, double height) {
     /** Twice the area of each facet along its normal. */
     private static double[] normals(TriangleMesh mesh) {
         double[] normal = new double[3 * mesh.facetCount()];
-        double[] e = new double[6];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 6; k++) {
-                e[k] = mesh.at(mesh.corner(f, k / 3 + 1), k % 3) - mesh.at(mesh.corner(f, 0), k % 3);
-            }
             for (int k = 0; k < 3; k++) {
-                int l = (k + 1) % 3;
-                int m = (k + 2) % 3;
-                normal[3 * f + k] = e[l] * e[3 + m] - e[m] * e[3 + l];
+                normal[3 * f + k] = FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
             }
         }
         return normal;

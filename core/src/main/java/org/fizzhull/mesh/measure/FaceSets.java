@@ -3,6 +3,7 @@ package org.fizzhull.mesh.measure;
 import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Sets of facets of a closed mesh, as flags: the flat ones it rests on, and those that bound closed hollows. A hollow is
@@ -46,6 +47,28 @@ public final class FaceSets {
             }
             // a facet without area in that plane would leave a line of the resting face open
             set[f] = low && shadow(mesh, f) <= 0;
+        }
+        return set;
+    }
+
+    /**
+     * {@return the facets that lie in the plane that touches the mesh across a direction, or nearly so}
+     *
+     * @param mesh the mesh
+     * @param n unit vector out of the mesh, across the plane
+     * @param depth how far below the plane a facet may lie, m
+     */
+    public static boolean[] level(TriangleMesh mesh, Vec3 n, double depth) {
+        double[] up = new double[mesh.vertexCount()];
+        double top = Double.NEGATIVE_INFINITY;
+        for (int v = 0; v < up.length; v++) {
+            up[v] = mesh.at(v, 0) * n.x() + mesh.at(v, 1) * n.y() + mesh.at(v, 2) * n.z();
+            top = Math.max(top, up[v]);
+        }
+        boolean[] set = new boolean[mesh.facetCount()];
+        for (int f = 0; f < set.length; f++) {
+            double low = Math.min(up[mesh.corner(f, 0)], Math.min(up[mesh.corner(f, 1)], up[mesh.corner(f, 2)]));
+            set[f] = low >= top - depth;
         }
         return set;
     }

@@ -14,7 +14,8 @@ final class StlRefusals {
                         FIELD,
                         read,
                         "finite coordinates up to 1000000 units of the file",
-                        "The file is damaged there: export it again.")
+                        "Is the number meant? Then move the body to the origin in the program it was drawn in. Else the file"
+                                + " is damaged there: export it again.")
                 .at(fileName, line);
     }
 

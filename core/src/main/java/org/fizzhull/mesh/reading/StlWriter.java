@@ -3,6 +3,7 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Given;
 
@@ -73,18 +74,9 @@ public final class StlWriter {
     }
 
     private static void normal(TriangleMesh mesh, int facet, double[] out) {
-        int a = mesh.corner(facet, 0);
-        int b = mesh.corner(facet, 1);
-        int c = mesh.corner(facet, 2);
-        double ux = mesh.at(b, 0) - mesh.at(a, 0);
-        double uy = mesh.at(b, 1) - mesh.at(a, 1);
-        double uz = mesh.at(b, 2) - mesh.at(a, 2);
-        double wx = mesh.at(c, 0) - mesh.at(a, 0);
-        double wy = mesh.at(c, 1) - mesh.at(a, 1);
-        double wz = mesh.at(c, 2) - mesh.at(a, 2);
-        out[0] = uy * wz - uz * wy;
-        out[1] = uz * wx - ux * wz;
-        out[2] = ux * wy - uy * wx;
+        for (int axis = 0; axis < 3; axis++) {
+            out[axis] = FaceSets.doubled(mesh, facet, (axis + 1) % 3, (axis + 2) % 3);
+        }
         double length = Math.sqrt(out[0] * out[0] + out[1] * out[1] + out[2] * out[2]);
         for (int axis = 0; axis < 3 && length > 0; axis++) {
             out[axis] /= length;

@@ -14,6 +14,7 @@ final class EdgePairing {
     private final FacetJoin join;
     private final int[] open;
     private final int[] doubtful;
+    private final int[] unbalanced;
     private final int[] shared;
     private int crowded;
     private int firstCrowded = -1;
@@ -24,6 +25,7 @@ final class EdgePairing {
         join = new FacetJoin(corners.length / 3);
         IntStream.Builder alone = IntStream.builder();
         IntStream.Builder doubt = IntStream.builder();
+        IntStream.Builder over = IntStream.builder();
         IntStream.Builder many = IntStream.builder();
         for (int e = 0; e < edges.count(); e++) {
             int from = edges.first(e);
@@ -37,6 +39,12 @@ final class EdgePairing {
                 doubt.add(edges.side(i));
                 balance += edges.rises(edges.side(i)) ? 1 : -1;
             }
+            for (int i = from, left = balance; i < to && left != 0; i++) {
+                if (edges.rises(edges.side(i)) == balance > 0) {
+                    over.add(edges.side(i));
+                    left -= Integer.signum(balance);
+                }
+            }
             if (to - from == 1) {
                 alone.add(edges.side(from));
             } else if (balance == 0) {
@@ -48,6 +56,7 @@ final class EdgePairing {
         }
         open = alone.build().toArray();
         doubtful = doubt.build().toArray();
+        unbalanced = over.build().toArray();
         shared = many.build().toArray();
         joinShared();
     }
@@ -128,6 +137,11 @@ final class EdgePairing {
     /** Sides on edges that do not belong to exactly two facets. */
     int[] doubtful() {
         return doubtful;
+    }
+
+    /** Sides that no other side of their edge runs against: those of open edges and the surplus of crowded ones. */
+    int[] unbalanced() {
+        return unbalanced;
     }
 
     /** Pairs of neighbours that run their common edge the same way: the mesh's winding is mixed where it is not 0. */

@@ -59,7 +59,7 @@ final class MeshMending {
         if (pairing.open() > 0) {
             dropStray();
         }
-        if (pairing.open() > 0 && pairing.crowded() == 0) {
+        if (!pairing.closed()) {
             closeHoles();
         }
         return pairing;
@@ -97,7 +97,7 @@ final class MeshMending {
     }
 
     private void closeHoles() {
-        SmallHoles small = new SmallHoles(xyz, corners, pairing.openEdges(), size);
+        SmallHoles small = new SmallHoles(xyz, corners, pairing.unbalanced(), size);
         if (small.closed() > 0) {
             xyz = small.xyz();
             replace(small.corners());

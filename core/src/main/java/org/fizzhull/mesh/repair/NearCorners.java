@@ -61,7 +61,8 @@ final class NearCorners {
         return Arrays.copyOf(ends, kept);
     }
 
-    private static void sortByX(double[] xyz, int[] candidates, double[] x) {
+    /** Sorts some vertices by x, m, which is put beside them. */
+    static void sortByX(double[] xyz, int[] candidates, double[] x) {
         Integer[] byX = new Integer[candidates.length];
         Arrays.setAll(byX, i -> i);
         Arrays.sort(byX, (i, j) -> Double.compare(xyz[3 * candidates[i]], xyz[3 * candidates[j]]));

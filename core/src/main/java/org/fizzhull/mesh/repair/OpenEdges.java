@@ -9,7 +9,7 @@ import org.fizzhull.mesh.uniting.FacetEdges;
  */
 final class OpenEdges {
     /** Open edges looked at; with more, the mesh is no body with cracks but a heap of facets. */
-    private static final int MOST = 4_000;
+    private static final int MOST = 50_000;
 
     private final double[] xyz;
     private final double tolerance;
@@ -18,32 +18,47 @@ final class OpenEdges {
     private int divided;
     private int first = -1;
 
+    /** Corners of the edges, by x, and their x, m. */
+    private final int[] ends;
+
+    private final double[] x;
+
     /** @param edges the edges to look at, as three times the facet plus the corner */
     OpenEdges(double[] xyz, int[] corners, int[] edges, double tolerance) {
         this.xyz = xyz;
         this.tolerance = tolerance;
         this.corners = corners;
         used = corners.length;
+        ends = NearCorners.ends(corners, edges);
+        x = new double[ends.length];
         if (edges.length <= MOST) {
-            int[] ends = NearCorners.ends(corners, edges);
+            NearCorners.sortByX(xyz, ends, x);
             boolean[] done = new boolean[corners.length / 3];
             for (int h : edges) {
-                done[h / 3] = done[h / 3] || divide(h, ends);
+                done[h / 3] = done[h / 3] || divide(h);
             }
             this.corners = Arrays.copyOf(this.corners, used);
         }
     }
 
-    private boolean divide(int h, int[] ends) {
+    private boolean divide(int h) {
         int a = corners[h];
         int b = corners[FacetEdges.next(h)];
-        int[] on = new int[ends.length];
-        double[] along = new double[ends.length];
+        int[] on = new int[4];
+        double[] along = new double[4];
         int count = 0;
         double length = MeshMending.distance(xyz, a, b);
-        for (int v : ends) {
+        double low = Math.min(xyz[3 * a], xyz[3 * b]) - tolerance;
+        double high = Math.max(xyz[3 * a], xyz[3 * b]) + tolerance;
+        int place = Arrays.binarySearch(x, low);
+        for (int n = place < 0 ? -place - 1 : place; n < x.length && x[n] <= high; n++) {
+            int v = ends[n];
             double t = along(a, b, v);
             if (t > tolerance && t < length - tolerance && MeshMending.offLine(xyz, a, b, v) <= tolerance) {
+                if (count == on.length) {
+                    on = Arrays.copyOf(on, 2 * count);
+                    along = Arrays.copyOf(along, 2 * count);
+                }
                 int i = count++;
                 while (i > 0 && along[i - 1] > t) {
                     along[i] = along[i - 1];

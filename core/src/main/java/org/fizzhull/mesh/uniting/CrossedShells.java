@@ -8,11 +8,11 @@ import org.fizzhull.mesh.TriangleMesh;
  * Closed shells, facing out, with what crosses or touches what: within a few millionths of their size, touching counts.
  * {@link #united} makes one surface of those that do.
  *
- * <p>The union of two bodies is the part of each surface that lies outside the other. Each edge of one is cut where it
- * passes through a facet of the other; the winding number around its ends, carried along the edges, tells the pieces
- * outside from those inside; in a facet these and the segments along which facets cross bound what is left. Which cross
- * is told by signs of determinants of grown and shaken corners ({@link GrownShells}), each always worked out from the same
- * numbers, so that the parts fit together whatever the rounding. More than two bodies are taken one after another.
+ * <p>Each edge is cut where it passes through a facet. The winding number of the whole surface, on the side that facets
+ * look to, is carried along the edges and tells the pieces outside from those that something else fills; in a facet these
+ * and the segments along which facets cross bound what is left. Which cross is told by signs of determinants of grown and
+ * shaken corners ({@link GrownShells}), each always worked out from the same numbers, so that the parts fit together
+ * whatever the rounding. More than two bodies are taken one after another, so that no three facets cross in a point.
  */
 public final class CrossedShells {
     /** Ways of growing and shaking that are tried. */
@@ -49,17 +49,7 @@ public final class CrossedShells {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
         Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, 0);
         boolean[] crossed = new boolean[count * count];
-        int[] near = ShellBoxes.of(at, apart.corners(), shell, count).meeting();
-        if (near.length > 0) {
-            int[] nearCorners = new int[3 * near.length];
-            int[] nearShell = new int[near.length];
-            for (int i = 0; i < near.length; i++) {
-                System.arraycopy(apart.corners(), 3 * near[i], nearCorners, 3 * i, 3);
-                nearShell[i] = shell[near[i]];
-            }
-            Crossings.among(at, new FacetEdges(nearCorners, at.count()), nearShell)
-                    .markShells(crossed, count);
-        }
+        new Crossings(at, new FacetEdges(apart.corners(), at.count()), shell).markShells(crossed, count);
         return new CrossedShells(apart.xyz(), apart.corners(), at.grown, shell, count, crossed);
     }
 
@@ -146,7 +136,7 @@ public final class CrossedShells {
     private static Optional<United> themselves(TriangleMesh parts, ShellCorners apart, int[] shell, int attempt) {
         Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, attempt);
         try {
-            int[] left = Union.within(at, apart.corners());
+            int[] left = left(at, apart.corners(), new int[0]);
             double[] place = Arrays.copyOf(at.place, 3 * at.count());
             boolean same = left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME;
             return same ? Optional.of(new United(place, left, 0)) : Optional.empty();
@@ -182,14 +172,15 @@ public final class CrossedShells {
         try {
             for (int k = 2; k <= count; k++) {
                 int[] next = facets(body, turn, k);
-                all = next.length == 0 ? all : Union.of(at, all, next);
+                int[] part = new int[(all.length + next.length) / 3];
+                Arrays.fill(part, all.length / 3, part.length, 1);
+                all = next.length == 0 ? all : left(at, joined(all, next), part);
             }
         } catch (UnclearException unclear) {
             return Optional.empty();
         }
         int[] free = facets(body, turn, 0);
-        int[] both = Arrays.copyOf(all, all.length + free.length);
-        System.arraycopy(free, 0, both, all.length, free.length);
+        int[] both = joined(all, free);
         double[] place = Arrays.copyOf(at.place, 3 * at.count());
         if (both.length == 0
                 || LineCheck.difference(new TriangleMesh(xyz, corners), new TriangleMesh(place, both)) > SAME) {
@@ -200,6 +191,24 @@ public final class CrossedShells {
             bodies += body[b] == b && turn[b] > 0 ? 1 : 0;
         }
         return Optional.of(new United(place, both, bodies));
+    }
+
+    /**
+     * Corners of the facets that are left of a surface; new ones are added to the corners.
+     *
+     * @param part for each facet one of the parts that do not run through themselves; empty where any facet may cross any
+     */
+    private static int[] left(Corners at, int[] corners, int[] part) {
+        FacetEdges edges = new FacetEdges(corners, at.count());
+        Crossings crossings = new Crossings(at, edges, part);
+        crossings.addCorners();
+        return new CutFacets(at, edges, crossings, Windings.of(at, edges, crossings)).left();
+    }
+
+    private static int[] joined(int[] one, int[] other) {
+        int[] both = Arrays.copyOf(one, one.length + other.length);
+        System.arraycopy(other, 0, both, one.length, other.length);
+        return both;
     }
 
     private int[] facets(int[] body, int[] turn, int which) {

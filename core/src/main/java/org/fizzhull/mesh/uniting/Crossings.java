@@ -7,13 +7,12 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**
- * Where the edges of one surface pass through the facets of another, by edge and along the edge. O(edges log facets +
- * crossings).
+ * Where the edges of a surface pass through its facets, by edge and along the edge. A facet is not held against an edge that
+ * has a corner of it. O(edges log facets + crossings).
  */
 final class Crossings {
     private final Corners at;
-    private final FacetEdges own;
-    private final FacetEdges other;
+    private final FacetEdges all;
     private final FacetTree tree;
 
     private int[] edge = new int[64];
@@ -22,57 +21,64 @@ final class Crossings {
     private int[] point = new int[0];
     private int used;
     private int[] first = new int[0];
+
+    /** Box around the edge that is looked at, and its shell. */
     private final double[] box = new double[6];
 
-    /** Shell of each facet where shells of one surface are told apart: then a shell is not held against itself. */
+    private int own;
+
+    /** Shell of each facet where a shell is not held against itself; else empty. */
     private final int[] shell;
 
-    /** Whether a surface is held against itself: then a facet is not held against an edge that has a corner of it. */
-    private final boolean itself;
+    /** Shell of all facets of a node, -1 where there are several. */
+    private final int[] only;
 
-    private Crossings(Corners at, FacetEdges own, FacetEdges other, int[] shell, boolean itself) {
+    /**
+     * Looks for the crossings.
+     *
+     * @param shell for each facet the shell it belongs to, of those that are not held against themselves; empty where any
+     *     facet may cross any
+     */
+    Crossings(Corners at, FacetEdges all, int[] shell) {
         this.at = at;
-        this.own = own;
-        this.other = other;
+        this.all = all;
         this.shell = shell;
-        this.itself = itself;
-        tree = new FacetTree(new TriangleMesh(at.grown, other.facetCorners()));
+        tree = new FacetTree(new TriangleMesh(at.grown, all.facetCorners()));
+        only = new int[shell.length == 0 ? 0 : tree.nodes()];
+        tellShells();
+        look();
     }
 
-    /** The crossings of two surfaces. */
-    static Crossings of(Corners at, FacetEdges own, FacetEdges other) {
-        Crossings found = new Crossings(at, own, other, new int[0], false);
-        found.look();
-        return found;
-    }
-
-    /** The crossings of a surface with itself. */
-    static Crossings within(Corners at, FacetEdges all) {
-        Crossings found = new Crossings(at, all, all, new int[0], true);
-        found.look();
-        return found;
-    }
-
-    /** The crossings of different shells of one surface. */
-    static Crossings among(Corners at, FacetEdges all, int[] shell) {
-        Crossings found = new Crossings(at, all, all, shell, false);
-        found.look();
-        return found;
+    /** Finds the shell of each node. */
+    private void tellShells() {
+        // children stand behind their parents
+        for (int node = only.length - 1; node >= 0; node--) {
+            int found = tree.leaf(node) ? shell[tree.facet(tree.first(node))] : only[node + 1];
+            boolean one = tree.leaf(node) || only[tree.right(node)] == found;
+            for (int i = tree.first(node); tree.leaf(node) && i < tree.end(node); i++) {
+                one &= shell[tree.facet(i)] == found;
+            }
+            only[node] = one ? found : -1;
+        }
     }
 
     private void look() {
-        for (int e = 0; e < own.count(); e++) {
+        for (int e = 0; e < all.count(); e++) {
             for (int k = 0; k < 3; k++) {
-                double p = at.grown[3 * own.low(e) + k];
-                double q = at.grown[3 * own.high(e) + k];
+                double p = at.grown[3 * all.low(e) + k];
+                double q = at.grown[3 * all.high(e) + k];
                 box[k] = Math.min(p, q);
                 box[k + 3] = Math.max(p, q);
             }
+            own = shell.length == 0 ? -1 : shell[all.side(all.first(e)) / 3];
             look(0, e);
         }
     }
 
     private void look(int node, int e) {
+        if (only.length > 0 && only[node] == own) {
+            return;
+        }
         for (int k = 0; k < 3; k++) {
             if (tree.box(node, k) > box[k + 3] || tree.box(node, k + 3) < box[k]) {
                 return;
@@ -85,19 +91,19 @@ final class Crossings {
         }
         for (int i = tree.first(node); i < tree.end(node); i++) {
             int f = tree.facet(i);
-            if (shell.length == 0 || shell[f] != shell[own.side(own.first(e)) / 3]) {
+            if (shell.length == 0 || shell[f] != own) {
                 cross(e, f);
             }
         }
     }
 
     private void cross(int e, int f) {
-        int p = own.low(e);
-        int q = own.high(e);
-        int a = other.corner(3 * f);
-        int b = other.corner(3 * f + 1);
-        int c = other.corner(3 * f + 2);
-        if (itself && (a == p || a == q || b == p || b == q || c == p || c == q)) {
+        int p = all.low(e);
+        int q = all.high(e);
+        int a = all.corner(3 * f);
+        int b = all.corner(3 * f + 1);
+        int c = all.corner(3 * f + 2);
+        if (a == p || a == q || b == p || b == q || c == p || c == q) {
             return;
         }
         boolean before = at.before(a, b, c, p);
@@ -125,8 +131,8 @@ final class Crossings {
         double[] far = new double[used];
         for (int i = 0; i < used; i++) {
             int f = 3 * facet[i];
-            int p = own.low(edge[i]);
-            point[i] = at.add(p, own.high(edge[i]), other.corner(f), other.corner(f + 1), other.corner(f + 2));
+            int p = all.low(edge[i]);
+            point[i] = at.add(p, all.high(edge[i]), all.corner(f), all.corner(f + 1), all.corner(f + 2));
             for (int k = 0; k < 3; k++) {
                 far[i] += Math.abs(at.grown[3 * point[i] + k] - at.grown[3 * p + k]);
             }
@@ -142,19 +148,19 @@ final class Crossings {
             enter[i] = enters[by[i]];
         }
         enters = enter;
-        first = new int[own.count() + 1];
+        first = new int[all.count() + 1];
         for (int i = 0; i < used; i++) {
             first[edge[i] + 1]++;
         }
-        for (int e = 0; e < own.count(); e++) {
+        for (int e = 0; e < all.count(); e++) {
             first[e + 1] += first[e];
         }
     }
 
-    /** Marks which shells cross, at one times their number plus the other. */
+    /** Marks which shells cross, at one times their number plus the all. */
     void markShells(boolean[] crossed, int shells) {
         for (int i = 0; i < used; i++) {
-            int a = shell[own.side(own.first(edge[i])) / 3];
+            int a = shell[all.side(all.first(edge[i])) / 3];
             int b = shell[facet[i]];
             crossed[a * shells + b] = true;
             crossed[b * shells + a] = true;

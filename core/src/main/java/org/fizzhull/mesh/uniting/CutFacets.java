@@ -3,29 +3,22 @@ package org.fizzhull.mesh.uniting;
 import java.util.Arrays;
 
 /**
- * The facets of one surface that lie outside another, or outside of itself, those that cross it cut. The part of a facet that is left is
- * bounded by what is left of its sides and by a segment for each facet of the other surface that it crosses; along these,
- * one after another, the boundary closes. Both surfaces get the same corners, so that the parts fit together.
+ * The facets of a surface that lie outside of what it encloses, those that cross others cut. The part of a facet that is
+ * left is bounded by what is left of its sides and by a segment for each facet that it crosses; along these, one after
+ * another, the boundary closes. Both facets of a segment get the same corners, so that the parts fit together.
  */
 final class CutFacets {
-    private final FacetEdges own;
-    private final FacetEdges other;
-    private final Crossings mine;
-    private final Crossings theirs;
-
-    /** How often the other surface winds around this one. */
+    private final FacetEdges all;
+    private final Crossings crossings;
     private final Windings winding;
-
-    /** How often this surface winds around the other one. */
-    private final Windings around;
 
     /** Edge of each side. */
     private final int[] edge;
 
-    /** Facet of this surface, then of the other, for each end of a segment. */
+    /** For each end of a segment the facet whose part it bounds, then the facet that crosses it. */
     private long[] key = new long[64];
 
-    /** Twice the point, plus one where the segment starts; it runs with what is left of this surface on its left. */
+    /** Twice the point, plus one where the segment starts; it runs with what is left of the facet on its left. */
     private int[] end = new int[64];
 
     private int ends;
@@ -33,21 +26,11 @@ final class CutFacets {
     private int used;
     private final Loops loops;
 
-    CutFacets(
-            Corners at,
-            FacetEdges own,
-            FacetEdges other,
-            Crossings mine,
-            Crossings theirs,
-            Windings winding,
-            Windings around) {
-        this.own = own;
-        this.other = other;
-        this.mine = mine;
-        this.theirs = theirs;
+    CutFacets(Corners at, FacetEdges all, Crossings crossings, Windings winding) {
+        this.all = all;
+        this.crossings = crossings;
         this.winding = winding;
-        this.around = around;
-        edge = own.edges();
+        edge = all.edges();
         loops = new Loops(at);
     }
 
@@ -55,15 +38,15 @@ final class CutFacets {
     int[] left() {
         gatherEnds();
         int next = 0;
-        for (int f = 0; f < own.facets(); f++) {
+        for (int f = 0; f < all.facets(); f++) {
             int from = next;
             while (next < ends && key[next] >> 32 == f) {
                 next++;
             }
             if (next > from || crossed(f)) {
                 cut(f, from, next);
-            } else if (winding.at(own.corner(3 * f)) == 0) {
-                emit(own.corner(3 * f), own.corner(3 * f + 1), own.corner(3 * f + 2));
+            } else if (winding.at(all.corner(3 * f)) == 0) {
+                emit(all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
             }
         }
         return Arrays.copyOf(out, used);
@@ -71,7 +54,7 @@ final class CutFacets {
 
     private boolean crossed(int f) {
         for (int h = 3 * f; h < 3 * f + 3; h++) {
-            if (mine.first(edge[h] + 1) > mine.first(edge[h])) {
+            if (crossings.first(edge[h] + 1) > crossings.first(edge[h])) {
                 return true;
             }
         }
@@ -88,30 +71,21 @@ final class CutFacets {
     }
 
     /**
-     * Both ends of the segment of each two facets that cross, sorted by facet. Where a side passes behind the other
-     * surface, what is left of it ends, and the segment starts; where a side of the other surface passes behind this one,
-     * what is left of that one ends, and the segment, which runs the other way round for it, ends here. A segment inside
-     * what something else fills bounds nothing that is left.
+     * Both ends of the segment of each two facets that cross, for either, sorted by facet. Where a side passes behind the
+     * other facet, what is left of it ends, and the segment of its own facet starts; the segment of the other, which runs
+     * the other way round, ends there. A segment inside what something else fills bounds nothing that is left.
      */
     private void gatherEnds() {
-        for (int i = 0; i < mine.count(); i++) {
+        for (int i = 0; i < crossings.count(); i++) {
             if (winding.least(i) != 0) {
                 continue;
             }
-            int e = mine.edge(i);
-            for (int k = own.first(e); k < own.first(e + 1); k++) {
-                int h = own.side(k);
-                add(h / 3, mine.facet(i), mine.point(i), own.rises(h) == mine.enters(i));
-            }
-        }
-        for (int i = 0; i < theirs.count(); i++) {
-            if (around.least(i) != 0) {
-                continue;
-            }
-            int e = theirs.edge(i);
-            for (int k = other.first(e); k < other.first(e + 1); k++) {
-                int h = other.side(k);
-                add(theirs.facet(i), h / 3, theirs.point(i), other.rises(h) != theirs.enters(i));
+            int e = crossings.edge(i);
+            for (int k = all.first(e); k < all.first(e + 1); k++) {
+                int h = all.side(k);
+                boolean start = all.rises(h) == crossings.enters(i);
+                add(h / 3, crossings.facet(i), crossings.point(i), start);
+                add(crossings.facet(i), h / 3, crossings.point(i), !start);
             }
         }
         Integer[] order = new Integer[ends];
@@ -137,7 +111,7 @@ final class CutFacets {
     }
 
     private void cut(int f, int from, int to) {
-        loops.begin(own.corner(3 * f), own.corner(3 * f + 1), own.corner(3 * f + 2));
+        loops.begin(all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {
             side(h);
         }
@@ -153,23 +127,23 @@ final class CutFacets {
         }
     }
 
-    /** The pieces of a side outside the other surface. */
+    /** The pieces of a side that nothing else is around. */
     private void side(int h) {
         int e = edge[h];
-        int before = own.corner(h);
+        int before = all.corner(h);
         int w = winding.at(before);
-        int first = mine.first(e);
-        int count = mine.first(e + 1) - first;
+        int first = crossings.first(e);
+        int count = crossings.first(e + 1) - first;
         for (int k = 0; k < count; k++) {
-            int i = own.rises(h) ? first + k : first + count - 1 - k;
+            int i = all.rises(h) ? first + k : first + count - 1 - k;
             if (w == 0) {
-                loops.add(before, mine.point(i));
+                loops.add(before, crossings.point(i));
             }
-            w += mine.enters(i) == own.rises(h) ? 1 : -1;
-            before = mine.point(i);
+            w += crossings.enters(i) == all.rises(h) ? 1 : -1;
+            before = crossings.point(i);
         }
         if (w == 0) {
-            loops.add(before, own.end(h));
+            loops.add(before, all.end(h));
         }
     }
 }

@@ -18,38 +18,26 @@ import org.fizzhull.recipe.Liquid;
  * <p>sigma_u unconfined strength (Pa), rho density of the damp piece (kg/m3), g gravity (m/s2), H height (m); see
  * {@link WetStrength}. It is too wet if the bridges merge, if the water starts the fizz in the bowl, or if the mix makes
  * water faster than the piece can dry. Not checked against pieces. Used by {@link Press} alone. Immutable.
+ *
+ * @param parameters parameters of the draw
+ * @param blend mix of powders and liquid, per kg of dry powder
+ * @param powders the same powders, at the densities of the draw
+ * @param liquid the liquid as pressed, which may be another amount than the blend's
+ * @param reaction rates of the reaction in the bowl
+ * @param room air that the piece will dry in
  */
-final class DampFeel {
+record DampFeel(
+        PressingParameters parameters,
+        Blend blend,
+        Powders powders,
+        Liquid liquid,
+        EarlyReaction reaction,
+        MixingRoom room) {
     /** Oil soaked up by starch and clay over the water that they soak up (assumed). */
     private static final double OIL_UPTAKE = 1.0 / 3;
 
     /** Largest depth of the liquid film in rough faces over the grain size (assumed). */
     private static final double ROUGHEST = 0.01;
-
-    private final PressingParameters parameters;
-    private final Blend blend;
-    private final Powders powders;
-    /** The liquid as pressed, which may be another amount than the blend's. */
-    private final Liquid liquid;
-
-    private final EarlyReaction reaction;
-    private final MixingRoom room;
-
-    /** For a mix of powders and liquid, its reaction in the bowl and the air that it is to dry in. */
-    DampFeel(
-            PressingParameters parameters,
-            Blend blend,
-            Powders powders,
-            Liquid liquid,
-            EarlyReaction reaction,
-            MixingRoom room) {
-        this.parameters = parameters;
-        this.blend = blend;
-        this.powders = powders;
-        this.liquid = liquid;
-        this.reaction = reaction;
-        this.room = room;
-    }
 
     /** {@return the density of the damp mix at a solid fraction, kg/m3} */
     double density(double phi) {

@@ -10,7 +10,6 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Liquid;
 
 /**
  * One mix under a press: from pressure to weight, from a weighed fill to pressure, and from both to the press scale.
@@ -40,33 +39,15 @@ public final class Press {
     /** Accuracy of ln(1 + P/1 kPa) in a draw: pressures of draws are only sorted. */
     private static final double DRAW_ACCURACY = 1e-7;
 
-    private final PressingParameters parameters;
-    private final Blend blend;
-    private final Powders powders;
-    /** The liquid as pressed, which may be another amount than the blend's. */
-    private final Liquid liquid;
-
-    private final EarlyReaction reaction;
-    private final MixingRoom room;
-    private final DampPacking packing;
+    /** The mix with its parameters, and how it feels. */
     private final DampFeel damp;
+
+    private final DampPacking packing;
     private final DeLarrard1999 model = new DeLarrard1999();
 
-    private Press(
-            PressingParameters parameters,
-            Blend blend,
-            Powders powders,
-            Liquid liquid,
-            EarlyReaction reaction,
-            MixingRoom room) {
-        this.parameters = parameters;
-        this.blend = blend;
-        this.powders = powders;
-        this.liquid = liquid;
-        this.reaction = reaction;
-        this.room = room;
-        this.packing = new DampPacking(parameters, powders, liquid);
-        this.damp = new DampFeel(parameters, blend, powders, liquid, reaction, room);
+    private Press(DampFeel damp) {
+        this.damp = damp;
+        this.packing = new DampPacking(damp.parameters(), damp.powders(), damp.liquid());
     }
 
     /**
@@ -87,8 +68,8 @@ public final class Press {
      */
     public static Press of(Blend blend, Powders powders, PressingParameters parameters) {
         Given.all("parameters", parameters);
-        return new Press(
-                parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard());
+        return new Press(new DampFeel(
+                parameters, blend, powders, blend.liquid(), EarlyReaction.standard(blend), MixingRoom.standard()));
     }
 
     /**
@@ -99,7 +80,8 @@ public final class Press {
      */
     public Press in(MixingRoom otherRoom, EarlyReaction otherReaction) {
         Given.all("otherRoom, otherReaction", otherRoom, otherReaction);
-        return new Press(parameters, blend, powders, liquid, otherReaction, otherRoom);
+        return new Press(
+                new DampFeel(damp.parameters(), damp.blend(), damp.powders(), damp.liquid(), otherReaction, otherRoom));
     }
 
     /**
@@ -109,7 +91,13 @@ public final class Press {
      */
     public Press withLiquid(double ratio) {
         Given.finite("ratio", ratio);
-        return new Press(parameters, blend, powders, liquid.withRatio(ratio), reaction, room);
+        return new Press(new DampFeel(
+                damp.parameters(),
+                damp.blend(),
+                damp.powders(),
+                damp.liquid().withRatio(ratio),
+                damp.reaction(),
+                damp.room()));
     }
 
     /**
@@ -204,7 +192,7 @@ public final class Press {
         }
     }
 
-    /** The feel from phi of the dry powders, {@link DampPacking#dry}, at a mean pressure, Pa. */
+    /** The feel from phi of the dry damp.powders(), {@link DampPacking#dry}, at a mean pressure, Pa. */
     private Feel feel(double dry, double mean, MouldDimensions mould) {
         double phi = Math.min(packing.cap(), packing.damp(dry, mean));
         double saturation = packing.saturation(phi);
@@ -290,7 +278,7 @@ public final class Press {
 
     /** P/Pk of a damp mass, kg, at a mean pressure, Pa; 0 or less where it is as loose as poured, infinite where no pressure does. */
     private double squeeze(double dampMass, double mean, MouldDimensions mould) {
-        return model.squeezeOf(powders, packing.modelFraction(solidFractionOf(dampMass, mould), mean));
+        return model.squeezeOf(damp.powders(), packing.modelFraction(solidFractionOf(dampMass, mould), mean));
     }
 
     /**
@@ -299,8 +287,8 @@ public final class Press {
      * @param mould mould that is filled
      */
     public double meanOverTop(MouldDimensions mould) {
-        return Janssen1895.meanOverTop(
-                Janssen1895.exponent(parameters.wallFriction(), parameters.lateralRatio(), mould.depthOverWidth()));
+        return Janssen1895.meanOverTop(Janssen1895.exponent(
+                damp.parameters().wallFriction(), damp.parameters().lateralRatio(), mould.depthOverWidth()));
     }
 
     /**
@@ -323,7 +311,8 @@ public final class Press {
 
     /** {@return the density of the dry mix poured loosely, kg/m3} */
     public double looseDensity() {
-        return powders.trueDensity() * model.atIndex(powders, powders.looseIndex());
+        return damp.powders().trueDensity()
+                * model.atIndex(damp.powders(), damp.powders().looseIndex());
     }
 
     /**
@@ -331,17 +320,12 @@ public final class Press {
      * (docs/physics/packing.md, 2)}
      */
     public double tappedDensity() {
-        return powders.trueDensity() * model.atIndex(powders, Powders.TAPPED_INDEX);
+        return damp.powders().trueDensity() * model.atIndex(damp.powders(), Powders.TAPPED_INDEX);
     }
 
     /** {@return the blend, with the recipe's own amount of liquid} */
     public Blend blend() {
-        return blend;
-    }
-
-    /** {@return the parameters} */
-    public PressingParameters parameters() {
-        return parameters;
+        return damp.blend();
     }
 
     /** phi of a damp mass that fills the mould; refuses no mass. */
@@ -350,7 +334,10 @@ public final class Press {
             throw new Refusal(
                     "out-of-range", "fill", grams(dampMass), "more than 0 g", "Weigh what goes into one mould.");
         }
-        return dampMass / (mould.volume() * powders.trueDensity() * (1 + liquid.ratio()));
+        return dampMass
+                / (mould.volume()
+                        * damp.powders().trueDensity()
+                        * (1 + damp.liquid().ratio()));
     }
 
     /** Damp mass of the mould at phi, kg. */
@@ -368,8 +355,8 @@ public final class Press {
                 top,
                 mean,
                 phi,
-                powders.trueDensity(),
-                liquid.ratio(),
+                damp.powders().trueDensity(),
+                damp.liquid().ratio(),
                 saturation,
                 DampFeel.air(phi, saturation),
                 dampMassOf(phi, mould),

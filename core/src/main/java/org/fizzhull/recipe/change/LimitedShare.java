@@ -35,12 +35,10 @@ public record LimitedShare(Part part, double share, double limit) {
             dried += Liquid.staying(part);
         }
         List<LimitedShare> limited = new ArrayList<>();
-        for (List<Part> parts : List.of(recipe.dry(), recipe.wet())) {
-            for (Part part : parts) {
-                Double limit = recipe.limits().get(part.ingredient().name());
-                if (limit != null) {
-                    limited.add(new LimitedShare(part, part.mass() / dried, limit));
-                }
+        for (Part part : recipe.parts()) {
+            Double limit = recipe.limits().get(part.ingredient().name());
+            if (limit != null) {
+                limited.add(new LimitedShare(part, part.mass() / dried, limit));
             }
         }
         return limited;

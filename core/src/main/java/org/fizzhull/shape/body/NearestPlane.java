@@ -58,10 +58,7 @@ final class NearestPlane {
 
     /** The corner farthest along a direction, from the centroid, m. */
     private Vec3 farthest(Vec3 n) {
-        int at = tree.farthest(n.x(), n.y(), n.z());
-        int place = at / 9;
-        int i = at % 9;
-        return new Vec3(tree.at(place, i), tree.at(place, i + 1), tree.at(place, i + 2)).minus(centroid);
+        return tree.farthest(n.x(), n.y(), n.z()).minus(centroid);
     }
 
     /** The best of all climbs. */

@@ -121,6 +121,22 @@ public record Block(double length, double width, double height, double edge) imp
         return body().profile(exposure);
     }
 
+    /** Either of its two largest sides, whichever side it is listed on. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        Block lying = lying();
+        double flat = (lying.length - 2 * edge) * (lying.width - 2 * edge);
+        return rest.keepsUp(flat) ? Optional.of(lying.depthProfile(Exposure.TRAY)) : Optional.empty();
+    }
+
+    /** The same block with its least side upright. */
+    private Block lying() {
+        double least = Math.min(height, Math.min(width, length));
+        return height == least
+                ? this
+                : width == least ? new Block(length, height, width, edge) : new Block(height, width, length, edge);
+    }
+
     /** A sharp block by its series; on a tray it dries as one of twice the height. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {

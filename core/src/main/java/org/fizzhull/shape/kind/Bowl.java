@@ -5,11 +5,9 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
 
 /**
  * Half of a hollow ball, open side up: a boat, as long as its hollow stays dry.
@@ -23,7 +21,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param diameter outer diameter, 0.005 to 1 m
  * @param wall thickness, between 0 and half the diameter, m
  */
-public record Bowl(double diameter, double wall) implements Shape {
+public record Bowl(double diameter, double wall) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -95,8 +93,8 @@ public record Bowl(double diameter, double wall) implements Shape {
     }
 
     @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(body().meridian()));
+    public Profile2D meridian() {
+        return body().meridian();
     }
 
     @Override

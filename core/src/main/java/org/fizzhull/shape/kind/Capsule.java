@@ -1,15 +1,12 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
 
 /**
  * A cylinder between two half balls, standing on one of them as listed. With R half the diameter and L the length less
@@ -23,7 +20,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param length whole length along z, from the diameter to 1 m
  * @param diameter of the cylinder and of its round ends, 0.005 to 1 m
  */
-public record Capsule(double length, double diameter) implements Shape {
+public record Capsule(double length, double diameter) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -106,7 +103,7 @@ public record Capsule(double length, double diameter) implements Shape {
     }
 
     @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(body().meridian()));
+    public Profile2D meridian() {
+        return body().meridian();
     }
 }

@@ -1,14 +1,10 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.revolved.Profile2D;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -25,7 +21,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param height along z from base to top, 0.001 to 1 m
  * @param top diameter of the flat top, 0 to that of the base, m
  */
-public record Cone(double diameter, double height, double top) implements Shape {
+public record Cone(double diameter, double height, double top) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -118,13 +114,9 @@ public record Cone(double diameter, double height, double top) implements Shape 
         return new ConeErosion(diameter / 2, top / 2, height, exposure == Exposure.TRAY).profile();
     }
 
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(meridian()));
-    }
-
     /** The slanted side; base and top are level faces. */
-    Profile2D meridian() {
+    @Override
+    public Profile2D meridian() {
         return Profile2D.builder().line(0, diameter / 2, height, top / 2).build();
     }
 }

@@ -1,15 +1,11 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.revolved.Profile2D;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -26,7 +22,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param diameter diameter of the base, 0.005 to 1 m
  * @param height from base to top, more than 0 up to half the diameter, m
  */
-public record Dome(double diameter, double height) implements Shape {
+public record Dome(double diameter, double height) implements TurnedShape {
     /**
      * Refuses sizes out of range, and caps that bulge over their base.
      *
@@ -126,16 +122,12 @@ public record Dome(double diameter, double height) implements Shape {
     public OptionalDouble diffusionTime(Exposure exposure) {
         return exposure == Exposure.TRAY && height == diameter / 2
                 ? OptionalDouble.of(diameter * diameter / 60)
-                : Shape.super.diffusionTime(exposure);
-    }
-
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(meridian()));
+                : TurnedShape.super.diffusionTime(exposure);
     }
 
     /** The arc from the rim of the base to the top. */
-    Profile2D meridian() {
+    @Override
+    public Profile2D meridian() {
         double r = ballRadius();
         return Profile2D.builder().arc(height - r, 0, r, r, 1, 0, height).build();
     }

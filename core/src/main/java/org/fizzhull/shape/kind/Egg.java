@@ -1,15 +1,11 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.revolved.Profile2D;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -23,7 +19,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param length along z, from the diameter to 1 m
  * @param diameter across the middle, 0.005 to 1 m
  */
-public record Egg(double length, double diameter) implements Shape {
+public record Egg(double length, double diameter) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -117,13 +113,9 @@ public record Egg(double length, double diameter) implements Shape {
         return true;
     }
 
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(meridian()));
-    }
-
     /** Half an ellipse about the axis. */
-    Profile2D meridian() {
+    @Override
+    public Profile2D meridian() {
         double c = length / 2;
         return Profile2D.builder().arc(c, 0, diameter / 2, c, 1, 0, length).build();
     }

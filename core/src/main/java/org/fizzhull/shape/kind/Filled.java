@@ -1,13 +1,11 @@
 package org.fizzhull.shape.kind;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
-import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
-import org.fizzhull.geometry.Vec3;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
@@ -31,7 +29,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param water mass of the water, kg, 0.001 to 20 kg
  * @param like family
  */
-public record Filled(double water, Family like) implements Shape {
+public record Filled(double water, Family like) implements OfBody {
     /**
      * Density of air-free water at 20 C and 1 atm, kg/m3: 998.2, from 998.2071 of Kell (1975), J. Chem. Eng. Data 20,
      * 97 (from memory; the third decimal does not matter beside the scale).
@@ -88,10 +86,7 @@ public record Filled(double water, Family like) implements Shape {
                     return family;
                 }
             }
-            List<String> words = new ArrayList<>();
-            for (Family family : values()) {
-                words.add(family.word);
-            }
+            List<String> words = Stream.of(values()).map(Family::word).toList();
             String near = NearName.hint(text, words);
             throw new Refusal(
                     "unknown-family",
@@ -146,7 +141,8 @@ public record Filled(double water, Family like) implements Shape {
         return new Filled(water, like);
     }
 
-    /** {@return the member of the family with this volume} */
+    /** {@return the member of the family with this volume, whose form is taken for its own} */
+    @Override
     public Shape body() {
         // a member of any size, then the same scaled to the volume
         double tenCentimetres = 0.1;
@@ -169,40 +165,10 @@ public record Filled(double water, Family like) implements Shape {
         return water / WATER_DENSITY;
     }
 
-    /** Of the family; see {@link #surfaceSpread}. */
+    /** Of the family; none where its attitude is not known. */
     @Override
-    public double surface() {
-        return body().surface();
-    }
-
-    /** Of the family. */
-    @Override
-    public Vec3 centroid() {
-        return body().centroid();
-    }
-
-    /** Of the family. */
-    @Override
-    public Extents extents() {
-        return body().extents();
-    }
-
-    /** Of the family. */
-    @Override
-    public double planArea() {
-        return body().planArea();
-    }
-
-    /** Of the family. */
-    @Override
-    public DepthProfile depthProfile(Exposure exposure) {
-        return body().depthProfile(exposure);
-    }
-
-    /** Of the family. */
-    @Override
-    public boolean mouldedInHalves() {
-        return body().mouldedInHalves();
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        return like.attitudeKnown ? body().depthProfileAfloat(rest) : Optional.empty();
     }
 
     /** Of the family; none for shells and figures, whose attitude their outline decides. */
@@ -211,6 +177,7 @@ public record Filled(double water, Family like) implements Shape {
         return like.attitudeKnown ? body().hull() : Optional.empty();
     }
 
+    /** Of the family. */
     @Override
     public double surfaceSpread() {
         return like.spread;

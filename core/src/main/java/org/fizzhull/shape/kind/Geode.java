@@ -1,16 +1,8 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
-import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
-import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hollow;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -25,7 +17,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param wall thickness of the shell, between 0 and half the diameter, m
  * @param crystals mass of the crystals, kg: more than 0, and no more than the hollow holds
  */
-public record Geode(double diameter, double wall, double crystals) implements Shape {
+public record Geode(double diameter, double wall, double crystals) implements OfBody {
     /** Density of a crystal of coarse salt, sodium chloride, kg/m3 (from memory: halite 2165 at room temperature). */
     public static final double CRYSTAL_DENSITY = 2165;
 
@@ -71,9 +63,10 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
         return new Geode(diameter, wall, crystals);
     }
 
-    /** The half shell of these sizes. */
-    private HalfShell body() {
-        return new HalfShell(diameter / 2, diameter / 2 - wall);
+    /** {@return the bare shell, without crystals} */
+    @Override
+    public Bowl body() {
+        return new Bowl(diameter, wall);
     }
 
     @Override
@@ -87,51 +80,15 @@ public record Geode(double diameter, double wall, double crystals) implements Sh
                 + SizeText.grams(crystals) + ")";
     }
 
+    /** Of the shell alone. */
     @Override
     public double volume() {
         return body().volume();
     }
 
     @Override
-    public double surface() {
-        return body().surface();
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return body().centroid();
-    }
-
-    @Override
-    public Extents extents() {
-        return body().extents();
-    }
-
-    @Override
-    public double planArea() {
-        return body().planArea();
-    }
-
-    /** Exact, of the bare shell: as {@link Bowl#depthProfile}. */
-    @Override
-    public DepthProfile depthProfile(Exposure exposure) {
-        return body().profile(exposure);
-    }
-
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(body().meridian()));
-    }
-
-    /** The hollow of the bare shell; the crystals take {@link #insetVolume} of it. */
-    @Override
-    public Optional<Hollow> hollow() {
-        return Optional.of(body().hollow());
-    }
-
-    @Override
     public double hullVolume() {
-        return body().closedVolume();
+        return body().hullVolume();
     }
 
     @Override

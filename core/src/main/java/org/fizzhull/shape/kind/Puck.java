@@ -5,12 +5,10 @@ import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.body.DryingSeries;
 import org.fizzhull.shape.revolved.Profile2D;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -27,7 +25,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param height along z, 0.001 to 1 m
  * @param edge radius of the edges, 0 to half the smaller of diameter and height, m
  */
-public record Puck(double diameter, double height, double edge) implements Shape {
+public record Puck(double diameter, double height, double edge) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -113,22 +111,27 @@ public record Puck(double diameter, double height, double edge) implements Shape
         return body().profile(exposure);
     }
 
+    /** Either flat, where the flats are nearer than the side. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        double flat = diameter / 2 - edge;
+        return height <= diameter && rest.keepsUp(Math.PI * flat * flat)
+                ? Optional.of(depthProfile(Exposure.TRAY))
+                : Optional.empty();
+    }
+
     /** A sharp cylinder by its series; on a tray it dries as one of twice the height. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
         if (edge != 0) {
-            return Shape.super.diffusionTime(exposure);
+            return TurnedShape.super.diffusionTime(exposure);
         }
         return OptionalDouble.of(DryingSeries.cylinder(diameter, exposure == Exposure.TRAY ? 2 * height : height));
     }
 
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(meridian()));
-    }
-
     /** Two quarter circles and the upright side between them; the flats are level faces. */
-    Profile2D meridian() {
+    @Override
+    public Profile2D meridian() {
         double r = diameter / 2;
         double a = r - edge;
         Profile2D.Builder meridian = Profile2D.builder();

@@ -1,14 +1,10 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.revolved.Profile2D;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
 
@@ -27,7 +23,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param diameter outer diameter, 0.005 to 1 m
  * @param tube diameter of the tube, up to half the outer diameter, where the hole closes, m
  */
-public record Ring(double diameter, double tube) implements Shape {
+public record Ring(double diameter, double tube) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -109,13 +105,9 @@ public record Ring(double diameter, double tube) implements Shape {
         return true;
     }
 
-    @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(meridian()));
-    }
-
     /** The outer half of the circle, less the inner half. */
-    Profile2D meridian() {
+    @Override
+    public Profile2D meridian() {
         double r = tube / 2;
         double c = (diameter - tube) / 2;
         return Profile2D.builder()

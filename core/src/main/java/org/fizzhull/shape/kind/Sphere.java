@@ -1,16 +1,13 @@
 package org.fizzhull.shape.kind;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
+import org.fizzhull.shape.revolved.Profile2D;
 
 /**
  * A ball, with the belt that stays between two overfilled halves of the mould where there is one.
@@ -24,7 +21,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param diameter of the two half balls, 0.005 to 1 m
  * @param seam length of the cylinder between the two half balls, 0 to the diameter, m
  */
-public record Sphere(double diameter, double seam) implements Shape {
+public record Sphere(double diameter, double seam) implements TurnedShape {
     /**
      * Refuses sizes out of range.
      *
@@ -120,11 +117,11 @@ public record Sphere(double diameter, double seam) implements Shape {
     /** A plain ball in closed form: R^2/15, the mean of (R^2 - r^2)/6. Diffusion along its depth profile is exact. */
     @Override
     public OptionalDouble diffusionTime(Exposure exposure) {
-        return seam == 0 ? OptionalDouble.of(diameter * diameter / 60) : Shape.super.diffusionTime(exposure);
+        return seam == 0 ? OptionalDouble.of(diameter * diameter / 60) : TurnedShape.super.diffusionTime(exposure);
     }
 
     @Override
-    public Optional<Hull> hull() {
-        return Optional.of(new RevolvedHull(body().meridian()));
+    public Profile2D meridian() {
+        return body().meridian();
     }
 }

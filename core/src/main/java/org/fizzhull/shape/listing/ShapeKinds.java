@@ -54,7 +54,7 @@ public final class ShapeKinds {
                             mass("crystals", "mass of the crystals", "20 g"))),
             new ShapeKind(
                     "puck",
-                    List.of("tablet"),
+                    List.of("tablet", "cylinder"),
                     "A flat round tablet.",
                     List.of(length("diameter", "diameter", "70 mm"), length("height", "height", "30 mm"), EDGE)),
             new ShapeKind(

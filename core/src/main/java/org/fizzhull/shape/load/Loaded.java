@@ -279,6 +279,12 @@ public final class Loaded implements Shape {
         return hidden == 0 ? whole : whole.without(hidden);
     }
 
+    /** That of the shape, as far as its front reaches the things inside. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
+        return shape.depthProfileAfloat(rest).map(whole -> hidden == 0 ? whole : whole.without(hidden));
+    }
+
     @Override
     public double depthError() {
         return shape.depthError();

@@ -1,13 +1,15 @@
 package org.fizzhull.shape.meshed;
 
+import org.fizzhull.shape.body.PolyhedronHull;
 import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.RestingAttitude;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.distance.FacetTree;
+import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
-import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -22,8 +24,22 @@ import org.fizzhull.uncertainty.Workers;
  * @param tray from every facet but the flat ones in the lowest horizontal plane; the same as {@code all} without such
  * @param outside from every facet but those of closed hollows; the same as {@code all} without such. The open hollow of
  *     a bowl is one surface with its outside: {@link MeshShape} tells it apart
+ * @param afloat from every facet but the flat ones that it keeps up and dry while it floats; the same as {@code all}
+ *     without such
  */
-record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) implements Serializable {
+record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, DepthProfile afloat)
+        implements Serializable {
+    /**
+     * Profiles of a body of which no flat face keeps up while it floats.
+     *
+     * @param all from every facet
+     * @param tray from every facet but the flat ones in the lowest horizontal plane
+     * @param outside from every facet but those of closed hollows
+     */
+    MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
+        this(all, tray, outside, all);
+    }
+
     /**
      * Measures a closed mesh that faces outward.
      *
@@ -31,24 +47,47 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) i
      * @return the profiles of its three exposures
      */
     public static MeshProfiles of(TriangleMesh mesh) {
-        return of(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER);
+        PolyhedronHull hull = new PolyhedronHull(mesh, 0);
+        return of(hull, RestingAttitude.of(hull, Silhouette.area(mesh)), Workers.CALLER);
     }
 
-    /** The same of a mesh whose facets stand in a tree, measured by some workers. */
-    static MeshProfiles of(FacetTree tree, MassProperties body, Workers workers) {
-        MeshDepth depth = new MeshDepth(tree, body, workers);
-        boolean[] resting = FaceSets.resting(tree.mesh());
-        boolean[] hollows = FaceSets.hollows(tree.mesh());
+    /** The same of a hull that lies in an attitude, measured by some workers. */
+    static MeshProfiles of(PolyhedronHull hull, RestingAttitude rest, Workers workers) {
+        TriangleMesh mesh = hull.mesh();
+        MeshDepth depth = new MeshDepth(hull.tree(), hull.properties(), workers);
+        boolean[] resting = FaceSets.resting(mesh);
+        boolean[] hollows = FaceSets.hollows(mesh);
         DepthProfile all = depth.from(new boolean[resting.length]);
-        return new MeshProfiles(
-                all,
-                FaceSets.any(resting) ? depth.from(resting) : all,
-                FaceSets.any(hollows) ? depth.from(hollows) : all);
+        DepthProfile tray = FaceSets.any(resting) ? depth.from(resting) : all;
+        DepthProfile outside = FaceSets.any(hollows) ? depth.from(hollows) : all;
+        return new MeshProfiles(all, tray, outside, afloat(hull, rest, resting, depth, all, tray));
     }
 
-    /** The same for a boat, with what is left of it from outside. */
+    /**
+     * What is left with the flat facets that keep up afloat shut. Measured anew only where they are not those it rests
+     * on: of two flats as near as each other the lower one is taken.
+     */
+    private static DepthProfile afloat(
+            PolyhedronHull hull,
+            RestingAttitude rest,
+            boolean[] resting,
+            MeshDepth depth,
+            DepthProfile all,
+            DepthProfile tray) {
+        Vec3 n = rest.nearest();
+        Vec3 c = hull.centroid();
+        double nearest = hull.reach(n.x(), n.y(), n.z()) - n.dot(c);
+        double base = hull.reach(0, 0, -1) + c.z();
+        if (base <= nearest + RestingAttitude.LEVEL * rest.height() && rest.keepsUp(FaceSets.area(hull.mesh(), resting))) {
+            return tray;
+        }
+        boolean[] flat = FaceSets.level(hull.mesh(), n, RestingAttitude.LEVEL * rest.height());
+        return rest.keepsUp(FaceSets.area(hull.mesh(), flat)) ? depth.from(flat) : all;
+    }
+
+    /** The same for a boat, with what is left of it from outside; its rim is no flat face that counts. */
     MeshProfiles boat(DepthProfile dry) {
-        return new MeshProfiles(all, tray, dry);
+        return new MeshProfiles(all, tray, dry, all);
     }
 
     /**

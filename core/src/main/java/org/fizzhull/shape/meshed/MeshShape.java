@@ -95,20 +95,22 @@ public final class MeshShape implements Shape {
         this.rest = RestingAttitude.of(hull, planArea);
         MeshHollow open = MeshHollow.of(hull, found.hollows());
         this.hollow = open.hollow();
-        this.profiles = known != null ? known : measured(hull, open, workers);
+        this.profiles = known != null ? known : measured(hull, rest, open, workers);
         // notices on facets, then on hollows, then the question whether the file is the mould
         List<Notice> said = new ArrayList<>(
                 MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
         said.addAll(open.notices());
         this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, open.open());
         filling.filter(one -> MouldFilling.likely(one, hull.volume()))
-                .ifPresent(one -> said.add(MouldFilling.asks(one, text(false), text(true))));
+                .ifPresent(one -> said.add(
+                        MouldFilling.asks(one, MouldFilling.below(mesh, open.open()), text(false), text(true))));
         this.notices = List.copyOf(said);
     }
 
     /** The profiles, of a boat with what is left from outside. */
-    private static MeshProfiles measured(PolyhedronHull hull, MeshHollow found, Workers workers) {
-        MeshProfiles profiles = MeshProfiles.of(hull.tree(), hull.properties(), workers);
+    private static MeshProfiles measured(
+            PolyhedronHull hull, RestingAttitude rest, MeshHollow found, Workers workers) {
+        MeshProfiles profiles = MeshProfiles.of(hull, rest, workers);
         return found.outside().map(profiles::boat).orElse(profiles);
     }
 
@@ -349,6 +351,15 @@ public final class MeshShape implements Shape {
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
         return profiles.of(exposure);
+    }
+
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
+        if (hollow.isPresent()) {
+            return Shape.super.depthProfileAfloat(lies);
+        }
+        DepthProfile afloat = profiles.afloat();
+        return afloat.equals(profiles.all()) ? Optional.empty() : Optional.of(afloat);
     }
 
     @Override

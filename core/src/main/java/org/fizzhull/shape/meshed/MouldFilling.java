@@ -55,6 +55,11 @@ final class MouldFilling {
         return Optional.ofNullable(largest);
     }
 
+    /** Whether the filling is that of a hollow open to the bottom; arguments as for {@link #of}. */
+    public static boolean below(TriangleMesh mesh, OpenHollows open) {
+        return open.none() && FaceSets.largestHollow(mesh).isEmpty();
+    }
+
     /** Whether a filling could be a piece: large enough beside the material, m3, and in each of its sides. */
     public static boolean likely(TriangleMesh filling, double material) {
         double[] box = filling.box();
@@ -63,17 +68,23 @@ final class MouldFilling {
     }
 
     /**
-     * The notice {@code mesh-mould}, which asks, with both readings ready to type.
+     * The notice {@code mesh-mould}, which asks, with both readings ready to type. A hollow that opens to the bottom could
+     * also be that of a boat which lies upside down in its file, as bowls are printed.
      *
      * @param filling what fills the hollow
+     * @param below whether the hollow opens to the bottom
      * @param body shape text of the body itself
      * @param hollow shape text of what fills its hollow
      */
-    public static Notice asks(TriangleMesh filling, String body, String hollow) {
+    public static Notice asks(TriangleMesh filling, boolean below, String body, String hollow) {
         return new Notice(
                 "mesh-mould",
                 "Is this the mould? It has a hollow that holds " + Math.round(1e7 * volume(filling)) / 10.0
                         + " cm3 up to its rim. The answer is about the body itself, " + body
+                        + (below
+                                ? ", whose hollow opens to the bottom as filed and is taken as full of water; to ask"
+                                        + " about it as a boat turn it over in the program it was drawn in"
+                                : "")
                         + "; if the piece is what fills the hollow, write " + hollow + ".");
     }
 

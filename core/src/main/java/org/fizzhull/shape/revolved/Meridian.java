@@ -1,6 +1,5 @@
 package org.fizzhull.shape.revolved;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -56,15 +55,7 @@ public final class Meridian {
      */
     public static Meridian of(Profile2D profile) {
         // the curved and sloping faces, then the level ones, which no piece of a profile names
-        List<List<double[]>> parts = new ArrayList<>();
-        for (Profile2D.Piece piece : profile.pieces()) {
-            parts.add(ProfileOutline.sampled(piece));
-        }
-        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
-            double[] in = {flat.inner(), flat.z()};
-            double[] out = {flat.outer(), flat.z()};
-            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
-        }
+        List<List<double[]>> parts = ProfileOutline.parts(profile);
         int edges = 0;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -156,6 +147,15 @@ public final class Meridian {
             }
         }
         return false;
+    }
+
+    /** The edges both of whose ends lie between two heights, m. */
+    boolean[] between(double low, double high) {
+        boolean[] found = new boolean[count()];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = Math.min(z0(i), z1(i)) >= low && Math.max(z0(i), z1(i)) <= high;
+        }
+        return found;
     }
 
     /** Area of the faces, m2: the edges swept about the axis; on a tray without the shut ones. */

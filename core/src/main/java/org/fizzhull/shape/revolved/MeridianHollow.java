@@ -17,21 +17,13 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Exact for the edges of the outline. Only a hollow around the axis is found: not the moat around a peak on the
  * axis, nor the gutter of a ring. Immutable. Used by {@link RevolvedShape}.
+ *
+ * @param hollow the hollow, its closed hull and its rim
+ * @param inside for each edge of the meridian, whether it bounds the hollow
  */
-final class MeridianHollow {
+record MeridianHollow(Hollow hollow, boolean[] inside) {
     /** Heights and radii closer than this share of the body are the same. */
     private static final double SAME = 1e-9;
-
-    /** The hollow, its closed hull and its rim. */
-    private final Hollow hollow;
-    /** For each edge of the meridian, whether it bounds the hollow. */
-    private final boolean[] inside;
-
-    /** A hollow and the edges that bound it. */
-    private MeridianHollow(Hollow hollow, boolean[] inside) {
-        this.hollow = hollow;
-        this.inside = inside;
-    }
 
     /** The hollow of a body of a volume, m3; null where there is none. */
     static @Nullable MeridianHollow of(Meridian body, double volume) {
@@ -147,11 +139,6 @@ final class MeridianHollow {
         double t = square > 0 ? ((r - r0) * dr + (z - z0) * dz) / square : 0;
         double on = Math.max(0, Math.min(1, t));
         return Math.hypot(r - r0 - on * dr, z - z0 - on * dz);
-    }
-
-    /** The hollow, open side up. */
-    Hollow hollow() {
-        return hollow;
     }
 
     /** Volume of the hollow over that of the closed hull. */

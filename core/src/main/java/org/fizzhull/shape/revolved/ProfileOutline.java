@@ -30,16 +30,7 @@ final class ProfileOutline {
      */
     static List<double[][]> of(Profile2D profile, Vec3 up) {
         double size = ProfileFaces.size(profile);
-        List<List<double[]>> parts = new ArrayList<>();
-        for (Profile2D.Piece piece : profile.pieces()) {
-            parts.add(sampled(piece));
-        }
-        // level faces run with the material on their left as well: a top inward, a base outward
-        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
-            double[] in = {flat.inner(), flat.z()};
-            double[] out = {flat.outer(), flat.z()};
-            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
-        }
+        List<List<double[]>> parts = parts(profile);
         // sine of the lean of the axis
         double side = Math.hypot(up.x(), up.y());
         List<double[][]> outlines = new ArrayList<>();
@@ -84,6 +75,20 @@ final class ProfileOutline {
             }
         }
         return points;
+    }
+
+    /** Points of each piece and then of each level face, (r, z), m, with the material on the left: a top runs inward. */
+    static List<List<double[]>> parts(Profile2D profile) {
+        List<List<double[]>> parts = new ArrayList<>();
+        for (Profile2D.Piece piece : profile.pieces()) {
+            parts.add(sampled(piece));
+        }
+        for (ProfileFaces.Flat flat : ProfileFaces.flats(profile)) {
+            double[] in = {flat.inner(), flat.z()};
+            double[] out = {flat.outer(), flat.z()};
+            parts.add(flat.top() ? List.of(out, in) : List.of(in, out));
+        }
+        return parts;
     }
 
     /** Takes one chain off the parts: from the axis to the axis, or closed (last point = first point). */

@@ -10,6 +10,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -51,6 +52,9 @@ public final class RevolvedShape implements Shape {
     /** Length of the outline over thickness, times lines, likewise. */
     private static final double MOST_ALONG = 5e5;
 
+    /** Cosine of the lean of an axis that stands upright: rounding of the search for the nearest plane. */
+    private static final double UPRIGHT = 1 - 1e-9;
+
     /** Name of the outline's file, for shape text only. */
     private final String file;
     /** Faces of the outline as edges. */
@@ -63,6 +67,10 @@ public final class RevolvedShape implements Shape {
     private final DepthProfile all;
     /** What is left from every face but the one it rests on. */
     private final DepthProfile tray;
+    /** How it lies when it was not placed by hand. */
+    private final RestingAttitude rest;
+    /** What is left afloat with a flat face up; empty where it keeps none up. */
+    private final Optional<DepthProfile> afloat;
     /** What is left from the outside of a boat; the same as {@code all} for any other body. */
     private final DepthProfile outside;
     /** The hollow that makes it a boat. */
@@ -89,6 +97,27 @@ public final class RevolvedShape implements Shape {
             this.notices =
                     found != null && found.share() >= DIMPLE ? List.of(MeshHollow.dimple(found.share())) : List.of();
         }
+        this.rest = RestingAttitude.of(new RevolvedHull(profile), planArea());
+        this.afloat = hollow.isPresent() ? Optional.empty() : afloat();
+    }
+
+    /** What is left with the flat base or top that it keeps up afloat shut, if it keeps one up. */
+    private Optional<DepthProfile> afloat() {
+        double up = rest.nearest().z();
+        if (Math.abs(up) < UPRIGHT) {
+            return Optional.empty();
+        }
+        double height = meridian.height();
+        boolean[] flat = up < 0
+                ? meridian.between(0, RestingAttitude.LEVEL * height)
+                : meridian.between((1 - RestingAttitude.LEVEL) * height, height);
+        Meridian open = meridian.shutting(flat);
+        double dry = meridian.area(false) - open.area(true);
+        if (!rest.keepsUp(dry)) {
+            return Optional.empty();
+        }
+        boolean base = up < 0 && dry == meridian.area(false) - meridian.area(true);
+        return Optional.of(base ? tray : MeridianDepth.withWalls(open, volume));
     }
 
     /**
@@ -221,6 +250,17 @@ public final class RevolvedShape implements Shape {
             case TRAY -> tray;
             case OUTSIDE -> outside;
         };
+    }
+
+    @Override
+    public RestingAttitude restingAttitude() {
+        return rest;
+    }
+
+    /** To 0.1 % of the volume over the first 90 % of it, its flat base or top shut. */
+    @Override
+    public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
+        return hollow.isPresent() ? Shape.super.depthProfileAfloat(lies) : afloat;
     }
 
     @Override

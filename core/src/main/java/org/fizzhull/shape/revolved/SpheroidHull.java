@@ -17,22 +17,12 @@ import org.fizzhull.geometry.PlaneCut;
  * <p>A plane beyond the body touches it: everything or nothing is below. Exact. Source: docs/physics/hydrostatics.md,
  * 1, for the ball; the stretched ones by the affine map, derived for this class. Immutable. Used by {@link RevolvedHull}
  * in place of quadrature.
+ *
+ * @param centre height of the centre on the z axis, m
+ * @param across p, m
+ * @param along q, m
  */
-final class SpheroidHull {
-    /** Height of the centre on the z axis, m. */
-    private final double centre;
-    /** p, m. */
-    private final double across;
-    /** q, m. */
-    private final double along;
-
-    /** A spheroid about a point of the z axis: height of its centre and both half axes, m. */
-    SpheroidHull(double centre, double across, double along) {
-        this.centre = centre;
-        this.across = across;
-        this.along = along;
-    }
-
+record SpheroidHull(double centre, double across, double along) {
     /** Whether it is a ball. */
     boolean ball() {
         return across == along;

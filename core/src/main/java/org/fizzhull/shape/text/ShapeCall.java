@@ -43,6 +43,9 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             throw new Refusal("missing-value", "shape", "", FORM, "Name a shape.");
         }
         if (open < 0) {
+            if (name.chars().anyMatch(Character::isLetter) && ShapeText.known(name) == null) {
+                throw ShapeText.unknown(name);
+            }
             throw refused("not-a-shape", all, "Put its sizes in parentheses: " + ShapeText.exampleOf(name) + ".");
         }
         ShapeCall call = new ShapeCall(name, new ArrayList<>(), new ArrayList<>());

@@ -138,13 +138,18 @@ public final class ShapeText {
         if (kind != null && !kind.name().equals(ShapeKinds.CUBE.name())) {
             return kind;
         }
-        throw new Refusal(
+        throw unknown(name);
+    }
+
+    /** No kind has that name or alias. */
+    static Refusal unknown(String name) {
+        return new Refusal(
                 "unknown-shape",
                 "shape",
                 ShapeCall.shown(name),
                 "one of " + NearName.list(names(), "or"),
                 orElse(
-                        NearName.hint(word, ShapeKinds.names()),
+                        NearName.hint(name.trim().toLowerCase(Locale.ROOT), ShapeKinds.names()),
                         "Write one of them with its sizes: " + exampleOf("") + "."));
     }
 

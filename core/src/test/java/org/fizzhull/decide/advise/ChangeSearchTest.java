@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.fizzhull.decide.Design;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
@@ -20,13 +21,8 @@ class ChangeSearchTest {
     private final Appraiser appraiser = new Appraiser(
             piece(165).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
 
-    /** A adjustment whose one level leads to a design that is given. */
-    private record To(Design changed) implements Adjustment {
-        @Override
-        public Step.Kind kind() {
-            return Step.Kind.WEIGHT;
-        }
-
+    /** An adjustment of one level, of which a function says what becomes of a design. */
+    private record Constructed(Step.Kind kind, UnaryOperator<Design> change) implements Adjustment {
         @Override
         public int levels() {
             return 1;
@@ -40,8 +36,17 @@ class ChangeSearchTest {
         @Override
         public Optional<Changed> at(Design design, int level) {
             Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
-            return Optional.of(new Changed(changed, new Step(kind(), "", setting, setting)));
+            return Optional.of(new Changed(change.apply(design), new Step(kind, "", setting, setting)));
         }
+    }
+
+    private static Adjustment to(Design changed) {
+        return new Constructed(Step.Kind.WEIGHT, any -> changed);
+    }
+
+    /** Makes 142 g of the planned design, and of one that was changed already a piece that does not fill its mould. */
+    private static Adjustment apart(Step.Kind kind, Design planned) {
+        return new Constructed(kind, design -> piece(design.equals(planned) ? 142 : 10));
     }
 
     private static Design piece(double grams) {
@@ -60,7 +65,7 @@ class ChangeSearchTest {
             double few = appraiser.chance(lighter, 256);
             double all = appraiser.appraise(lighter).chance();
             if (few > all && all > 0.3) {
-                List<Change> changes = search(piece(165), (few + all) / 2).changes(List.of(new To(lighter)));
+                List<Change> changes = search(piece(165), (few + all) / 2).changes(List.of(to(lighter)));
                 assertThat(changes).hasSize(1);
                 assertThat(changes.get(0).reachesGoal()).isFalse();
                 return;
@@ -76,7 +81,7 @@ class ChangeSearchTest {
         Design scented = piece(110)
                 .of(RecipeChange.read("lemon fragrance +5 g", Measures.METRIC).applyTo(AdviserTest.CLAY, table));
         ChangeSearch search = search(piece(165), 0.5);
-        assertThat(search.changes(List.of(new To(scented)))).isEmpty();
+        assertThat(search.changes(List.of(to(scented)))).isEmpty();
         assertThat(search.forgone()).hasSize(1);
     }
 
@@ -87,30 +92,10 @@ class ChangeSearchTest {
     @Test
     void aPairThatCannotBeMadeIsLeftOut() {
         Design base = piece(165);
-        List<Adjustment> both = List.of(new Apart(Step.Kind.WEIGHT, base), new Apart(Step.Kind.DRYING_TIME, base));
+        List<Adjustment> both = List.of(apart(Step.Kind.WEIGHT, base), apart(Step.Kind.DRYING_TIME, base));
         List<Change> changes = search(base, 0.9999).changes(both);
         assertThat(changes)
                 .hasSize(2)
                 .allSatisfy(change -> assertThat(change.steps()).hasSize(1));
-    }
-
-    /** Makes 150 g of the planned design, and of one that was changed already a piece that does not fill its mould. */
-    private record Apart(Step.Kind kind, Design planned) implements Adjustment {
-        @Override
-        public int levels() {
-            return 1;
-        }
-
-        @Override
-        public double effort(int level) {
-            return 1;
-        }
-
-        @Override
-        public Optional<Changed> at(Design design, int level) {
-            Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
-            return Optional.of(
-                    new Changed(piece(design.equals(planned) ? 142 : 10), new Step(kind, "", setting, setting)));
-        }
     }
 }

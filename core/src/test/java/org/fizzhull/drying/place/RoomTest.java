@@ -38,6 +38,10 @@ class RoomTest {
         assertThat(ready(new ClosedRoom(1e5, 0.01, 0, 0.5, 1))).isCloseTo(given, withinPercentage(0.2));
     }
 
+    /**
+     * By the balance of vapour, as directions: 1,500 pieces give off more than half a change of 25 m3 an hour takes away until
+     * they are dry, so that the room is damper than for one; a dehumidifier takes part of it.
+     */
     @Test
     void aCrowdedRoomIsSlowAndADehumidifierHelps() {
         double one = ready(new ClosedRoom(25, 0.5 / 3600, 0, 0.5, 1));

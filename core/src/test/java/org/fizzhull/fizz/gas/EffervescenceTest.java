@@ -49,6 +49,7 @@ class EffervescenceTest {
                 .isEqualTo(new Effervescence(Effervescence.Degree.NOT, Effervescence.Cause.SPENT));
         Effervescence nearly = Effervescence.of(usual, 0.2);
         assertThat(nearly).isEqualTo(new Effervescence(Effervescence.Degree.HARDLY, Effervescence.Cause.SPENT));
+        assertThat(nearly.fizzes()).isFalse();
         assertThat(nearly.notice().orElseThrow().code()).isEqualTo("hardly-fizzes");
     }
 

@@ -125,4 +125,19 @@ class YieldTest {
                 .withCarbonate(carbonate / 1e3 / MolarMass.SODIUM_CARBONATE)
                 .withAcid(acid, acidMass / 1e3 / acid.molarMass());
     }
+
+    /** By definition: a quarter of the gas and of its water has gone, three quarters are to come, what was over stays over. */
+    @Test
+    void whatIsLeftAfterPartOfTheGas() {
+        Yield whole = grams(100, 10, Acid.CITRIC, 50).yield();
+        Yield left = whole.afterLosing(0.25);
+        assertThat(left.carbonDioxide()).isCloseTo(0.75 * whole.carbonDioxide(), within(1e-12));
+        assertThat(left.waterMade()).isCloseTo(0.75 * whole.waterMade(), within(1e-12));
+        assertThat(left.bicarbonateLeft()).isEqualTo(whole.bicarbonateLeft());
+        assertThat(left.limiting()).isEqualTo(whole.limiting());
+        assertThat(whole.afterLosing(0)).isEqualTo(whole);
+        assertThat(whole.afterLosing(1).carbonDioxide()).isZero();
+        assertThatThrownBy(() -> whole.afterLosing(1.001)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> whole.afterLosing(-0.001)).isInstanceOf(IllegalArgumentException.class);
+    }
 }

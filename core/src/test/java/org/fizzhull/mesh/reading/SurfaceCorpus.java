@@ -278,7 +278,8 @@ final class SurfaceCorpus {
                 "mesh-no-area");
         corpus.good("a T-junction", tJunction(10), CUBE, "mesh-t-junction", "1 corners", "(10, 0, 0) mm");
         corpus.good("a T-junction off by rounding", tJunction(13.37), CUBE, "mesh-t-junction");
-        corpus.good("an edge with many T-junctions", manyTJunctions(), CUBE, "mesh-t-junction", "99 corners");
+        corpus.good("an edge with many T-junctions", manyTJunctions(100), CUBE, "mesh-t-junction", "99 corners");
+        corpus.good("an edge with 5,999 T-junctions", manyTJunctions(6000), CUBE, "mesh-t-junction", "5999 corners");
         corpus.good("a T-junction filled by a facet without area", filledTJunction(), CUBE, "");
         corpus.good(
                 "a crack of a tenth of a micrometre", cube().set(0, 0, 1e-4f).binary(), CUBE, "mesh-near", "1 corners");
@@ -311,6 +312,27 @@ final class SurfaceCorpus {
                 Soup.torusVolume(25, 10, 40, 24),
                 "mesh-hole",
                 "1 hole");
+        int quad = 2 * 24 * 3 + 10;
+        int across = 2 * 24 * 4 + 12;
+        corpus.good(
+                "two small holes that meet in a corner",
+                Soup.torus(25, 10, 40, 24)
+                        .without(quad, quad + 1, across, across + 1)
+                        .binary(),
+                Soup.torusVolume(25, 10, 40, 24),
+                "mesh-hole",
+                "2 holes");
+        // over the two edges at a corner of a quad, which three facets share then, with a third edge of its own
+        Soup stray = Soup.torus(25, 10, 40, 24);
+        float[] one = stray.facets.get(quad);
+        float[] other = stray.facets.get(quad + 1);
+        stray.facets.add(new float[] {one[0], one[1], one[2], one[3], one[4], one[5], other[6], other[7], other[8]});
+        corpus.good(
+                "a stray facet over two edges",
+                stray.binary(),
+                Soup.torusVolume(25, 10, 40, 24),
+                "mesh-hole mesh-flat-part",
+                "1 hole");
     }
 
     private static Soup first(int n) {
@@ -331,10 +353,10 @@ final class SurfaceCorpus {
         return cube.add(0, 0, 0, x, 0, 0, 40, 0, 40).add(x, 0, 0, 40, 0, 0, 40, 0, 40);
     }
 
-    private static byte[] manyTJunctions() {
+    private static byte[] manyTJunctions(int parts) {
         Soup cube = cube().without(4);
-        for (int i = 0; i < 100; i++) {
-            cube.add(0.4 * i, 0, 0, 0.4 * (i + 1), 0, 0, 40, 0, 40);
+        for (int i = 0; i < parts; i++) {
+            cube.add(40.0 * i / parts, 0, 0, 40.0 * (i + 1) / parts, 0, 0, 40, 0, 40);
         }
         return cube.binary();
     }

@@ -12,9 +12,18 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Block;
+import org.fizzhull.shape.kind.Bowl;
+import org.fizzhull.shape.kind.Cone;
 import org.fizzhull.shape.kind.Dome;
+import org.fizzhull.shape.kind.Heart;
 import org.fizzhull.shape.kind.Puck;
+import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.meshed.MeshShape;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedShape;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
@@ -221,23 +230,28 @@ public final class VoyageChecks extends Bindings {
                 .fizzTime();
     }
 
-    /** Life of a floating body without gas or wet skin over that of one with every face wet, to a hundredth. */
+    /**
+     * Life of a floating body without gas or wet skin, to a hundredth unless another share left is told, over that of
+     * one with every face wet, to a hundredth.
+     */
     private static double oneSideUp(Inputs in) {
-        double diameter = in.millimetres("D_mm");
-        Shape shape = switch (in.word("body")) {
-            case "ball" -> Sphere.ofDiameter(diameter);
-            case "dome" -> Dome.ofDiameter(diameter);
-            default -> Puck.ofDiameterAndHeight(diameter, in.millimetres("H_mm"));
-        };
+        Shape shape = floating(in);
+        double left = in.has("left") ? in.number("left") : 0.01;
         Bath bath = Bath.at(Units.celsius(38)).withDepth(0.35);
         Piece piece = new Piece(
                 shape,
                 in.number("s") * Kell1975.density(Units.celsius(38)) * shape.volume(),
                 new Makeup(Makeup.USUAL_TRUE_DENSITY, Makeup.USUAL_GAS_CAPACITY));
-        double speed = 1e-4;
-        double life = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
+        double speed = 1e-5;
+        VoyageSeries series = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
                 .run(piece, new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1), new VoyageParameters(0, 0))
-                .fizzTime();
+                .series();
+        int to = series.rows() - 1;
+        while (series.mass()[to - 1] < left * piece.mass()) {
+            to--;
+        }
+        double part = (series.mass()[to - 1] - left * piece.mass()) / (series.mass()[to - 1] - series.mass()[to]);
+        double life = series.time()[to - 1] + part * (series.time()[to] - series.time()[to - 1]);
         DepthProfile profile = shape.depthProfile(Exposure.ALL);
         double low = 0;
         double high = profile.deepest();
@@ -250,6 +264,39 @@ public final class VoyageChecks extends Bindings {
             }
         }
         return speed * life / low;
+    }
+
+    /** The body of such a row, in closed form or as a mesh. */
+    private static Shape floating(Inputs in) {
+        double diameter = in.has("D_mm") ? in.millimetres("D_mm") : 0;
+        double height = in.has("H_mm") ? in.millimetres("H_mm") : 0;
+        return switch (in.word("body")) {
+            case "ball" -> Sphere.ofDiameter(diameter);
+            case "dome" -> Dome.ofDiameter(diameter);
+            case "puck" -> Puck.ofDiameterAndHeight(diameter, height);
+            case "cone" -> Cone.ofDiameterHeightAndTop(diameter, height, in.millimetres("top_mm"));
+            case "tube" -> Ring.ofDiameterAndTube(diameter, in.millimetres("tube_mm"));
+            case "bowl" -> Bowl.ofDiameterAndWall(diameter, in.millimetres("wall_mm"));
+            case "block" -> Block.ofSides(in.millimetres("L_mm"), in.millimetres("W_mm"), height);
+            case "heart" -> Heart.ofWidthAndHeight(in.millimetres("W_mm"), height);
+            case "heart mesh" -> {
+                Heart heart = Heart.ofWidthAndHeight(in.millimetres("W_mm"), height);
+                yield MeshShape.of("heart.stl", "m", ((PolyhedronHull) heart.hull().orElseThrow()).mesh());
+            }
+            case "ring" -> RevolvedShape.of(
+                    "ring.csv",
+                    Profile2D.builder()
+                            .line(0, diameter / 2, height, diameter / 2)
+                            .inner()
+                            .line(0, in.millimetres("hole_mm") / 2, height, in.millimetres("hole_mm") / 2)
+                            .build());
+            case "lens" -> RevolvedShape.of(
+                    "lens.csv",
+                    Profile2D.builder()
+                            .arc(height / 2, 0, diameter / 2, height / 2, 1, 0, height)
+                            .build());
+            default -> throw new IllegalArgumentException(in.word("body"));
+        };
     }
 
     private static double event(Voyage voyage, VoyageEvent.Kind kind) {
