@@ -53,7 +53,7 @@ class OfferedTypesTest {
             evidence 3
             fizz.gas 2
             forecast 17
-            forecast.making 7
+            forecast.making 8
             forecast.measured 9
             forecast.prior 5
             forecast.question 5
