@@ -119,7 +119,8 @@ final class BathDraws {
 
     /** Draws of the priors alone, as many as were asked for. */
     private MonteCarlo prior() {
-        return prepared.factors().draws(sampling.samples(), sampling.seed(), workers);
+        Factors asked = prepared.factors();
+        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
     /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */

@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.conditioning;
 
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -132,7 +133,9 @@ public final class Conditioned {
      */
     public static Draws draws(Optional<Conditioned> known, Factors factors, int draws, long seed, Workers workers) {
         Optional<Posterior> after = known.flatMap(Conditioned::posterior);
-        return after.isPresent() ? after.get().thinned(draws) : factors.draws(draws, seed, workers);
+        return after.isPresent()
+                ? after.get().thinned(draws)
+                : new MonteCarlo(factors.priors(), factors.columns(), draws, seed, workers);
     }
 
     /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */

@@ -111,7 +111,12 @@ record ExpectedReadings(
 
     /** At most 1,024 draws of the priors. */
     private static MonteCarlo run(Factors factors, Sampling sampling, Workers workers) {
-        return factors.draws(Math.min(DRAWS, sampling.samples()), sampling.seed(), workers);
+        return new MonteCarlo(
+                factors.priors(),
+                factors.columns(),
+                Math.min(DRAWS, sampling.samples()),
+                sampling.seed(),
+                workers);
     }
 
     /**

@@ -17,11 +17,9 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.sampling.ScaledPrior;
-import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -278,17 +276,6 @@ public final class Factors implements Serializable {
             }
         }
         return false;
-    }
-
-    /**
-     * {@return a run over its inputs}
-     *
-     * @param draws number of draws, above 0
-     * @param seed seed of the draws
-     * @param workers what computes the blocks of draws
-     */
-    public MonteCarlo draws(int draws, long seed, Workers workers) {
-        return new MonteCarlo(priors(), columns(), draws, seed, workers);
     }
 
     /** {@return the priors of every column, in the order of the rows} */
