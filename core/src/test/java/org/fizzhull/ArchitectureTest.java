@@ -30,52 +30,73 @@ class ArchitectureTest {
     private static final String ROOT = "org.fizzhull.";
 
     private static final String TABLE = """
-            quantity       ->
-            numeric        ->
-            evidence       ->
-            answer.tree    -> evidence
-            uncertainty    -> numeric
-            geometry       ->
-            mesh           -> geometry
-            mesh.distance  -> geometry mesh uncertainty
-            mesh.cutting   -> geometry mesh mesh.distance
-            mesh.hollow    -> geometry mesh mesh.distance uncertainty
-            mesh.uniting   -> mesh mesh.distance
-            mesh.repair    -> evidence mesh mesh.distance mesh.uniting
-            mesh.reading   -> evidence mesh mesh.repair
-            medium         -> numeric evidence
-            shape          -> evidence geometry
-            shape.meshed   -> evidence geometry mesh mesh.cutting mesh.distance mesh.hollow mesh.reading shape uncertainty
-            shape.revolved -> evidence geometry numeric shape shape.meshed
-            shape.kind     -> geometry mesh shape shape.meshed shape.revolved
-            shape.load     -> evidence geometry shape
-            shape.text     -> shape shape.kind shape.revolved shape.meshed
-            recipe         -> evidence
-            batch          -> recipe evidence
-            piece          -> shape recipe evidence
-            hydrostatics   -> shape geometry
-            pressing       -> piece shape geometry recipe numeric evidence
-            drying.mix     -> evidence recipe
-            drying.place   -> drying.mix evidence geometry medium shape
-            drying.solver  -> geometry drying.mix drying.place numeric recipe
-            drying         -> drying.mix drying.place drying.solver evidence medium piece recipe shape
-            fizz           -> recipe medium numeric evidence
-            voyage         -> piece shape shape.kind shape.load geometry recipe medium fizz hydrostatics numeric evidence
-            forecast.prior    -> all
-            forecast.making   -> all
-            forecast.question -> all
-            forecast.attitude -> all
-            forecast.model    -> all
-            forecast.measured -> all
-            forecast       -> all
-            forecast.joint -> all
-            chain             -> all
-            decide            -> all
-            decide.compare    -> all
-            decide.advise     -> all
-            decide.why        -> all
-            learn          -> all
-            answer         -> all
+            quantity              ->
+            numeric               ->
+            evidence              ->
+            answer.tree           -> evidence
+            uncertainty           -> numeric
+            geometry              ->
+            mesh                  ->
+            mesh.measure          -> geometry mesh
+            mesh.distance         -> uncertainty geometry mesh mesh.measure
+            mesh.cutting          -> geometry mesh mesh.measure mesh.distance
+            mesh.hollow           -> uncertainty geometry mesh mesh.measure mesh.distance
+            mesh.uniting          -> mesh mesh.measure mesh.distance
+            mesh.repair           -> evidence mesh mesh.measure mesh.distance mesh.uniting
+            mesh.reading          -> evidence mesh mesh.measure mesh.repair
+            evidence.published    -> evidence
+            medium.relation       -> evidence.published
+            medium                -> evidence evidence.published medium.relation
+            shape                 -> evidence geometry
+            shape.body            -> evidence geometry mesh mesh.measure mesh.distance mesh.cutting mesh.hollow
+            shape.size            ->
+            shape.meshed          -> evidence uncertainty geometry mesh mesh.measure mesh.distance mesh.cutting mesh.hollow mesh.repair shape shape.body shape.size
+            shape.revolved        -> numeric evidence geometry shape shape.body shape.size
+            shape.kind            -> geometry mesh shape shape.body shape.size shape.revolved
+            shape.load            -> evidence geometry shape shape.size
+            shape.listing         ->
+            shape.text            -> shape shape.size shape.meshed shape.kind shape.listing
+            recipe                -> evidence evidence.published
+            recipe.change         -> recipe
+            batch                 -> evidence recipe recipe.change
+            piece                 -> shape recipe
+            hydrostatics          -> geometry shape
+            pressing              -> evidence geometry shape
+            drying.mix            -> evidence.published recipe
+            drying.factor         -> geometry shape
+            drying.place          -> geometry evidence.published medium shape drying.factor
+            drying.solver         -> numeric geometry recipe drying.mix drying.place
+            drying                -> evidence evidence.published shape piece
+            fizz.gas              -> evidence evidence.published recipe
+            fizz                  -> evidence evidence.published medium.relation medium recipe fizz.gas
+            voyage.result         -> evidence evidence.published
+            voyage                -> numeric evidence geometry evidence.published medium.relation medium shape shape.kind shape.load recipe piece hydrostatics fizz.gas fizz voyage.result
+            uncertainty.sampling  -> numeric uncertainty
+            forecast.prior        -> all
+            pressing.powder       -> evidence evidence.published recipe pressing
+            forecast.making       -> all
+            drying.run            -> evidence evidence.published medium shape recipe piece drying.mix drying.place drying.solver drying
+            forecast.draw         -> all
+            forecast.maker        -> all
+            forecast.question     -> all
+            forecast.result       -> all
+            forecast.attitude     -> all
+            forecast.prepared     -> all
+            forecast.model        -> all
+            forecast.measured     -> all
+            forecast.conditioning -> all
+            forecast              -> all
+            forecast.joint        -> all
+            chain                 -> all
+            decide                -> all
+            decide.compare        -> all
+            decide.advise         -> all
+            decide.why            -> all
+            learn.fit             ->
+            learn                 -> all
+            decide.effect         -> all
+            answer.body           -> all
+            answer                -> all
             """;
 
     private static final Map<String, Set<String>> MAY_IMPORT = table();

@@ -37,11 +37,9 @@ class ModulePathTest {
             import static org.fizzhull.quantity.Units.grams;
             import static org.fizzhull.quantity.Units.millimetres;
 
-            import org.fizzhull.answer.FloatAnswer;
+            import org.fizzhull.answer.Answers;
             import org.fizzhull.forecast.FloatPredictor;
             import org.fizzhull.forecast.question.Question;
-            import org.fizzhull.geometry.Vec3;
-            import org.fizzhull.hydrostatics.Draft;
             import org.fizzhull.medium.Bath;
             import org.fizzhull.recipe.IngredientTable;
             import org.fizzhull.shape.kind.Sphere;
@@ -49,13 +47,14 @@ class ModulePathTest {
             public final class Consumer {
                 public static double draft() {
                     Sphere ball = Sphere.ofDiameter(0.07);
-                    return Draft.of(ball.hull().orElseThrow(), Vec3.UP, ball.volume() / 2).draft();
+                    Bath bath = Bath.at(celsius(38));
+                    Question half = Question.still(ball, bath.density() * ball.volume() / 2).in(bath);
+                    return FloatPredictor.standard().attitudes(half).get(0).draft();
                 }
 
                 public static double floats() {
                     Question ball = Question.still(Sphere.ofDiameter(millimetres(65)), grams(100));
-                    return FloatAnswer.of(FloatPredictor.standard().forecast(ball.in(Bath.at(celsius(38)))))
-                            .tree()
+                    return Answers.of(FloatPredictor.standard().forecast(ball.in(Bath.at(celsius(38)))))
                             .number("/probability/floats_at_once")
                             .orElseThrow();
                 }

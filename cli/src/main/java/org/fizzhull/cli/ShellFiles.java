@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.fizzhull.answer.tree.Version;
+import org.fizzhull.answer.body.Version;
 import org.fizzhull.cli.program.CommandPages;
 import org.fizzhull.cli.shell.BashCompletion;
 import org.fizzhull.cli.shell.CommandPage;

@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.fizzhull.answer.tree.Version;
+import org.fizzhull.answer.body.Version;
 import org.fizzhull.cli.Checkout.Ran;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;

@@ -9,11 +9,11 @@ import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.change.LimitedShare;
 
 /**
  * N pieces of a recipe as mixes that a person can make: equal mixes, none above 2 kg, each small enough to be pressed

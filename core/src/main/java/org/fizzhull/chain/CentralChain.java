@@ -1,21 +1,22 @@
 package org.fizzhull.chain;
 
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.model.TippingBoat;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.FullVoyage;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * One stage after the other with every uncertain input at its median, by the very models that draw a forecast: so the
@@ -28,7 +29,7 @@ final class CentralChain {
     /** The draw in which every uncertain input of the question has its median. */
     private static Draw draw(Question question) {
         Factors asked = Factors.standard().asked(question);
-        return asked.at(asked.medians());
+        return Draw.of(asked.rows(), asked.medians());
     }
 
     /**
@@ -38,7 +39,7 @@ final class CentralChain {
      * @param making how it is made
      */
     static Piece piece(Shape shape, Making making) {
-        return making.maker(shape).make(draw(Question.of(shape, making)), 1);
+        return Maker.of(making, shape).make(draw(Question.of(shape, making)), 1);
     }
 
     /**
@@ -54,7 +55,7 @@ final class CentralChain {
             throw new IllegalArgumentException("drying needs a plan with a phase");
         }
         // packing first, since the course starts from the damp piece
-        Packing.Packed packed = made.packing(shape).of(draw(Question.of(shape, making)), 1);
+        Packing.Packed packed = Packing.of(made, shape).of(draw(Question.of(shape, making)), 1);
         PlannedDrying drying = new PlannedDrying(shape, made.plan());
         return drying.course(drying.input(packed), made.plan().phases(), ReadyTimes.LONGEST, packed.making());
     }

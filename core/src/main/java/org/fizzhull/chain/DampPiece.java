@@ -9,11 +9,11 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**

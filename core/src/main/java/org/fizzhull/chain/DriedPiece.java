@@ -11,7 +11,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**

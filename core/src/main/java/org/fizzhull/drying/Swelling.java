@@ -1,6 +1,6 @@
 package org.fizzhull.drying;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
@@ -48,14 +48,22 @@ public enum Swelling {
      * @param kelvin temperature, K
      * @param factor on the retained share
      */
-    static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {
+    public static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {
         double place = Math.max(0, Math.min(1, (saturation - 0.1) / 0.7));
         double retained = factor * (0.003 + 0.047 * place);
         return retained * extent * rhoDry * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
     }
 
-    /** The class of a growth in volume. */
-    static Swelling of(double growth) {
+    /**
+     * {@return the class of a growth in volume}
+     *
+     * @param growth dV/V
+     * @throws IllegalArgumentException for NaN
+     */
+    public static Swelling of(double growth) {
+        if (Double.isNaN(growth)) {
+            throw new IllegalArgumentException("a growth in volume of NaN");
+        }
         if (growth < SLIGHT.leastGrowth) {
             return NONE;
         }

@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Dissociation constants of an acid in water without other salts, molal, as a function of temperature. One class for each

@@ -3,9 +3,9 @@ package org.fizzhull.fizz;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Kell1975;
+import org.fizzhull.medium.relation.Kell1975;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 
@@ -108,7 +108,7 @@ public final class BathChemistry {
         if (!(share >= 0 && share <= 1)) {
             throw new Refusal("out-of-range", "share of the gas", Double.toString(share), "0 to 1", "All of it is 1.");
         }
-        double gone = share * Yield.of(reagents).carbonDioxide();
+        double gone = share * reagents.yield().carbonDioxide();
         double carbon = (reagents.carbon() + alkalinity * bath.volume() - gone) / waterMass;
         return balanced(carbon, Double.NaN);
     }

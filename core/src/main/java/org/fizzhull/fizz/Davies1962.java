@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Activity coefficients of ions: Davies (1962), {@code lg g = -A z^2 [sqrt(I)/(1 + sqrt(I)) - 0.3 I]}, with the

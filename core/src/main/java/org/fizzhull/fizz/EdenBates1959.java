@@ -2,7 +2,7 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * DL-malic acid: Eden and Bates (1959), pK1 = A1/T - 5.1382 + 0.013550 T, pK2 = A2/T - 6.2364 + 0.019353 T. 0 to 50 C;

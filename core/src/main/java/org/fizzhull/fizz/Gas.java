@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Carbon dioxide that a piece gives off, as bubbles of ideal gas saturated with water vapour:

@@ -31,9 +31,6 @@ public final class GasLayer {
     /** Volume per area of a hexagonal layer of equal spheres over their diameter, pi/(3 sqrt 3). */
     public static final double MONOLAYER = Math.PI / (3 * Math.sqrt(3));
 
-    /** Below this capacity, mol/kg, nothing clings. */
-    public static final double LEAST_CAPACITY = 0.02;
-
     /** Power of the gas flux (Vogt and Balzer 2005, second-hand). */
     private static final double POWER = 0.3;
     /** Projected over whole surface of a convex body, the mean of all attitudes (Cauchy). */

@@ -2,8 +2,8 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Acids with a heat and a heat capacity of each step: Goldberg, Kishore and Lennen (2002),

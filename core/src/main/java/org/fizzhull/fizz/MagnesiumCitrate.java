@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * The ion pair of magnesium and citrate, {@code Mg++ + Cit--- = MgCit-}: lg K = 4.89 at 25 C and no ionic strength,

@@ -3,7 +3,7 @@ package org.fizzhull.fizz;
 import static org.fizzhull.quantity.Units.ZERO_CELSIUS_K;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Relative permittivity of water at 1 atm: Malmberg and Maryott (1956), a cubic in t. 0 to 100 C; 0.1 %.

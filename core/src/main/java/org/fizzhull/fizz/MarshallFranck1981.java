@@ -2,7 +2,7 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Ion product of water: Marshall and Franck (1981), adopted by IAPWS in 1980. 0 to 1000 C; 0.01 in pKw in a bath.

@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Molar masses, kg/mol, summed from the abridged standard atomic weights of 2021. Good to 2e-5, far below what a

@@ -1,6 +1,6 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Gas fraction of the water above a fizzing piece: drift flux, Zuber and Findlay with Ishii's velocity (from memory).

@@ -2,7 +2,7 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Carbon dioxide in water: Plummer and Busenberg (1982), {@code lg K = a + b T + c/T + d lg T + e/T^2}, molal, without

@@ -2,6 +2,7 @@ package org.fizzhull.fizz;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -14,6 +15,9 @@ import org.fizzhull.quantity.Refusal;
  * @param acids mol of each acid; an acid that is not named is not there
  */
 public record Reagents(double bicarbonate, double carbonate, double magnesium, Map<Acid, Double> acids) {
+    /** Difference of acid and what it could react with, over the larger, up to which neither runs out first. */
+    private static final double BALANCED_WITHIN = 0.01;
+
     /**
      * Checks the amounts and copies the map.
      *
@@ -103,5 +107,28 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
         if (!(moles >= 0 && moles < Double.POSITIVE_INFINITY)) {
             throw new Refusal("out-of-range", field, moles + " mol", "0 mol or more", "An amount is never negative.");
         }
+    }
+
+    /**
+     * {@return what they give} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
+     * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
+     */
+    public Yield yield() {
+        double groups = acidGroups();
+        // carbonate that becomes bicarbonate, then bicarbonate that becomes gas
+        double turned = Math.min(groups, carbonate());
+        double protons = groups - turned;
+        double available = bicarbonate() + turned;
+        double gas = Math.min(protons, available);
+        double needed = bicarbonate() + 2 * carbonate();
+        return new Yield(limiting(groups, needed), gas, gas, available - gas, carbonate() - turned, protons - gas);
+    }
+
+    /** What runs out first, of acid groups and the groups they could react with, mol. */
+    private static Yield.Limiting limiting(double groups, double needed) {
+        if (Math.abs(groups - needed) <= BALANCED_WITHIN * Math.max(groups, needed)) {
+            return Yield.Limiting.BALANCED;
+        }
+        return groups < needed ? Yield.Limiting.ACID : Yield.Limiting.BICARBONATE;
     }
 }

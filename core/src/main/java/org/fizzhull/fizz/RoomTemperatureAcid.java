@@ -2,7 +2,7 @@ package org.fizzhull.fizz;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * An acid whose constants are known here at 25 C only and are kept at all temperatures; outside 20 to 30 C, as in any warm bath,

@@ -1,7 +1,7 @@
 package org.fizzhull.fizz;
 
-import org.fizzhull.medium.IapwsSurfaceTension;
-import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.medium.relation.IapwsSurfaceTension;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
 
 /**
  * Water in the pores behind the face that fizzes away. Three things set how deep it stands: the pores pull it in, the

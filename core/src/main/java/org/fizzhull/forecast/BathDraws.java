@@ -8,28 +8,29 @@ import java.util.function.Supplier;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
-import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DrawnWeights;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.uncertainty.CorrelationRatio;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Posterior;
-import org.fizzhull.uncertainty.Sensitivity;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.CorrelationRatio;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.Model;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Posterior;
+import org.fizzhull.uncertainty.sampling.Sensitivity;
 
 /**
  * The draws of one question about the bath and what is counted over them. Serves one answer of a
@@ -136,7 +137,8 @@ final class BathDraws {
 
     /** Draws of the priors alone, as many as were asked for. */
     private MonteCarlo prior() {
-        return prepared.factors().draws(sampling.samples(), sampling.seed(), workers);
+        Factors asked = prepared.factors();
+        return new MonteCarlo(asked.priors(), asked.columns(), sampling.samples(), sampling.seed(), workers);
     }
 
     /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */
@@ -156,7 +158,13 @@ final class BathDraws {
         Drawn before = sampling.samples() == 0
                 ? central(prepared.factors().medians())
                 : walked(prior()).drawn(List.of());
-        return Optional.of(MeasurementEffect.bathed(seen, known.get().effective(), before.outcomes, before.spare));
+        return Optional.of(MeasurementEffect.bathed(
+                seen,
+                known.get().effective(),
+                before.outcomes.probability(),
+                before.outcomes.riseTime(),
+                before.outcomes.fizzTime(),
+                before.spare));
     }
 
     /** {@return what is to be said of the measurements} */
@@ -179,7 +187,7 @@ final class BathDraws {
                 Interval.certain(spare),
                 mass,
                 outcomes,
-                new CriticalWeights(columns, Scatter.of(prepared)),
+                new DrawnWeights(columns, Scatter.of(prepared)),
                 columns,
                 List.of());
     }
@@ -240,7 +248,7 @@ final class BathDraws {
     private record Walked(PreparedQuestion prepared, double[] spare, double[][] columns) {
         /** Counts the columns. */
         Drawn drawn(List<Driver> drivers) {
-            CriticalWeights critical = new CriticalWeights(columns, Scatter.of(prepared));
+            CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
             Optional<Interval> mass = prepared.question().making() instanceof Weighed
                     ? Optional.empty()
                     : Optional.of(OutcomeStatistics.intervalOf(columns[VoyageModel.MASS]));

@@ -3,9 +3,9 @@ package org.fizzhull.forecast;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Role;
+import org.fizzhull.recipe.change.LimitedShare;
 
 /**
  * What one piece brings into one bath, kg, as weighed into the mix, for the reader who keeps to limits of his own

@@ -3,9 +3,9 @@ package org.fizzhull.forecast;
 import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.SerialForm;
 

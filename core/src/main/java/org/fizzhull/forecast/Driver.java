@@ -2,7 +2,7 @@ package org.fizzhull.forecast;
 
 import java.io.Serializable;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.uncertainty.Sensitivity;
+import org.fizzhull.uncertainty.sampling.Sensitivity;
 
 /**
  * How much one uncertain input decides of the spare at the drop: its Sobol indices (docs/physics/uncertainty.md, 3).

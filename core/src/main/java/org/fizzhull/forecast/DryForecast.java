@@ -5,21 +5,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.JarPressure;
-import org.fizzhull.drying.SafeHumidity;
+import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.model.DryBand;
-import org.fizzhull.forecast.model.DryDraws;
-import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.forecast.model.DryLogFit;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.result.DryBand;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -37,8 +35,31 @@ public sealed interface DryForecast permits DryForecastRecord {
     /** {@return by the central values, finely computed; without the inset. Where weighings were told, by the medians of the inputs that they leave} */
     DryingCourse course();
 
-    /** {@return what the draws say; where weighings were told and fit, after them} */
-    DryDraws drawn();
+    /** {@return the share of the draws that are not ready within 60 days} */
+    double late();
+
+    /** {@return the water that has left by the end of the drying, kg; below 0 where it came in} */
+    Interval waterGone();
+
+    /** {@return the share of the draws whose film wrap swells with gas} */
+    double swollenFilms();
+
+    /**
+     * {@return the share of the draws that lose more of their fizz than that by the end of the plan}
+     *
+     * @param share part of the fizz, 0 to 1
+     */
+    double losesMoreThan(double share);
+
+    /**
+     * {@return the share of the draws that swell so much or more by the end of the plan}
+     *
+     * @param least class of swelling
+     */
+    double swells(Swelling least);
+
+    /** {@return the times of the band, s from pressing, ascending from 0 to the end of the plan} */
+    List<Double> times();
 
     /** {@return what the weighings say; empty where there are none} */
     Optional<DryLogFit> log();
@@ -49,11 +70,22 @@ public sealed interface DryForecast permits DryForecastRecord {
     /** {@return relative humidity below which it is ready within the drying time of the plan; empty where no air above 5 % would do} */
     OptionalDouble needsHumidity();
 
-    /** {@return air in which it keeps} */
-    SafeHumidity safe();
+    /** {@return the relative humidity below which a dry piece keeps, 0 to 1; at most {@link #keepsAbove} where no air suits it} */
+    double keepsBelow();
 
-    /** {@return pressure that all its fizz makes in a closed jar of {@link #jarVolume}, a piece alone} */
-    JarPressure jar();
+    /** {@return the relative humidity above which it keeps, 0 for none: drier air takes the water of hydrated salts into the mix} */
+    double keepsAbove();
+
+    /** {@return whether a dry piece keeps in any air} */
+    default boolean keeps() {
+        return keepsAbove() < keepsBelow();
+    }
+
+    /**
+     * {@return the pressure above the atmosphere's that all gas of a damp piece would make in a closed jar of {@link #jarVolume},
+     * Pa} As an ideal gas; never a reason to close one.
+     */
+    double jarOverpressure();
 
     /**
      * What a drying forecast was asked.
@@ -104,24 +136,16 @@ public sealed interface DryForecast permits DryForecastRecord {
     }
 
     /** {@return the mass as pressed, kg} */
-    default Interval damp() {
-        return drawn().damp();
-    }
+    Interval damp();
 
     /** {@return the mass at the end of the plan, kg} */
-    default Interval last() {
-        return drawn().last();
-    }
+    Interval last();
 
     /** {@return the mass once all that can still leave in the drying room has left, kg} */
-    default Interval label() {
-        return drawn().label();
-    }
+    Interval label();
 
     /** {@return the time when it is ready, s; empty where more than half of the draws never are} */
-    default Optional<Interval> ready() {
-        return drawn().ready().interval();
-    }
+    Optional<Interval> ready();
 
     /** {@return the share of the draws that are ready at all: within the plan or 60 days; 0 where it never dries} */
     default double dries() {
@@ -133,23 +157,17 @@ public sealed interface DryForecast permits DryForecastRecord {
      *
      * @param seconds time, s
      */
-    default double readyWithin(double seconds) {
-        return drawn().ready().within(seconds);
-    }
+    double readyWithin(double seconds);
 
     /** {@return the share of the fizz lost at the end of the plan} */
-    default Interval fizzLost() {
-        return drawn().fizzLost();
-    }
+    Interval fizzLost();
 
     /** {@return how the draws run over time; sorts all draws at each call} */
-    default DryBand band() {
-        return drawn().band();
-    }
+    DryBand band();
 
     /** {@return the end of the plan, s} */
     default double end() {
-        return drawn().times().get(drawn().times().size() - 1);
+        return times().get(times().size() - 1);
     }
 
     /** {@return the first phase: how it lies open} */

@@ -2,11 +2,11 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.shape.load.Loaded;
 
 /**
@@ -42,7 +42,7 @@ final class DryNotices {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
             notices.add(JarPressure.CAUTION);
-            notices.add(jar(f.jar(), f.jarVolume()));
+            notices.add(jar(f.jarOverpressure(), f.jarVolume()));
         }
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
@@ -58,7 +58,7 @@ final class DryNotices {
             notices.add(Notices.CENTRAL_VALUES);
         }
         readiness(f, notices);
-        if (f.course().input().airPorosity() < TIGHT) {
+        if (f.course().airPorosity() < TIGHT) {
             notices.add(new Notice(
                     "pores-full",
                     "The liquid all but closes the pores: how fast such a piece dries is outside what is modelled."));
@@ -103,7 +103,7 @@ final class DryNotices {
 
     /** Film wraps hold the gas of a damp piece back. */
     private static void film(DryForecast f, List<Notice> notices) {
-        double swollen = f.drawn().swollenFilms();
+        double swollen = f.swollenFilms();
         if (swollen > TOLD) {
             notices.add(new Notice(
                     "wrap-blows-up",
@@ -115,7 +115,7 @@ final class DryNotices {
 
     /** How sure it is when the piece is ready, and which air would do. */
     private static void readiness(DryForecast f, List<Notice> notices) {
-        double late = f.drawn().ready().late();
+        double late = f.late();
         if (f.ready().isEmpty()) {
             notices.add(
                     Notice.remark(
@@ -137,7 +137,7 @@ final class DryNotices {
             notices.add(Notice.remark(
                     "no-reaction-number", "Where it never dries, the reaction goes on: no reaction number is given."));
         }
-        if (!f.safe().possible()) {
+        if (!f.keeps()) {
             notices.add(Notice.remark(
                     "no-safe-air",
                     "No air keeps this mix for long unwrapped: its salts take up water where it is damp, or give it up where it"
@@ -151,7 +151,7 @@ final class DryNotices {
         for (DryingPhase phase : f.plan().phases()) {
             damp |= phase.air().humidity() > Hydrates.TAKING_HUMIDITY - HYGROMETER;
         }
-        double most = f.course().input().hydrates().takes() * f.course().dryMass();
+        double most = f.course().acidWater();
         if (most > 0 && damp) {
             notices.add(new Notice(
                     "acid-takes-water",
@@ -162,8 +162,8 @@ final class DryNotices {
     }
 
     /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
-    static Notice jar(JarPressure jar, double volume) {
-        double bar = jar.overpressure() / 1e5;
+    static Notice jar(double overpressure, double volume) {
+        double bar = overpressure / 1e5;
         return Notice.caution(
                 "jar-pressure",
                 "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "

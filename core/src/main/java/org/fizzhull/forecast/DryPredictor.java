@@ -4,33 +4,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.JarPressure;
-import org.fizzhull.drying.Resolution;
-import org.fizzhull.drying.SafeHumidity;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.JarPressure;
+import org.fizzhull.drying.run.Resolution;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
-import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DryColumns;
 import org.fizzhull.forecast.model.DryDraws;
-import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.forecast.model.DryLogFit;
 import org.fizzhull.forecast.model.DryModel;
 import org.fizzhull.forecast.model.ReadyTimes;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
@@ -44,7 +43,7 @@ import org.fizzhull.uncertainty.Workers;
  * dry.ready().ifPresent(seconds -> ...); // median and 95 % interval of the time when it is ready, s from pressing
  * }</pre>
  *
- * <p>One course is computed finely by the central values ({@link org.fizzhull.drying.Drying}), one coarsely in each
+ * <p>One course is computed finely by the central values ({@link org.fizzhull.drying.run.Drying}), one coarsely in each
  * draw. A piece is ready when 95 % of the water that can leave in that air has left; it is waited for up to 60 days.
  * Weighings of drying pieces ({@link DryLog}) weight the draws afterwards, measurements on pressed or bathed pieces of
  * the mix condition them before.
@@ -181,7 +180,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
                 fit,
                 known.map(Conditioned::notices).orElse(List.of()),
                 known(Drying.humidityFor(central.input, first, central.parameters, seconds)),
-                SafeHumidity.of(central.input, central.parameters),
+                Drying.safeHumidity(central.input, central.parameters),
                 JarPressure.of(
                         central.input.capacity(),
                         course.dryMass(),
@@ -220,8 +219,8 @@ public final class DryPredictor extends Predictor<DryPredictor> {
         if (made.plan().phases().isEmpty()) {
             throw new IllegalArgumentException("a drying forecast needs a plan with a phase");
         }
-        Draw draw = asked.at(values);
-        Packing.Packed packed = made.packing(shape).of(draw, 1);
+        Draw draw = Draw.of(asked.rows(), values);
+        Packing.Packed packed = Packing.of(made, shape).of(draw, 1);
         return new CentralChain(
                 new PlannedDrying(shape, made.plan()).input(packed),
                 packed.making().drying());

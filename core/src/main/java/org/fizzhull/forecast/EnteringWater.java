@@ -1,6 +1,6 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;

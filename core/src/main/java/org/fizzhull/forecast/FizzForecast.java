@@ -4,16 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.BathWater;
-import org.fizzhull.fizz.Effervescence;
-import org.fizzhull.fizz.Reagents;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Effervescence;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * How a piece fizzes and what its bath becomes: the answer of a {@link FizzPredictor}. SI: kg, m3/s, s.
@@ -49,13 +47,12 @@ public sealed interface FizzForecast permits FizzForecastRecord {
     /**
      * What the reagents of a piece make of its bath, fizz lost before the bath left out.
      *
-     * @param reagents that went into the piece, mol
      * @param yield what they can still give at most, the middle of what was lost taken
-     * @param closed the bath with everything dissolved before gas leaves
-     * @param open the bath after hours in a room's air
+     * @param closedPh pH of the bath with everything dissolved before gas leaves
+     * @param openPh pH of the bath after hours in a room's air
      * @param bathful what else the bath gets
      */
-    record FizzedBath(Reagents reagents, Yield yield, BathWater closed, BathWater open, BathLoad bathful) {}
+    record FizzedBath(Yield yield, double closedPh, double openPh, BathLoad bathful) {}
 
     /**
      * What the draws say.

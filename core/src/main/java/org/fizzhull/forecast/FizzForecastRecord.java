@@ -8,7 +8,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /** The parts of a {@link FizzForecast}, which its own package alone puts together. */
 record FizzForecastRecord(

@@ -4,7 +4,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.EarlyReaction;
+import org.fizzhull.pressing.powder.EarlyReaction;
 import org.fizzhull.recipe.Blend;
 
 /**

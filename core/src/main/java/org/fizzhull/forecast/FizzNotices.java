@@ -3,14 +3,13 @@ package org.fizzhull.forecast;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Gas;
-import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.MixEffects;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.attitude.WhichSideUp;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Question;
@@ -70,7 +69,7 @@ final class FizzNotices {
             notices.add(SMALL);
         }
         if (question.bath().temperature() < Question.DEFAULT_TEMPERATURE - COLDER
-                && piece.makeup().gasCapacity() >= GasLayer.LEAST_CAPACITY) {
+                && piece.makeup().gasCapacity() >= Effervescence.LEAST_CAPACITY) {
             notices.add(cold(question, piece));
         }
         if (lost(question, piece)) {

@@ -7,11 +7,11 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.BathChemistry;
 import org.fizzhull.fizz.BathWater;
-import org.fizzhull.fizz.Effervescence;
 import org.fizzhull.fizz.Reagents;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Effervescence;
+import org.fizzhull.fizz.gas.Yield;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
@@ -20,10 +20,10 @@ import org.fizzhull.forecast.model.FreshPowder;
 import org.fizzhull.forecast.model.GasModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
@@ -31,7 +31,7 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.voyage.FullVoyage;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * Answers how a piece of a known recipe fizzes and what its bath becomes: fizz time, rate of gas against time, pH, what
@@ -138,7 +138,7 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
         Interval fizzTime = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
         Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
-        Yield yield = Yield.of(reagents).afterLosing(lost.median());
+        Yield yield = reagents.yield().afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());
         BathWater open = bath.open();
@@ -169,7 +169,7 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
                 blend,
                 sampling,
                 piece,
-                new FizzForecast.FizzedBath(reagents, yield, closed, open, BathLoad.of(blend, powder.mass())),
+                new FizzForecast.FizzedBath(yield, closed.ph(), open.ph(), BathLoad.of(blend, powder.mass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, OutcomeStatistics.intervalOf(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),

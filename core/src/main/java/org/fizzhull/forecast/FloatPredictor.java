@@ -5,34 +5,35 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
-import org.fizzhull.forecast.measured.NextMeasurement;
+import org.fizzhull.forecast.conditioning.NextMeasurement;
 import org.fizzhull.forecast.measured.Observations;
-import org.fizzhull.forecast.model.BatchAim;
-import org.fizzhull.forecast.model.BatchShare;
-import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.model.DropModel;
-import org.fizzhull.forecast.model.FloatCheck;
-import org.fizzhull.forecast.model.Floats;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.model.PreparedCheck;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.FloatCheck;
+import org.fizzhull.forecast.result.FloatingAttitude;
+import org.fizzhull.forecast.result.Floats;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.voyage.FullVoyage;
 
 /**
@@ -65,7 +66,7 @@ import org.fizzhull.voyage.FullVoyage;
  *       the draw gives what was measured, and the draws are weighted and resampled (docs/physics/uncertainty.md, 4).
  *   <li>For each draw the piece is made, put into the bath ({@link org.fizzhull.voyage.QuickVoyage}) and its critical
  *       weight is searched: the heaviest piece of this shape and mix that floats
- *       ({@link org.fizzhull.forecast.model.CriticalWeights}).
+ *       ({@link org.fizzhull.forecast.result.CriticalWeights}).
  *   <li>Chances are shares of the draws, intervals their median with the 2.5 and 97.5 % points; the indices of what
  *       decides come from mixed rows ({@link Driver}).
  * </ol>
@@ -317,7 +318,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
     /** A question by the central values, what was measured counted. */
     private FloatCheck check(Question put, PreparedQuestion prepared) {
         Sampling none = new Sampling(sampling.seed(), 0);
-        return new FloatCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
+        return new PreparedCheck(put, factors, prepared, new BathDraws(prepared, none, workers, seen).centre());
     }
 
     /**

@@ -6,18 +6,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.measured.MeasurementEffect;
-import org.fizzhull.forecast.model.BatchAim;
-import org.fizzhull.forecast.model.BatchShare;
-import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.FloatingAttitude;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
 
 /**
@@ -27,7 +27,7 @@ import org.fizzhull.piece.Piece;
  * <p>An {@link Interval} is the median with the 2.5 and 97.5 % points over the draws, or one point for central values.
  * Two kinds of uncertainty are kept apart: {@link #probability} is for a piece taken at random, {@link #share} tells
  * what share of one batch floats and how unsure that share is. Immutable; safe to share between threads; serializable.
- * {@code org.fizzhull.answer.FloatAnswer} has the keys and units of a forecast as data.
+ * {@code org.fizzhull.answer.body.FloatAnswer} has the keys and units of a forecast as data.
  */
 public sealed interface Forecast extends Serializable permits ForecastRecord {
     /** {@return what was asked, as it was judged: a boat that tips counts as dropped} */

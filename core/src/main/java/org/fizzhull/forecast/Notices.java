@@ -2,14 +2,14 @@ package org.fizzhull.forecast;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -197,7 +197,7 @@ public final class Notices {
                         1,
                         volume - question.shape().volume(),
                         phase.air().temperature());
-                return List.of(JarPressure.CAUTION, DryNotices.jar(jar, volume));
+                return List.of(JarPressure.CAUTION, DryNotices.jar(jar.overpressure(), volume));
             }
         }
         return List.of();

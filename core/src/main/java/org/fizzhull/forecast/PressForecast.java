@@ -12,16 +12,22 @@ import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /**
  * What a mix does under a press: the answer of a {@link PressPredictor}. SI: Pa, kg, s; fractions from 0 to 1.
  */
 public sealed interface PressForecast permits PressForecastRecord {
-    /** {@return the mix by the central values} */
-    Press press();
+    /** {@return the mix of the recipe's middle amounts} */
+    Blend blend();
+
+    /** {@return the density of the dry powders as they are poured, by the central values, kg/m3} */
+    double looseDensity();
+
+    /** {@return the density of the dry powders after tapping, by the central values, kg/m3} */
+    double tappedDensity();
 
     /** {@return of the mould} */
     Shape shape();

@@ -5,12 +5,14 @@ import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.Press;
+import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
 /** The parts of a {@link PressForecast}, which its own package alone puts together. */
 record PressForecastRecord(
-        Press press,
+        Blend blend,
+        double looseDensity,
+        double tappedDensity,
         Shape shape,
         Sampling sampling,
         List<Point> curve,

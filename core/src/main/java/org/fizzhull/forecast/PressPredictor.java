@@ -7,40 +7,43 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.conditioning.Conditioned;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.Conditioned;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.CurveModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.PressModel;
-import org.fizzhull.forecast.prior.MakingDraw;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.EarlyReaction;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidScan;
 import org.fizzhull.pressing.LiquidWindow;
-import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Powders;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.pressing.powder.EarlyReaction;
+import org.fizzhull.pressing.powder.LiquidScan;
+import org.fizzhull.pressing.powder.MixingRoom;
+import org.fizzhull.pressing.powder.Powders;
+import org.fizzhull.pressing.powder.Press;
+import org.fizzhull.pressing.powder.WindowScan;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -234,11 +237,12 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         });
         notices.addAll(blend.recipe().notices());
         MouldDimensions mould = MouldDimensions.of(shape, filling);
-        LiquidWindow window =
-                scan == null ? LiquidWindow.of(press, made.central().topPressure(), mould) : scan.window();
+        LiquidWindow window = scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecastRecord(
-                press,
+                press.blend(),
+                press.looseDensity(),
+                press.tappedDensity(),
                 shape,
                 sampling,
                 curve(press, mould, asked, known),
@@ -311,7 +315,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
     private Press press(Blend blend, Factors asked, Optional<Conditioned> known) {
         Press press = Press.of(blend);
         if (known.isPresent()) {
-            MakingDraw made = asked.at(known.get().centre()).making();
+            MakingDraw made = Draw.of(asked.rows(), known.get().centre()).making();
             press = Press.of(blend, Powders.of(blend).with(blend, made.densities()), made.pressing());
         }
         return press.in(room, EarlyReaction.standard(blend));
@@ -325,7 +329,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         if (making instanceof PressedMould pressed) {
             double hand = known.isEmpty()
                     ? 1
-                    : asked.at(known.get().centre()).making().pressRatio();
+                    : Draw.of(asked.rows(), known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
         return press.fill(((FilledMould) making).dampMass(), mould);

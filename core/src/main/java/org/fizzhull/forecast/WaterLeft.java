@@ -2,9 +2,9 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.drying.DryState;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Resolution;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.model.DryModel;

@@ -8,13 +8,12 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.ShiftedPrior;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.ShiftedPrior;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What trials left of the priors of one bench, as whole draws, so that how the inputs depend on one another survives. Each
@@ -106,7 +105,7 @@ public record LearnedDraws(List<Input> inputs, List<List<Double>> draws) {
             Prior prior = new ShiftedPrior(priors.get(k), mean, deviation);
             rows.add(new Factor(inputs.get(k), prior, LEARNED));
         }
-        return table.learned(rows, new Dependence(inputs, values(priors)));
+        return table.learned(rows, inputs, values(priors));
     }
 
     /**

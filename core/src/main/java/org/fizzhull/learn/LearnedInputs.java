@@ -2,11 +2,11 @@ package org.fizzhull.learn;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.StandardPriors;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 
@@ -25,7 +25,7 @@ final class LearnedInputs {
      * @param pressed whether a trial tells of pressing
      */
     static List<Factor> of(boolean pressed) {
-        List<Factor> rows = new ArrayList<>(StandardPriors.rows());
+        List<Factor> rows = new ArrayList<>(Factors.standard().rows());
         if (pressed) {
             for (Factor row : MakingPriors.pressing(WeighedPiece.HAND)) {
                 if (row.input() != Input.PRESS_REPEAT && row.input() != Input.WALL_FRICTION) {

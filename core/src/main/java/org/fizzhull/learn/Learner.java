@@ -12,11 +12,13 @@ import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.learn.fit.Laplace;
+import org.fizzhull.learn.fit.LeastSquaresFit;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * Learns the inputs of a bench from its trials (docs/physics/uncertainty.md, "Learning a bench"). With z the scores of the

@@ -3,7 +3,8 @@ package org.fizzhull.learn;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import org.ejml.data.DMatrixRMaj;
-import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.learn.fit.Laplace;
+import org.fizzhull.numeric.Normal;
 
 /**
  * Whole draws of a density known but for a factor: importance sampling from a multivariate t law around a normal guess (its

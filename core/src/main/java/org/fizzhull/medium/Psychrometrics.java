@@ -1,5 +1,6 @@
 package org.fizzhull.medium;
 
+import org.fizzhull.medium.relation.WagnerPruss2002;
 import org.fizzhull.quantity.Units;
 
 /**

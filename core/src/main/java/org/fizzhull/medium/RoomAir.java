@@ -1,7 +1,9 @@
 package org.fizzhull.medium;
 
 import java.io.Serializable;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.medium.relation.Massman1998;
+import org.fizzhull.medium.relation.WagnerPruss2002;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -28,14 +30,20 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
     /** Gas constant of water vapour, J/(kg K). */
     public static final double VAPOUR_GAS_CONSTANT = 461.52;
 
+    /** Coldest air that a room is said to have, degrees Celsius. */
+    public static final double COLDEST_CELSIUS = 0;
+
+    /** Hottest air that a room is said to have, degrees Celsius. */
+    public static final double HOTTEST_CELSIUS = 60;
+
     /** Allowed temperature of a room. */
-    public static final Allowed TEMPERATURE = Allowed.between(0, 60, Unit.CELSIUS);
+    static final Allowed TEMPERATURE = Allowed.between(COLDEST_CELSIUS, HOTTEST_CELSIUS, Unit.CELSIUS);
 
     /** Allowed temperature outside; below freezing over supercooled water, as weather services report humidity. */
-    public static final Allowed OUTSIDE = Allowed.between(-30, 50, Unit.CELSIUS);
+    static final Allowed OUTSIDE = Allowed.between(-30, 50, Unit.CELSIUS);
 
     /** Allowed relative humidity. */
-    public static final Allowed HUMIDITY = Allowed.between(0, 100, Unit.PERCENT);
+    static final Allowed HUMIDITY = Allowed.between(0, 100, Unit.PERCENT);
 
     /** Allowed air pressure: beyond the highest villages and the deepest valleys (a judgement). */
     private static final Allowed PRESSURE = Allowed.between(50, 120, Unit.KILOPASCAL);

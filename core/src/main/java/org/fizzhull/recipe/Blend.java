@@ -16,8 +16,7 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * m_i mass of powder i (kg), rho_i its true density (kg/m3). Powders with a mass of 0 are left out. Beside these stand the
- * moles that can react ({@link Moles}), the liquid split into water, other vapour and what stays ({@link Liquid}), and
- * what takes up water from air ({@link Sorbent}). Everything is SI and follows from the recipe alone; no pressure, shape
+ * moles that can react ({@link Moles}), the liquid split into water, other vapour and what stays ({@link Liquid}). Everything is SI and follows from the recipe alone; no pressure, shape
  * or room enters.
  *
  * <pre>{@code
@@ -49,8 +48,6 @@ public final class Blend implements Serializable {
     private final Moles moles;
     /** The liquid, kg per kg of dry powder. */
     private final Liquid liquid;
-    /** Powders first, then liquids, in the order of the recipe. */
-    private final List<Sorbent> sorbents;
 
     private final Recipe recipe;
 
@@ -68,7 +65,6 @@ public final class Blend implements Serializable {
         trueDensity = 1 / specificVolume;
         moles = Moles.of(recipe);
         liquid = Liquid.of(recipe.wet(), dryMass);
-        sorbents = Sorbents.of(recipe);
     }
 
     /**
@@ -143,14 +139,6 @@ public final class Blend implements Serializable {
     /** {@return the liquid, per kilogram of dry powder} */
     public Liquid liquid() {
         return liquid;
-    }
-
-    /**
-     * {@return every ingredient that holds water from the air, powders and liquids; the water of a mix is the sum of theirs
-     * (docs/physics/drying.md, 2)}
-     */
-    public List<Sorbent> sorbents() {
-        return sorbents;
     }
 
     /**

@@ -1,6 +1,6 @@
 package org.fizzhull.recipe;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Standard values of the reaction between mixing and bath, and of the drying that competes with it (docs/physics/drying.md,

@@ -193,13 +193,6 @@ public record Ingredient(
         return count == 0 ? 0 : count / value(Property.MOLAR_MASS);
     }
 
-    /** {@return its sorption isotherm, or empty where it takes up no water worth counting} */
-    public Optional<Gab> isotherm() {
-        return values.containsKey(Property.GAB_MONOLAYER)
-                ? Optional.of(new Gab(value(Property.GAB_MONOLAYER), value(Property.GAB_C), value(Property.GAB_K)))
-                : Optional.empty();
-    }
-
     /**
      * {@return the same ingredient with other values; those not named stay}
      *

@@ -85,7 +85,7 @@ public record Liquid(
      *
      * @param part a liquid of the recipe
      */
-    static double staying(Part part) {
+    public static double staying(Part part) {
         Ingredient liquid = part.ingredient();
         double leaving = liquid.value(Property.WATER_SHARE, 0) + liquid.value(Property.VOLATILE_SHARE, 0);
         return part.mass() * Math.max(0, 1 - leaving);

@@ -1,6 +1,6 @@
 package org.fizzhull.recipe;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * What can react in a mix, mol per kg of dry powder, and the carbon dioxide it can give (docs/physics/fizz.md, 1).

@@ -1,6 +1,7 @@
 package org.fizzhull.uncertainty;
 
 import java.io.Serializable;
+import org.fizzhull.numeric.Normal;
 
 /**
  * What is believed of one uncertain input before anything is measured, as its quantile function: a draw is the quantile

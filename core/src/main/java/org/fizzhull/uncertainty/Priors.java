@@ -1,5 +1,7 @@
 package org.fizzhull.uncertainty;
 
+import org.fizzhull.numeric.Normal;
+
 /**
  * The families of priors in use; each factory checks its arguments, NaN included, and throws {@link
  * IllegalArgumentException} for what is none. Which input has which prior, and why: {@code forecast.prior} and

@@ -1,13 +1,13 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.Gas;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.IapwsSurfaceTension;
-import org.fizzhull.medium.Patek2009Viscosity;
-import org.fizzhull.medium.WagnerPruss2002;
+import org.fizzhull.medium.relation.IapwsSurfaceTension;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
+import org.fizzhull.medium.relation.WagnerPruss2002;
 
 /**
  * Properties of the bath at the temperature of a draw: density, viscosity, surface tension and vapour pressure, and

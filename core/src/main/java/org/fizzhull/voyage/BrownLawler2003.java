@@ -1,6 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * Drag coefficient of a smooth sphere,

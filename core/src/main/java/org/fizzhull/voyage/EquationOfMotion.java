@@ -1,6 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.numeric.EventIntegrator;
+import org.fizzhull.voyage.result.Outcome;
 
 /**
  * The differential equation of a piece in one way of being in the bath, for {@link FullVoyage}.

@@ -2,6 +2,7 @@ package org.fizzhull.voyage;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.voyage.result.Outcome;
 
 /**
  * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage, and

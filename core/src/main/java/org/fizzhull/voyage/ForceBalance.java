@@ -6,6 +6,7 @@ import org.fizzhull.fizz.GasLayer;
 import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.piece.Makeup;
 
 /**
@@ -84,7 +85,7 @@ final class ForceBalance {
 
     /** Thickness of the full layer of gas, m, at a flux, on a body of so many times its plan area. */
     double fullLayer(double flux, double facePerPlan) {
-        return gasCapacity < GasLayer.LEAST_CAPACITY
+        return gasCapacity < Effervescence.LEAST_CAPACITY
                 ? 0
                 : GasLayer.thickness(fizz, flux) * GasLayer.attitudeFactor(fizz, 1 / facePerPlan);
     }

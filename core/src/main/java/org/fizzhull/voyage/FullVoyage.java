@@ -8,6 +8,9 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
+import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
 
 /**
  * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left.

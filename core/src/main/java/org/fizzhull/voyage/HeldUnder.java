@@ -1,6 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Given;
 

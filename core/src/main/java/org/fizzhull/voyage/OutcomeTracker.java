@@ -1,5 +1,7 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.voyage.result.Outcome;
+
 /**
  * What is to be said of a voyage, from the times at which the piece comes up and goes down: one set of rules for the
  * quick voyage and the full one.

@@ -2,6 +2,7 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Given;
+import org.fizzhull.voyage.result.Outcome;
 
 /**
  * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them,

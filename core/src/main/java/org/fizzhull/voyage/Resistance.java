@@ -1,6 +1,6 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Drag and added mass of a shape that moves with its flattest side ahead.

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.EventIntegrator;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
+import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * What a {@link FullVoyage} writes down on its way: events, rows of the series, the largest rate of gas. A row falls

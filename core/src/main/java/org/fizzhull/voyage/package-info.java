@@ -3,7 +3,7 @@
  * voyage until nothing is left.
  *
  * <p>Entry classes: {@link org.fizzhull.voyage.DropBalance} for the drop, {@link org.fizzhull.voyage.FullVoyage} for
- * the equation of motion and its {@link org.fizzhull.voyage.Voyage}, {@link org.fizzhull.voyage.QuickVoyage} for many
+ * the equation of motion and its {@link org.fizzhull.voyage.result.Voyage}, {@link org.fizzhull.voyage.QuickVoyage} for many
  * draws. All three share one balance, and the two voyages one set of rules for the outcome. Equations and sources:
  * core/docs/physics/voyage.md. SI units. Left out: heeling of a boat, waves in the bath, currents, pieces that break.
  *

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
+import org.fizzhull.recipe.change.ExampleRecipes;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -28,7 +28,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.PressingParameters;
+import org.fizzhull.pressing.powder.PressingParameters;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Heart;
 import org.fizzhull.shape.kind.Sphere;

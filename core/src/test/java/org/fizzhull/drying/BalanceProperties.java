@@ -14,6 +14,8 @@ import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
 

@@ -15,6 +15,8 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
@@ -255,10 +257,10 @@ class CourseTest {
     /** COMMON PRACTICE, no source: store below 50 % RH; with Epsom salt not far below 51 % either. */
     @Test
     void safeHumidity() {
-        var plain = SafeHumidity.of(Mixes.starch(0.02, 0.1), STANDARD);
+        var plain = Drying.safeHumidity(Mixes.starch(0.02, 0.1), STANDARD);
         assertThat(plain.below()).isCloseTo(0.50, within(1e-12));
         assertThat(plain.possible()).isTrue();
-        assertThat(SafeHumidity.of(EPSOM, STANDARD).possible()).isFalse();
+        assertThat(Drying.safeHumidity(EPSOM, STANDARD).possible()).isFalse();
     }
 
     /**

@@ -9,6 +9,8 @@ import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Units;

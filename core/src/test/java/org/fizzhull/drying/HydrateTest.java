@@ -9,6 +9,8 @@ import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.junit.jupiter.api.Test;
 
 /**

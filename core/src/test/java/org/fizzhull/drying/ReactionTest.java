@@ -12,6 +12,8 @@ import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;

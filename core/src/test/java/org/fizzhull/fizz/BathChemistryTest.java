@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -211,7 +211,7 @@ class BathChemistryTest {
         BathChemistry bath = BathChemistry.of(bath(38, 0.150), mix);
         BathWater flat = bath.degassed(1);
         assertThat(flat.inorganicCarbon() * flat.waterMass())
-                .isCloseTo(mix.carbon() - Yield.of(mix).carbonDioxide(), within(1e-12));
+                .isCloseTo(mix.carbon() - mix.yield().carbonDioxide(), within(1e-12));
         assertThat(bath.open(0).dissolvedGas()).isZero();
         assertThat(bath.open(10 * PhysicalConstants.ATMOSPHERE).gasPressure())
                 .isCloseTo(10 * PhysicalConstants.ATMOSPHERE, within(1e-3));

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.medium.Kell1975;
+import org.fizzhull.medium.relation.Kell1975;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.junit.jupiter.api.Test;
 
 /** Figures of validation/reference/surface.py and docs/physics/fizz.md, computed apart from this library. */

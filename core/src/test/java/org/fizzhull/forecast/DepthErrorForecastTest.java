@@ -14,7 +14,6 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Block;
-import org.fizzhull.shape.meshed.MeshProfiles;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.junit.jupiter.api.Test;
 
@@ -63,7 +62,7 @@ class DepthErrorForecastTest {
 
     private static MeshShape told(double error) {
         DepthProfile all = with(BLOCK.depthProfile(Exposure.ALL), error);
-        return MeshShape.of("a.stl", "mm", ShapeMeshes.of(BLOCK, 4), new MeshProfiles(all, all, all));
+        return MeshShape.of("a.stl", "mm", ShapeMeshes.of(BLOCK, 4), exposure -> all);
     }
 
     private static DepthProfile with(DepthProfile exact, double error) {

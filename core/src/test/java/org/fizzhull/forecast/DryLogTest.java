@@ -11,18 +11,19 @@ import java.util.Random;
 import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
-import org.fizzhull.forecast.model.DryLog;
-import org.fizzhull.forecast.model.DryLogFit;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
@@ -30,9 +31,9 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Model;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.junit.jupiter.api.Test;
 
 /** What weighings of a drying piece say. Expected: data made up with a known truth (ANALYTIC), Bayes' rule. */
@@ -86,7 +87,7 @@ class DryLogTest {
         double narrower = 0;
         double plain = width(PREDICTOR.forecast(BALL, MAKING));
         for (double[] truth : truths) {
-            Packing.Packed packed = made.packing(BALL).of(factors.at(truth), 1);
+            Packing.Packed packed = Packing.of(made, BALL).of(Draw.of(factors.rows(), truth), 1);
             DryingCourse course =
                     off.course(off.input(packed), made.plan().phases(), ReadyTimes.LONGEST, packed.making());
             List<Double> times = List.of(0.0, 0.5 * DAY, DAY, 2 * DAY);

@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
@@ -56,7 +56,7 @@ class FactorsTest {
     @Test
     void mediansGiveTheStandardParameters() {
         Factors asked = Factors.standard().asked(BATCH);
-        Draw draw = asked.at(asked.medians());
+        Draw draw = Draw.of(asked.rows(), asked.medians());
         assertThat(draw.makeup()).isEqualTo(Makeup.usual());
         assertThat(draw.fizz()).isEqualTo(FizzParameters.standard());
         assertThat(draw.voyage().plumeFactor())
@@ -71,12 +71,12 @@ class FactorsTest {
     @Test
     void everyParameterIsFedByExactlyOneInput() throws ReflectiveOperationException {
         Factors asked = Factors.standard().asked(OF_EVERYTHING);
-        List<Object> standard = components(asked.at(asked.medians()));
+        List<Object> standard = components(Draw.of(asked.rows(), asked.medians()));
         Set<Integer> fed = new HashSet<>();
         for (int i = 0; i < asked.rows().size(); i++) {
             double[] values = asked.medians();
             values[i] = asked.rows().get(i).prior().quantile(0.9);
-            List<Object> moved = components(asked.at(values));
+            List<Object> moved = components(Draw.of(asked.rows(), values));
             List<Integer> changed = new ArrayList<>();
             for (int k = 0; k < moved.size(); k++) {
                 if (!moved.get(k).equals(standard.get(k))) {

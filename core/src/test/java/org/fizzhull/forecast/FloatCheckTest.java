@@ -11,16 +11,15 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
-import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.FloatCheck;
-import org.fizzhull.forecast.model.Floats;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.Dependence;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.FloatCheck;
+import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -127,10 +126,7 @@ class FloatCheckTest {
         List<List<Double>> rows = IntStream.range(0, 64)
                 .mapToObj(i -> List.of(8e-4 + i * 1e-5, 0.6 - i * 4e-3))
                 .toList();
-        sameChance(
-                PREDICTOR.with(
-                        bench.learned(learned, new Dependence(List.of(Input.BUBBLE_SIZE, Input.GAS_LAYER), rows))),
-                asked);
+        sameChance(PREDICTOR.with(bench.learned(learned, List.of(Input.BUBBLE_SIZE, Input.GAS_LAYER), rows)), asked);
     }
 
     private static void sameChance(FloatPredictor predictor, Question asked) {

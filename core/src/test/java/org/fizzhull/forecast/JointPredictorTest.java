@@ -21,23 +21,23 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
-import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.text.ShapeText;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.junit.jupiter.api.Test;
 
 /** Several questions in the same states of the world. What each says alone is held against {@link FloatPredictor}. */

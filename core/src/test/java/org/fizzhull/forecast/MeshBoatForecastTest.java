@@ -8,13 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.forecast.result.FloatingAttitude;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -23,10 +22,9 @@ import org.fizzhull.shape.BoxBodies;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Bowl;
-import org.fizzhull.shape.meshed.MeshProfiles;
 import org.fizzhull.shape.meshed.MeshShape;
-import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageEvent;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,7 +38,7 @@ class MeshBoatForecastTest {
     private static final MeshShape MESH = MeshShape.of("a.stl", "mm", ShapeMeshes.of(BOWL, 48));
 
     /** The same with the bowl's own depth profiles and more facets, so that the hulls alone differ. */
-    private static final MeshShape FINE = MeshShape.of("a.stl", "mm", ShapeMeshes.of(BOWL, 128), profiles());
+    private static final MeshShape FINE = MeshShape.of("a.stl", "mm", ShapeMeshes.of(BOWL, 128), BOWL::depthProfile);
 
     /** Light, where it may float flooded, a boat far from its limit of 189.5 g, near it, and over it. */
     @ParameterizedTest
@@ -154,7 +152,7 @@ class MeshBoatForecastTest {
                         .add(-40, -30, 0, 40, 30, 40)
                         .take(-30, -20, 10, 20, 20, 40)
                         .mesh(),
-                profiles());
+                BOWL::depthProfile);
         Forecast light = ask(tray, 140, true);
         assertThat(codes(light.notices())).contains("boat").doesNotContain("boat-tips");
         FloatingAttitude rest = light.attitudes().get(0);
@@ -172,14 +170,9 @@ class MeshBoatForecastTest {
                         .add(-15, -15, 0, 15, 15, 90)
                         .take(-10, -10, 10, 10, 10, 90)
                         .mesh(),
-                profiles());
+                BOWL::depthProfile);
         Forecast tall = ask(cup, 65, true);
         assertThat(codes(tall.notices())).contains("boat-tips").doesNotContain("boat");
         assertThat(tall.question().into()).isEqualTo(IntoBath.DROPPED);
-    }
-
-    private static MeshProfiles profiles() {
-        return new MeshProfiles(
-                BOWL.depthProfile(Exposure.ALL), BOWL.depthProfile(Exposure.TRAY), BOWL.depthProfile(Exposure.OUTSIDE));
     }
 }

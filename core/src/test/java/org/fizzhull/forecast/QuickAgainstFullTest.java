@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
@@ -17,11 +17,11 @@ import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Launch;
-import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
-import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageForm;
+import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -96,7 +96,7 @@ class QuickAgainstFullTest {
             for (int i = 0; i < values.length; i++) {
                 values[i] = priors.get(i).quantile((random.nextInt(1 << 30) + 0.5) / (1 << 30));
             }
-            Draw d = asked.at(values);
+            Draw d = Draw.of(asked.rows(), values);
             Bath bath = Bath.at(Units.celsius(38));
             double kelvin = bath.temperature() + d.temperatureError();
             double ratio = 1 + 0.5 * shape.surface() * d.sizeError() / shape.volume();

@@ -9,7 +9,7 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.question.StandardPriors;
+import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.uncertainty.Prior;
 import org.junit.jupiter.api.Test;
 
@@ -98,7 +98,7 @@ class RecessionPriorTest {
     }
 
     private static Prior prior(Input input) {
-        return StandardPriors.rows().stream()
+        return Factors.standard().rows().stream()
                 .filter(row -> row.input() == input)
                 .findFirst()
                 .orElseThrow()

@@ -6,10 +6,10 @@ import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Sphere;

@@ -29,7 +29,6 @@ import org.fizzhull.shape.kind.*;
 import org.fizzhull.shape.meshed.*;
 import org.fizzhull.shape.text.*;
 import org.fizzhull.uncertainty.*;
-import org.fizzhull.voyage.*;
 
 /**
  * The tasks of core/docs/gallery.md. {@link GalleryTest} prints each body as it stands here with what it writes, so a

@@ -12,7 +12,6 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.shape.meshed.MeshProfiles;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.revolved.ProfilePoints;
 import org.fizzhull.shape.revolved.RevolvedShape;
@@ -27,7 +26,7 @@ class MeshBoatTest {
 
     private static MeshShape shape(TriangleMesh mesh) {
         DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(Exposure.ALL);
-        return MeshShape.of("a.stl", "mm", mesh, new MeshProfiles(any, any, any));
+        return MeshShape.of("a.stl", "mm", mesh, exposure -> any);
     }
 
     private static MeshShape tray(double from, double to) {

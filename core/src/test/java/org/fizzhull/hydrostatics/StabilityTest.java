@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,7 @@ package org.fizzhull.hydrostatics;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.numeric.GaussLegendre;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.ProfileFaces;
 import org.fizzhull.shape.revolved.RevolvedHull;

@@ -19,10 +19,10 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.uncertainty.Normal;
 import org.junit.jupiter.api.Test;
 
 /** Benches that are learned from simulated trials of invented pieces. */

@@ -8,6 +8,11 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
+import org.fizzhull.medium.relation.IapwsSurfaceTension;
+import org.fizzhull.medium.relation.Kell1975;
+import org.fizzhull.medium.relation.LaliberteCooper2004;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
+import org.fizzhull.medium.relation.WagnerPruss2002;
 
 /** What must hold of water whatever its temperature and salt. All ANALYTIC. */
 class WaterProperties {

@@ -149,23 +149,6 @@ class BlendTest {
         assertThat(new Additives(0, 0.1, 0).none()).isFalse();
     }
 
-    /** What holds water from the air counts per kg of powder: a powder without the water it was bought with. */
-    @Test
-    void sorbents() {
-        Blend blend = Blend.of(new RecipeBuilder(table, Measures.US_LEGAL)
-                .dry("sodium bicarbonate", "300 g")
-                .dry("corn starch", "100 g")
-                .wet("glycerin", "8 g")
-                .build());
-        Gab starch = table.require("corn starch").ingredient().isotherm().orElseThrow();
-        assertThat(blend.sorbents().get(0).share()).isCloseTo(0.25 / (1 + starch.waterAt(0.5)), within(1e-12));
-        boolean liquid = table.require("glycerin").ingredient().isotherm().isPresent();
-        assertThat(blend.sorbents()).hasSize(liquid ? 2 : 1);
-        if (liquid) {
-            assertThat(blend.sorbents().get(1).share()).isCloseTo(8.0 / 400, within(1e-12));
-        }
-    }
-
     /** 120 g and 150 g in 240 mL are 500 and 625 kg/m3. */
     @Test
     void aWeighedCup() {

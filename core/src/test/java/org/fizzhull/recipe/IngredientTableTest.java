@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -62,7 +63,7 @@ class IngredientTableTest {
         "glycerin,.084,.196,.456"
     })
     void sorption(String name, double low, double middle, double high) {
-        Gab gab = get(name).isotherm().orElseThrow();
+        Gab gab = Gab.of(get(name)).orElseThrow();
         assertThat(gab.waterAt(.3)).isCloseTo(low, within(6e-4));
         assertThat(gab.waterAt(.5)).isCloseTo(middle, within(6e-4));
         assertThat(gab.waterAt(.7)).isCloseTo(high, within(1e-3));

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Map;
 import java.util.Objects;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
@@ -275,7 +276,7 @@ class RecipeTest {
                 .build();
         Ingredient flour = oats.part("oat flour").orElseThrow().ingredient();
         assertThat(flour.value(Property.LOOSE_DENSITY)).isCloseTo(480, within(1e-9));
-        assertThat(flour.isotherm()).isPresent();
+        assertThat(Gab.of(flour)).isPresent();
         Ingredient dust = oats.part("driftwood dust").orElseThrow().ingredient();
         assertThat(dust.value(Property.TAPPED_DENSITY)).isCloseTo(375, within(1e-9));
         assertThat(dust.value(Property.GRAIN_SIZE)).isCloseTo(250e-6, within(1e-12));

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
 

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.Scale;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.numeric.GaussLegendre;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 
 /** Identities that hold for every hull and every plane. */
 class HullProperties {

@@ -11,7 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.shape.kind.PrismMesh;
+import org.fizzhull.shape.body.PrismMesh;
 
 /** Meshes with slivers, needles, creases and facets without area, and finer copies of one solid. */
 public final class OddBodies {

@@ -10,10 +10,10 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Heart;
-import org.fizzhull.shape.kind.RoundedBlockMesh;
 import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,9 +59,19 @@ class ShapeHullTest {
     /** Every edge of a closed surface is run once each way, and no facet is flat to nothing. */
     @Test
     void meshesAreClosed() {
-        closed(new RoundedBlockMesh(Block.ofSides(0.06, 0.04, 0.03)).mesh(), 12);
-        closed(new RoundedBlockMesh(Block.ofSidesAndEdge(0.06, 0.04, 0.03, 0.008)).mesh(), 1300);
-        closed(new RoundedBlockMesh(Block.ofSidesAndEdge(0.03, 0.03, 0.03, 0.015)).mesh(), 1300);
+        closed(((PolyhedronHull) Block.ofSides(0.06, 0.04, 0.03).hull().orElseThrow()).mesh(), 12);
+        closed(
+                ((PolyhedronHull) Block.ofSidesAndEdge(0.06, 0.04, 0.03, 0.008)
+                                .hull()
+                                .orElseThrow())
+                        .mesh(),
+                1300);
+        closed(
+                ((PolyhedronHull) Block.ofSidesAndEdge(0.03, 0.03, 0.03, 0.015)
+                                .hull()
+                                .orElseThrow())
+                        .mesh(),
+                1300);
         closed(Heart.ofWidthAndHeight(0.07, 0.028).mesh(), 300);
     }
 

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.body.PrismMesh;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Heart;
-import org.fizzhull.shape.kind.PrismMesh;
-import org.fizzhull.shape.kind.RoundedBlockMesh;
 import org.fizzhull.shape.kind.Star;
 import org.fizzhull.shape.revolved.Meridian;
 import org.fizzhull.shape.revolved.Profile2D;
@@ -26,7 +26,7 @@ public final class ShapeMeshes {
     /** A mesh of a shape; round ones get {@code around} facets round the axis and 64 chords an arc. */
     public static TriangleMesh of(Shape shape, int around) {
         if (shape instanceof Block block) {
-            return block.edge() == 0 ? new RoundedBlockMesh(block).mesh() : rounded(block, around);
+            return block.edge() == 0 ? ((PolyhedronHull) block.hull().orElseThrow()).mesh() : rounded(block, around);
         }
         if (shape instanceof Star star) {
             double[][] at = star.vertices();

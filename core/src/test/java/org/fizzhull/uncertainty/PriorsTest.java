@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.apache.commons.math3.distribution.LogNormalDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.fizzhull.numeric.Normal;
 import org.junit.jupiter.api.Test;
 
 /** Quantiles against Apache Commons Math 3.6.1 (other program) or by hand (analytic). */

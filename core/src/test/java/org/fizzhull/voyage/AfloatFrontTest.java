@@ -1,5 +1,6 @@
 package org.fizzhull.voyage;
 
+import org.fizzhull.voyage.result.Voyage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;

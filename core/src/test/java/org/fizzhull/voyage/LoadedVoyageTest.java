@@ -16,6 +16,10 @@ import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
+import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
+import org.fizzhull.voyage.result.VoyageSeries;
 import org.junit.jupiter.api.Test;
 
 /** What a piece carries on its voyage. */

@@ -16,6 +16,7 @@ import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.voyage.result.Outcome;
 import org.junit.jupiter.api.Test;
 
 /** The quick voyage against closed forms, against the drop it starts with, and as directions makers know. */

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.medium.Kell1975;
-import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.medium.relation.Kell1975;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
 import org.fizzhull.shape.kind.Puck;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -12,6 +12,9 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
+import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 
 /** Pieces taller than the bath is deep: on the bottom they stand out of the water. */

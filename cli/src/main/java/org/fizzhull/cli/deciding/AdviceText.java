@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.fizzhull.answer.AdviceAnswer;
-import org.fizzhull.answer.AdviceWords;
-import org.fizzhull.answer.NextWords;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AdviceAnswer;
+import org.fizzhull.answer.body.AdviceWords;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.NextWords;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.NextText;
@@ -19,8 +19,8 @@ import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
-import org.fizzhull.decide.advise.Effect;
 import org.fizzhull.decide.advise.Step;
+import org.fizzhull.decide.effect.Effect;
 
 /**
  * Advice in a maker's words: how it stands, what to change, smallest first, what each change does besides, and what to type to

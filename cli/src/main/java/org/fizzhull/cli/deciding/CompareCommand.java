@@ -14,12 +14,12 @@ import org.fizzhull.cli.option.DrawOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.decide.compare.Candidate;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.NamedBath;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 
 /** {@code compare}: which of these moulds, or of these recipes, for me? */
@@ -72,12 +72,12 @@ public final class CompareCommand implements Command {
         boolean fewer = candidates.size() > LONG_TABLE && !arguments.has(CommonOptions.SAMPLES);
         Sampling sampling = fewer ? new Sampling(asked.seed(), LONG_SAMPLES) : asked;
         List<Notice> told = new ArrayList<>();
-        JointPredictor predictor = JointPredictor.standard()
+        Comparer comparer = Comparer.standard()
                 .with(BenchOption.factors(arguments))
                 .with(CompareMeasured.read(arguments, candidates, told))
                 .with(sampling)
                 .with(DrawOptions.workers(arguments, sampling));
-        Comparison comparison = Comparison.of(candidates, panel, sort, predictor, progress(arguments, err));
+        Comparison comparison = comparer.compare(candidates, panel, sort, progress(arguments, err));
         chart.ifPresent(file -> file.write(ComparePicture.of(comparison)));
         CommonOptions.end(
                 arguments,

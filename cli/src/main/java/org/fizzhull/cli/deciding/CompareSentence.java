@@ -15,7 +15,7 @@ import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 
 /** The first sentences of a comparison: which one, why, and what the next one would cost. */
 final class CompareSentence {

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.decide.advise.Effect;
+import org.fizzhull.decide.effect.Effect;
 
 /** What a change does besides floating, in a maker's words. */
 final class EffectWords {

@@ -1,9 +1,9 @@
 package org.fizzhull.cli.deciding;
 
 import java.util.Optional;
-import org.fizzhull.answer.DiagnosisWords;
-import org.fizzhull.answer.WhyAnswer;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.DiagnosisWords;
+import org.fizzhull.answer.body.WhyAnswer;
 import org.fizzhull.cli.floating.FloatSentence;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NumberText;

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import org.fizzhull.answer.DryAnswer;
-import org.fizzhull.answer.DryReport;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.DryAnswer;
+import org.fizzhull.answer.body.DryReport;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.FirstAnswer;
@@ -21,9 +21,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.model.DryLog;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
@@ -128,7 +128,7 @@ public record DryText(DryReport report) implements Answer {
                     : "";
             return "Dry as it leaves the mould: no water has to leave it " + room + most + '.';
         }
-        String time = Days.text(ready.get(), f.drawn().ready().late());
+        String time = Days.text(ready.get(), f.late());
         String when = report.at(ready.get().median())
                 .map(date -> "on " + Days.date(date) + ", after " + time)
                 .orElse("after " + time);
@@ -140,7 +140,7 @@ public record DryText(DryReport report) implements Answer {
                         ? "Not dry yet after " + Days.text(f.dryingTime()) + ": dry "
                         : "Dry ")
                 + room + ' ' + when + "; "
-                + moved(f.drawn().waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
+                + moved(f.waterGone().median(), "of water") + " in " + Days.text(f.dryingTime())
                 + (taken > NOTICED ? "; put away it takes up " + NumberText.grams(taken) + " of water" : "") + '.';
     }
 
@@ -195,9 +195,7 @@ public record DryText(DryReport report) implements Answer {
             table.row("fizz lost", NumberText.fizzLost(f.fizzLost()));
         }
         if (f.course().swelling() != Swelling.NONE) {
-            table.row(
-                    "swelling",
-                    f.course().swelling().word() + (f.drawn().swollenFilms() > 0 ? ", of the piece itself" : ""));
+            table.row("swelling", f.course().swelling().word() + (f.swollenFilms() > 0 ? ", of the piece itself" : ""));
         }
         if (f.open().room().isPresent()) {
             table.row("air of the room", room(f));
@@ -246,16 +244,14 @@ public record DryText(DryReport report) implements Answer {
     }
 
     private static String keep(DryForecast f, boolean whole) {
-        if (!f.safe().possible()) {
+        if (!f.keeps()) {
             return f.ready().isPresent()
                     ? "no air keeps it for long: wrap it as soon as it is ready"
                     : "no air keeps it long once dry; less of its salts helps"
                             + (whole ? "; they take up water where it is damp, or give it up where it is dry" : "");
         }
-        String above = f.safe().above() > 0
-                ? " and above " + NumberText.percent(f.safe().above())
-                : "";
-        return "in air below " + NumberText.percent(f.safe().below()) + above
+        String above = f.keepsAbove() > 0 ? " and above " + NumberText.percent(f.keepsAbove()) : "";
+        return "in air below " + NumberText.percent(f.keepsBelow()) + above
                 + (f.ready().isPresent() ? ", wrapped, not sealed in a jar" : ", not wrapped before it is dry");
     }
 

@@ -3,7 +3,7 @@ package org.fizzhull.cli.drying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.answer.DryReport;
+import org.fizzhull.answer.body.DryReport;
 import org.fizzhull.cli.picture.Axes;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;
@@ -12,8 +12,8 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.model.DryBand;
-import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.result.DryBand;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
 
 /** The drying curve: mass against days with its band, below it the fizz left; when it is ready and when wrapped. */

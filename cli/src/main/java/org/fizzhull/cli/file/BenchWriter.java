@@ -2,7 +2,7 @@ package org.fizzhull.cli.file;
 
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.answer.tree.Version;
+import org.fizzhull.answer.body.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.learn.LearnedDraws;

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
-import org.fizzhull.answer.LearnAnswer.Unused;
+import org.fizzhull.answer.body.LearnAnswer.Unused;
 import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;

@@ -4,8 +4,8 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.answer.FizzAnswer;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.FizzAnswer;
 import org.fizzhull.cli.floating.ExplainText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.floating.OutcomeText;
@@ -16,7 +16,7 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
@@ -76,7 +76,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         }
         table.row(
                 "the bath after",
-                water(forecast.bath().open().ph())
+                water(forecast.bath().openPh())
                         + (forecast.question().bath().alkalinity() > 0
                                 ? "; with the alkalinity of your tap"
                                 : "; see --tap-alkalinity"));
@@ -109,8 +109,8 @@ public record FizzText(FizzForecast forecast) implements Answer {
                                         + NumberText.grams(forecast.gasYield().gasMass()) + " at most")
                         .row(
                                 "pH",
-                                Decimals.text(forecast.bath().closed().ph(), 3) + " before any gas leaves, "
-                                        + Decimals.text(forecast.bath().open().ph(), 3)
+                                Decimals.text(forecast.bath().closedPh(), 3) + " before any gas leaves, "
+                                        + Decimals.text(forecast.bath().openPh(), 3)
                                         + " after hours in the room's air, in water "
                                         + tap(forecast.question().bath()))
                         .row("entering water", ExplainText.entering(forecast.gasPerEnteringWater()))

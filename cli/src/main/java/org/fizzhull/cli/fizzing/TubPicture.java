@@ -10,7 +10,7 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.VoyageSeries;
+import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * The voyage in the tub by the central values: water and bottom to scale, the path of the piece's centre against time,

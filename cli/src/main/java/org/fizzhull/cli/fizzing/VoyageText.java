@@ -2,9 +2,9 @@ package org.fizzhull.cli.fizzing;
 
 import java.util.List;
 import org.fizzhull.cli.floating.OutcomeText;
-import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageEvent;
-import org.fizzhull.voyage.VoyageEvent.Kind;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
+import org.fizzhull.voyage.result.VoyageEvent.Kind;
 
 /** The way of a piece in one sentence: going under and coming up in turns is said once, as bobbing. */
 public final class VoyageText {

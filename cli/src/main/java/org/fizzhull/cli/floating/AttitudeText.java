@@ -5,8 +5,8 @@ import java.util.Map;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.attitude.LiesWords;
+import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.shape.Shape;
 
 /** The ways a piece rests in the water, ways that read the same taken together. */

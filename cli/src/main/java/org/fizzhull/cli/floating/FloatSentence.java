@@ -2,13 +2,13 @@ package org.fizzhull.cli.floating;
 
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.model.BatchShare;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.Probability;
 
 /**
  * The first sentences of a forecast: how likely it floats to the end, why, and what share of a batch does. Everything is

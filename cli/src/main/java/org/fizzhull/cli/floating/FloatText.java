@@ -1,8 +1,8 @@
 package org.fizzhull.cli.floating;
 
 import java.util.List;
-import org.fizzhull.answer.FloatAnswer;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.FloatAnswer;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
@@ -10,15 +10,15 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.measured.MeasureNext;
-import org.fizzhull.forecast.model.BatchAim;
-import org.fizzhull.forecast.model.CriticalWeights;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights;
 
 /**
  * A forecast in a maker's words: the answer, why, what decides it, the caution.

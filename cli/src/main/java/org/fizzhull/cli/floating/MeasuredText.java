@@ -11,7 +11,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.TimedPiece;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.Decimals;
 
 /** What the stopwatch and the scale did to an answer, in a maker's words. */

@@ -1,15 +1,15 @@
 package org.fizzhull.cli.floating;
 
 import java.util.Optional;
-import org.fizzhull.answer.NextWords;
+import org.fizzhull.answer.body.NextWords;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
-import org.fizzhull.forecast.model.BatchShare;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 

@@ -6,7 +6,7 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.Probability;
 
 /** What becomes of a piece after the drop: later risers, later sinkers, and how long it fizzes. */
 public final class OutcomeText {

@@ -3,7 +3,7 @@ package org.fizzhull.cli.making;
 import java.io.PrintStream;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
-import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingOrder;
 import org.fizzhull.cli.drying.DryCommand;

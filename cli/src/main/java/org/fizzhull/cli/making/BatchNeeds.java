@@ -4,7 +4,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.drying.DriedText;

@@ -2,7 +2,7 @@ package org.fizzhull.cli.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.picture.Svg;

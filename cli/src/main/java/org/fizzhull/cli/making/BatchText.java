@@ -2,9 +2,9 @@ package org.fizzhull.cli.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.BatchAnswer;
-import org.fizzhull.answer.BatchPlan;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.BatchAnswer;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.cli.drying.Days;
@@ -14,7 +14,7 @@ import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Likelihood;
@@ -201,7 +201,7 @@ public record BatchText(BatchPlan plan) implements Answer {
     private static String hurry(BatchPlan plan) {
         double seconds = plan.pressed().workingTime();
         String it = plan.batch().mixes() == 1 ? "it" : "each";
-        if (!Effervescence.of(plan.pressed().press().blend().moles()).fizzes()) {
+        if (!Effervescence.of(plan.pressed().blend().moles()).fizzes()) {
             return "";
         } else if (Double.isInfinite(seconds)) {
             return "; without water it may wait";

@@ -2,7 +2,7 @@ package org.fizzhull.cli.making;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.pressing.Feel;
@@ -16,7 +16,7 @@ final class BatchWarnings {
 
     /** What of the piece a maker must know before weighing in; that a mix does not fizz stands in the first sentence. */
     static List<Notice> of(BatchPlan plan) {
-        double dry = plan.pressed().press().blend().dryMass();
+        double dry = plan.pressed().blend().dryMass();
         return of(
                 plan,
                 " For " + NumberText.grams(dry) + " of powder: "

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.commons.cli.Options;
-import org.fizzhull.answer.IngredientsAnswer;
+import org.fizzhull.answer.body.IngredientsAnswer;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;

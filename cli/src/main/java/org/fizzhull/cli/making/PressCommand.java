@@ -4,7 +4,7 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
-import org.fizzhull.answer.PressReport;
+import org.fizzhull.answer.body.PressReport;
 import org.fizzhull.cli.drying.DryCommand;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.BenchOption;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.fizzhull.cli.picture.Axis;
 import org.fizzhull.cli.picture.Svg;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
 import org.fizzhull.forecast.PressForecast.Point;
@@ -46,7 +46,7 @@ public final class PressPicture {
         Axis x = Axis.of(0, leant(points.get(points.size() - 1).topPressure(), face), LEFT, RIGHT, 8);
         Axis y = Axis.of(least, most, BOTTOM, TOP, 6);
         String name = ShapeWords.piece(forecast.shape().bare());
-        String title = forecast.press().blend().recipe().name() + " in " + name;
+        String title = forecast.blend().recipe().name() + " in " + name;
         Svg svg = new Svg(
                 680,
                 450,

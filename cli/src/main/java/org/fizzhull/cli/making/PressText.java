@@ -6,9 +6,9 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.answer.PressAnswer;
-import org.fizzhull.answer.PressReport;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.PressAnswer;
+import org.fizzhull.answer.body.PressReport;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.cli.drying.DriedText;
 import org.fizzhull.cli.floating.MeasuredText;
 import org.fizzhull.cli.text.Answer;
@@ -19,8 +19,8 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.evidence.PhysicalConstants;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
 import org.fizzhull.forecast.making.FilledMould;
@@ -56,7 +56,7 @@ public final class PressText implements Answer {
         this.report = report;
         this.forecast = report.forecast();
         this.mould = report.mould();
-        this.blend = forecast.press().blend();
+        this.blend = forecast.blend();
     }
 
     @Override
@@ -169,9 +169,8 @@ public final class PressText implements Answer {
         });
         table.row(
                 "poured, tapped",
-                Decimals.text(inGramsPerCubicCentimetre(forecast.press().looseDensity()), 3) + " and "
-                        + Decimals.text(
-                                inGramsPerCubicCentimetre(forecast.press().tappedDensity()), 3)
+                Decimals.text(inGramsPerCubicCentimetre(forecast.looseDensity()), 3) + " and "
+                        + Decimals.text(inGramsPerCubicCentimetre(forecast.tappedDensity()), 3)
                         + " g/cm3, the powders dry");
         table.row("liquid", liquid());
         if (Effervescence.of(blend.moles()).fizzes()) {

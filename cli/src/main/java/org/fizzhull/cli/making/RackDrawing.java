@@ -1,6 +1,6 @@
 package org.fizzhull.cli.making;
 
-import org.fizzhull.answer.BatchPlan;
+import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.Rack;
 import org.fizzhull.cli.picture.Svg;

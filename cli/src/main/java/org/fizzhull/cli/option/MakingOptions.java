@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.OwnPowder;
 import org.fizzhull.cli.file.RecipeFile;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;

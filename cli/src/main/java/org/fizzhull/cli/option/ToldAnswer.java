@@ -2,8 +2,8 @@ package org.fizzhull.cli.option;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.answer.tree.AnswerBody;
-import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.answer.body.AnswerBody;
+import org.fizzhull.answer.body.AnswerWriter;
 import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.evidence.Notice;

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
-import org.fizzhull.answer.tree.Version;
+import org.fizzhull.answer.body.Version;
 
 /**
  * One answer as one self-contained page: the answer, its picture, rows, notes and cautions, what was asked, what stands

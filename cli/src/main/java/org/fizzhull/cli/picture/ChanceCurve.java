@@ -9,8 +9,8 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.model.BatchAim;
-import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights;
 
 /**
  * The chance that a piece floats to the end against its weight as it goes into the bath, with this piece and the weights

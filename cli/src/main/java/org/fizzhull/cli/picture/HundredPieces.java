@@ -1,7 +1,7 @@
 package org.fizzhull.cli.picture;
 
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.Probability;
 
 /**
  * A chance as a hundred dots: dark that the piece floats to the end, pale that it floats a part of the way (at once and

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 
 /** Makes a coarse triangle mesh of any hull, good enough to look at: a round one turned from its section. */
 public final class Surface {

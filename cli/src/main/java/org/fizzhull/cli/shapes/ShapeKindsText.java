@@ -1,15 +1,15 @@
 package org.fizzhull.cli.shapes;
 
+import org.fizzhull.cli.text.Table;
 import java.util.regex.Pattern;
-import org.fizzhull.answer.ShapeKindsAnswer;
+import org.fizzhull.answer.body.ShapeKindsAnswer;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShownUnits;
-import org.fizzhull.cli.text.Table;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.text.ShapeKind;
-import org.fizzhull.shape.text.ShapeKinds;
-import org.fizzhull.shape.text.ShapeParameter;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeParameter;
 
 /**
  * The list of shape kinds with their parameters. Its sizes are examples: where inches or ounces are shown they are other

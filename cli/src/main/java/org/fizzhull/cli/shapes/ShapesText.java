@@ -5,7 +5,7 @@ import static org.fizzhull.quantity.Units.inMillimetres;
 import static org.fizzhull.quantity.Units.inSquareCentimetres;
 
 import java.util.List;
-import org.fizzhull.answer.ShapeAnswer;
+import org.fizzhull.answer.body.ShapeAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;

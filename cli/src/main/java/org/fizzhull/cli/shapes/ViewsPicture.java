@@ -14,8 +14,8 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.MeshSection;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.kind.Geode;
-import org.fizzhull.shape.meshed.PolyhedronHull;
 
 /**
  * A shape in a shaded view and cut through its middle, the cuts at one scale: from the front, from the side and from

@@ -3,7 +3,7 @@ package org.fizzhull.cli.start;
 import java.io.PrintStream;
 import java.util.List;
 import org.apache.commons.cli.Options;
-import org.fizzhull.answer.tree.AnswerWriter;
+import org.fizzhull.answer.body.AnswerWriter;
 import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;

@@ -15,8 +15,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
-import org.fizzhull.answer.tree.AnswerWriter;
-import org.fizzhull.answer.tree.RefusalBody;
+import org.fizzhull.answer.body.AnswerWriter;
+import org.fizzhull.answer.body.RefusalBody;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 

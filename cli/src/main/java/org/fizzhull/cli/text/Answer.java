@@ -1,7 +1,7 @@
 package org.fizzhull.cli.text;
 
 import java.util.List;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.evidence.Notice;
 
 /** What a command has to say: as text, short, whole and with what stands behind it, or as keys and values. */

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import org.fizzhull.answer.tree.AnswerBody;
+import org.fizzhull.answer.body.AnswerBody;
 import org.fizzhull.answer.tree.AnswerSink;
 import org.fizzhull.quantity.Decimals;
 import org.jspecify.annotations.Nullable;

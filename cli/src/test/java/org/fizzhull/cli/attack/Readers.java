@@ -19,7 +19,7 @@ import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.program.Program;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.forecast.model.DryLog;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.learn.Trial;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;

@@ -3,9 +3,9 @@ package org.fizzhull.cli.attack;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.shape.text.ShapeKind;
-import org.fizzhull.shape.text.ShapeKinds;
-import org.fizzhull.shape.text.ShapeParameter;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeParameter;
 import org.fizzhull.shape.text.ShapeText;
 
 /** Shape text of every kind over its whole range: usual sizes, ends of the range, and now and then beyond them. */

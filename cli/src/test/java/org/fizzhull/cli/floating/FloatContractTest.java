@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
-import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

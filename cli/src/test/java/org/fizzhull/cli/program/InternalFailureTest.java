@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.answer.tree.RefusalBody;
+import org.fizzhull.answer.body.RefusalBody;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.params.ParameterizedTest;

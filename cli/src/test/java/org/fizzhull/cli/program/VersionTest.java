@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.fizzhull.answer.tree.Version;
+import org.fizzhull.answer.body.Version;
 import org.fizzhull.cli.CommandRun;
 import org.junit.jupiter.api.Test;
 

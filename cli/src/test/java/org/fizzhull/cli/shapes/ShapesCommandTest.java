@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
-import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.junit.jupiter.api.Test;
 
 class ShapesCommandTest {

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.jspecify.annotations.Nullable;
@@ -33,11 +35,13 @@ public final class AnswerTree {
     /**
      * {@return the whole object of an answer}
      *
-     * @param body what is answered
+     * @param answer writes the whole object to a sink, first token to last
+     * @throws IllegalStateException where the object has not ended
      */
-    public static AnswerTree of(AnswerBody body) {
+    public static AnswerTree of(Consumer<AnswerSink> answer) {
+        Given.all("answer", answer);
         TreeBuilder builder = new TreeBuilder();
-        body.write(builder);
+        answer.accept(builder);
         return new AnswerTree(builder.root());
     }
 

@@ -3,10 +3,10 @@ package org.fizzhull.decide.advise;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.recipe.LimitedShare;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
+import org.fizzhull.recipe.change.LimitedShare;
 
 /**
  * What a change must keep to, whatever it gains, and what to mind with it. A judgement about making, and not about health or

@@ -13,7 +13,7 @@ import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.text.ShapeKinds;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.fizzhull.shape.text.ShapeText;
 
 /**

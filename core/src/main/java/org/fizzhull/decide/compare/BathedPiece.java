@@ -8,10 +8,10 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.joint.OutcomeByDraw;
 import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.model.BatchAim;
-import org.fizzhull.forecast.model.CriticalWeights;
-import org.fizzhull.forecast.model.CriticalWeights.Met;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.CriticalWeights.Met;
+import org.fizzhull.forecast.result.Probability;
 
 /**
  * What becomes of a piece in the bath: one part of a row of a {@link Comparison}. Put into several baths, everything here is

@@ -3,10 +3,7 @@ package org.fizzhull.decide.compare;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.quantity.Refusal;
 
 /**
  * Moulds, recipes or both side by side, ranked.
@@ -40,27 +37,6 @@ public sealed interface Comparison permits ComparisonRecord {
 
     /** Least chance to float of a row that can be best of a table sorted by something else: the lower end of "likely". */
     double LIKELY = 0.66;
-
-    /**
-     * Answers all candidates in the same states of the world and ranks them.
-     *
-     * @param candidates one or more, at most 2,000
-     * @param panel baths that each goes into, the worst of them counting; none for the bath of its question
-     * @param sort what matters; must be known of one candidate at least
-     * @param predictor predictor to be asked, with its priors and draws
-     * @param progress told before each candidate and after the last; may stop the work
-     * @return the comparison, best row first
-     * @throws Refusal {@code out-of-range} for no candidate or too many, {@code not-known} where no candidate can tell what
-     *     is sorted by
-     */
-    static Comparison of(
-            List<Candidate> candidates,
-            List<NamedBath> panel,
-            SortBy sort,
-            JointPredictor predictor,
-            Progress progress) {
-        return ComparisonRecord.of(candidates, panel, sort, predictor, progress);
-    }
 
     /** {@return the rows, best first by what they are sorted by, equals in the order given} */
     List<ComparedPiece> rows();

@@ -12,6 +12,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.sampling.Ranking;
 
 /** A {@link Comparison} and how its rows are ranked. */
 record ComparisonRecord(

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
 import org.fizzhull.forecast.joint.OutcomeByDraw;
 
@@ -30,7 +30,7 @@ final class RowDraws {
     RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
         this.candidate = candidate;
         // the piece, then what the bath makes of it; without a recipe it is taken to fizz
-        made = MadePiece.of(answer);
+        made = MadePieces.of(answer);
         bathed = BathedPiece.of(
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();

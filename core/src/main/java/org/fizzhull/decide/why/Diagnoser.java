@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Predictor;
-import org.fizzhull.forecast.measured.KnownInputs;
+import org.fizzhull.forecast.conditioning.KnownInputs;
 import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;

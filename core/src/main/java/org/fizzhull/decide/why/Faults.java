@@ -12,7 +12,7 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.pressing.PressRange;
+import org.fizzhull.pressing.powder.PressRange;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;

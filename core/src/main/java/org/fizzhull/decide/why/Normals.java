@@ -1,7 +1,7 @@
 package org.fizzhull.decide.why;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.numeric.Normal;
 
 /**
  * Normal distributions written as their median and 95 % interval, the form in which forecasts come. Log-normal ones are

@@ -4,18 +4,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.Swelling;
-import org.fizzhull.fizz.Effervescence;
+import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.FloatingAttitude;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.pressing.Feel;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Workers;
@@ -161,7 +161,7 @@ final class Symptoms {
         if (dry.isEmpty()) {
             return 0;
         }
-        return dry.get().drawn().losesMoreThan(WEAK);
+        return dry.get().losesMoreThan(WEAK);
     }
 
     /** Chance that it is not dry in its time. */
@@ -181,8 +181,8 @@ final class Symptoms {
         if (dry.isEmpty()) {
             return 0;
         }
-        double puffs = dry.get().drawn().swells(Swelling.PUFFS);
-        double slight = dry.get().drawn().swells(Swelling.SLIGHT) - puffs;
+        double puffs = dry.get().swells(Swelling.PUFFS);
+        double slight = dry.get().swells(Swelling.SLIGHT) - puffs;
         return SEEN_TO_PUFF * puffs + SEEN_TO_SWELL * slight;
     }
 

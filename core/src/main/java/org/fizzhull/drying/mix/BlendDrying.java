@@ -3,7 +3,6 @@ package org.fizzhull.drying.mix;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
-import org.fizzhull.recipe.Sorbent;
 import org.fizzhull.recipe.Substance;
 
 /**
@@ -28,7 +27,7 @@ public final class BlendDrying {
         Liquid liquid = own.withRatio(liquidRatio);
         double scale = own.ratio() > 0 ? liquidRatio / own.ratio() : 1;
         var sorbents = SorptionMixture.none();
-        for (Sorbent sorbent : blend.sorbents()) {
+        for (Sorbent sorbent : Sorbents.of(blend.recipe())) {
             var gab = sorbent.isotherm();
             sorbents = sorbent.powder()
                     ? sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k())

@@ -1,7 +1,7 @@
 package org.fizzhull.drying.mix;
 
 import java.io.Serializable;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.recipe.EarlyRates;
 
 /**

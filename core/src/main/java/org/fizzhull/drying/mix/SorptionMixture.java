@@ -1,6 +1,6 @@
 package org.fizzhull.drying.mix;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.quantity.Refusal;
 
 /**

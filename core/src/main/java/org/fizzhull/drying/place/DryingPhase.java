@@ -2,7 +2,6 @@ package org.fizzhull.drying.place;
 
 import java.io.Serializable;
 import java.util.Optional;
-import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
@@ -121,27 +120,6 @@ public record DryingPhase(
     /** {@return the same, put away for storage} */
     public DryingPhase stored() {
         return new DryingPhase(opening, air, room, wrap, gap, fan, duration, true);
-    }
-
-    /**
-     * {@return the conductance K from skin to room, m/s: boundary layer, film with its seals, and air gap in series; 0
-     * in a tight wrap}
-     *
-     * @param parameters uncertain parameters of drying
-     */
-    public double surface(DryingParameters parameters) {
-        double resistance = 1 / (parameters.transfer() * (fan ? parameters.fanFactor() : 1));
-        if (gap > 0) {
-            resistance += gap / air.diffusivity();
-        }
-        if (wrap.present()) {
-            double film = wrap.conductance(air.temperature(), parameters.sealLeak());
-            if (film == 0) {
-                return 0;
-            }
-            resistance += 1 / film;
-        }
-        return 1 / resistance;
     }
 
     private Object writeReplace() {

@@ -1,6 +1,7 @@
 package org.fizzhull.drying.place;
 
 import java.io.Serializable;
+import org.fizzhull.drying.factor.DryingShapeFactor;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.quantity.Given;

@@ -3,7 +3,7 @@ package org.fizzhull.drying.place;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Given;
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;

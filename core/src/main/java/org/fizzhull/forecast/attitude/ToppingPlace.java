@@ -1,5 +1,6 @@
 package org.fizzhull.forecast.attitude;
 
+import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;

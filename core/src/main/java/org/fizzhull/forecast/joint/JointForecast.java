@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.attitude.FloatingAttitude;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.piece.Piece;
 
 /**

@@ -5,9 +5,9 @@ import java.util.List;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.StillModel;
 import org.fizzhull.forecast.model.VoyageModel;
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.uncertainty.Prior;
+import org.fizzhull.uncertainty.sampling.Model;
 
 /**
  * One piece in several baths as a function of the common columns: made once a draw, then put into each bath. Writes the

@@ -10,27 +10,27 @@ import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Predictor;
 import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
+import org.fizzhull.forecast.conditioning.CommonPosterior;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.CommonPosterior;
 import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prepared.CommonColumns;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.CommonColumns;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 
 /**
  * Answers several questions in the same states of the world: draw i of one answer and draw i of another share

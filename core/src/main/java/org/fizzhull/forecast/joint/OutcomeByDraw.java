@@ -2,17 +2,18 @@ package org.fizzhull.forecast.joint;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.CriticalWeights;
+import org.fizzhull.forecast.model.DrawnWeights;
 import org.fizzhull.forecast.model.OutcomeStatistics;
-import org.fizzhull.forecast.model.Probability;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What becomes of a piece in one bath, draw by draw. Draw i of every answer of a {@link JointPredictor} is the same
@@ -55,7 +56,7 @@ public final class OutcomeByDraw {
      * a draw whose piece contradicts it: there floating is not monotone in the weight.
      */
     static OutcomeByDraw of(PreparedQuestion prepared, double[][] columns) {
-        CriticalWeights critical = new CriticalWeights(columns, Scatter.of(prepared));
+        CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
         double[] shares = critical.shares();
         double[] headroom = new double[shares.length];
         for (int i = 0; i < headroom.length; i++) {

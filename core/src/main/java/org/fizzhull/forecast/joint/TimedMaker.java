@@ -1,15 +1,15 @@
 package org.fizzhull.forecast.joint;
 
 import org.fizzhull.drying.DryingCourse;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.Maker;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.ReadyTimes;
-import org.fizzhull.forecast.prior.Draw;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
@@ -45,12 +45,12 @@ final class TimedMaker implements Maker {
     TimedMaker(Question question) {
         shape = question.shape();
         Making making = question.making();
-        plain = making.maker(shape);
+        plain = Maker.of(making, shape);
         if (making instanceof Weighed) {
             step = null;
         } else {
             Moulded made = Moulded.of(making);
-            step = new Step(made.plan(), made.packing(shape), new PlannedDrying(shape, made.plan()));
+            step = new Step(made.plan(), Packing.of(made, shape), new PlannedDrying(shape, made.plan()));
         }
     }
 

@@ -5,13 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.Priors;
 
 /**
  * What happens to a piece between press and bath: phases of drying and storage, laid out for one shape. Made by
@@ -70,38 +64,6 @@ public record DryingPlan(List<DryingPhase> phases, List<Notice> notices) impleme
         List<DryingPhase> others = new ArrayList<>(phases);
         others.set(0, phases.get(0).lasting(seconds));
         return new DryingPlan(others, notices);
-    }
-
-    /**
-     * {@return the row of an input, without the values that would put the air of a phase outside the range of
-     * {@link RoomAir}: air is not damper than saturated} The error of hygrometer and thermometer is one for all phases.
-     *
-     * @param row a row of any input; other inputs than the room's stay as they are
-     * @throws Refusal {@code out-of-range} where nothing of the prior is left
-     */
-    public Factor possible(Factor row) {
-        boolean damp = row.input() == Input.ROOM_HUMIDITY;
-        if (phases.isEmpty() || !(damp || row.input() == Input.ROOM_TEMPERATURE)) {
-            return row;
-        }
-        Allowed range = damp ? RoomAir.HUMIDITY : RoomAir.TEMPERATURE;
-        double[] entered = phases.stream()
-                .map(DryingPhase::air)
-                .mapToDouble(damp ? RoomAir::humidity : RoomAir::temperature)
-                .sorted()
-                .toArray();
-        double low = range.low() - entered[0];
-        double high = range.high() - entered[entered.length - 1];
-        try {
-            return new Factor(row.input(), Priors.cut(row.prior(), low, high), row.source(), row.columns());
-        } catch (IllegalArgumentException nothing) {
-            throw new Refusal(
-                    "out-of-range",
-                    row.input().label(),
-                    "an error of " + row.prior().median() + " in SI on top of " + entered[entered.length - 1],
-                    "an error that leaves air of " + range.words(),
-                    "Check the prior: it is of the difference from what was entered.");
-        }
     }
 
     /**

@@ -1,16 +1,11 @@
 package org.fizzhull.forecast.making;
 
-import java.util.ArrayList;
-import java.util.List;
+import org.fizzhull.shape.Shape;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
@@ -43,34 +38,8 @@ public record FilledMould(Blend blend, double dampMass, Optional<Prior> hand, Dr
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>();
-        rows.addAll(MakingPriors.grains(blend));
-        rows.addAll(MakingPriors.amounts(blend));
-        rows.addAll(MakingPriors.scale(dampMass));
-        hand.ifPresent(spread -> rows.add(MakingPriors.hand(spread)));
-        rows.addAll(MakingPriors.drying(blend, plan));
-        return rows;
-    }
-
-    @Override
     public MouldDimensions.Filling filling(Shape shape) {
         return MouldDimensions.Filling.usual(shape);
-    }
-
-    @Override
-    public Packing packing(Shape shape) {
-        Given.all("shape", shape);
-        MixedDraw mixed = new MixedDraw(blend);
-        return (draw, volumeRatio) -> {
-            MakingDraw made = draw.making();
-            MixedDraw.Mix mix = mixed.of(made);
-            double trueDensity = mix.powders().trueDensity();
-            double damp = 1 + mix.blend().liquid().ratio();
-            double mass = dampMass + draw.massError();
-            double fraction = mass / (shape.volume() * volumeRatio * trueDensity * damp);
-            return new Packing.Packed(fraction, trueDensity, mix.blend(), made);
-        };
     }
 
     @Override

@@ -1,11 +1,8 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
@@ -18,15 +15,10 @@ import org.fizzhull.uncertainty.Prior;
  *   <li>{@link PressedMould}: pressed with a pressure, then dried; its weight is predicted too.
  * </ul>
  *
- * <p>Each brings the uncertain inputs of its own stages and makes the piece of a draw from their values. Immutable.
+ * <p>Says what was done, in values that anybody can type; what is uncertain in it, and the piece that comes of it, is
+ * computed elsewhere. Immutable.
  */
 public sealed interface Making extends Serializable permits Weighed, Moulded {
-    /**
-     * {@return the rows of this making, those that are settled before the bath first} Of the usual scale; a question
-     * puts its own in their place.
-     */
-    List<Factor> factors();
-
     /** {@return what it is made of, where a recipe is given} */
     Optional<Blend> mix();
 
@@ -35,14 +27,6 @@ public sealed interface Making extends Serializable permits Weighed, Moulded {
 
     /** {@return whether it dries between press and bath} */
     boolean isDried();
-
-    /**
-     * Makes pieces for draws. One maker serves one thread.
-     *
-     * @param shape form of the piece
-     * @return what makes the piece of each draw
-     */
-    Maker maker(Shape shape);
 
     /** {@return the spread of the mass that the hand leaves across a batch, around 0, kg} */
     Optional<Prior> hand();

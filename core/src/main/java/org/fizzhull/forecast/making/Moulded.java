@@ -30,13 +30,6 @@ public sealed interface Moulded extends Making permits FilledMould, PressedMould
     Blend blend();
 
     /**
-     * {@return how densely the mix of each draw lies in the mould}
-     *
-     * @param shape form of the piece
-     */
-    Packing packing(Shape shape);
-
-    /**
      * {@return how the mould is pressed, where that was said; else the usual way of the shape}
      *
      * @param shape form of the piece
@@ -60,10 +53,5 @@ public sealed interface Moulded extends Making permits FilledMould, PressedMould
     @Override
     default boolean isDried() {
         return !plan().phases().isEmpty();
-    }
-
-    @Override
-    default Maker maker(Shape shape) {
-        return new PlannedDrying(shape, plan()).maker(packing(shape));
     }
 }

@@ -1,24 +1,18 @@
 package org.fizzhull.forecast.making;
 
-import java.util.ArrayList;
-import java.util.List;
+import org.fizzhull.shape.Shape;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Factor;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
-import org.fizzhull.pressing.PressRange;
+import org.fizzhull.pressing.powder.PressRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
  * A mix pressed into the mould with a pressure, then dried. What the piece weighs is predicted: the pressure at the
  * top, times the draw's factors of the hand and of this press, times the mean over the mould ({@code meanOverTop}, wall
- * friction), gives the solid fraction by the packing model of the draw ({@link Press}). Immutable. Equations:
+ * friction), gives the solid fraction by the packing model of the draw. Immutable. Equations:
  * docs/physics/packing.md.
  *
  * @param blend powders and liquid by the recipe's middle amounts
@@ -53,31 +47,8 @@ public record PressedMould(
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>();
-        rows.addAll(MakingPriors.powders(blend));
-        rows.addAll(MakingPriors.amounts(blend));
-        rows.addAll(MakingPriors.pressing(pressSpread));
-        rows.addAll(MakingPriors.drying(blend, plan));
-        return rows;
-    }
-
-    @Override
     public MouldDimensions.Filling filling(Shape shape) {
         return filling;
-    }
-
-    @Override
-    public Packing packing(Shape shape) {
-        MixedDraw mixed = new MixedDraw(blend);
-        MouldDimensions mould = MouldDimensions.of(shape, filling);
-        return (draw, volumeRatio) -> {
-            MakingDraw made = draw.making();
-            MixedDraw.Mix mix = mixed.of(made);
-            Press press = Press.of(mix.blend(), mix.powders(), made.pressing());
-            double mean = pressure * made.pressRatio() * made.pressRepeat() * press.meanOverTop(mould);
-            return new Packing.Packed(press.solidFraction(mean), mix.powders().trueDensity(), mix.blend(), made);
-        };
     }
 
     @Override

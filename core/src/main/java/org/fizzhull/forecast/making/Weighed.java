@@ -1,18 +1,11 @@
 package org.fizzhull.forecast.making;
 
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.piece.Makeup;
-import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.SerialForm;
-import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**
@@ -62,21 +55,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     }
 
     @Override
-    public List<Factor> factors() {
-        List<Factor> rows = new ArrayList<>(4);
-        if (blend.isPresent() && dried.isPresent()) {
-            rows.addAll(MakingPriors.makeup(blend.get(), dried.get()));
-        } else {
-            rows.addAll(blend.isPresent() ? MakingPriors.makeup(blend.get()) : MakingPriors.usualMakeup());
-        }
-        rows.addAll(MakingPriors.scale(mass));
-        if (hand.isPresent()) {
-            rows.add(MakingPriors.hand(hand.get()));
-        }
-        return rows;
-    }
-
-    @Override
     public Optional<Blend> mix() {
         return blend;
     }
@@ -89,19 +67,6 @@ public record Weighed(double mass, Optional<Prior> hand, Optional<Blend> blend, 
     @Override
     public boolean isDried() {
         return dried.isPresent();
-    }
-
-    @Override
-    public Maker maker(Shape shape) {
-        double least = shape.insetMass() + LEAST_BODY;
-        Additives others = Additives.of(blend);
-        return new Maker() {
-            @Override
-            public Piece make(Draw draw, double volumeRatio) {
-                double drawn = Math.max(least, mass + draw.massError());
-                return new Piece(shape, drawn, draw.makeup().with(others));
-            }
-        };
     }
 
     @Override

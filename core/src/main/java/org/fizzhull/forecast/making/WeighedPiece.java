@@ -41,10 +41,10 @@ public record WeighedPiece(
     public static final double HAND = 1.6;
 
     /** Factor from one press of the same hand to the next (assumed). */
-    static final double HAND_AGAIN = 1.15;
+    public static final double HAND_AGAIN = 1.15;
 
     /** Factor from one press to the next where the press shows its pressure (assumed). */
-    static final double GAUGE_AGAIN = 1.05;
+    public static final double GAUGE_AGAIN = 1.05;
 
     /**
      * Refuses what no piece weighs.

@@ -2,10 +2,10 @@ package org.fizzhull.forecast.measured;
 
 import java.io.Serializable;
 import java.util.OptionalDouble;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
-import org.fizzhull.uncertainty.Normal;
 
 /**
  * What a piece did when it was let go: it floated, or did not. With y what the inputs say it could still carry at the drop (kg)
@@ -33,7 +33,7 @@ public record DroppedPiece(BathResult result, OptionalDouble mass) implements Se
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw new Refusal(
                     "out-of-range",
-                    MeasuredNotices.RESULT,
+                    "measured result",
                     1e3 * mass.getAsDouble() + " g",
                     "more than 0 g",
                     "Weigh the piece just before it goes into the bath.");

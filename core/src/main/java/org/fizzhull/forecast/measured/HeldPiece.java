@@ -83,7 +83,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
 
     /** A refusal of the field that holds dunks. */
     private static Refusal refusal(String read, String allowed, String hint) {
-        return new Refusal("out-of-range", MeasuredNotices.LIFT, read, allowed, hint);
+        return new Refusal("out-of-range", "measured lift", read, allowed, hint);
     }
 
     /**
@@ -115,7 +115,7 @@ public record HeldPiece(double reading, double deviation, double seconds, Option
     }
 
     /** Whether it was read when it says most: the layer full, little of the piece gone. */
-    boolean timely() {
+    public boolean timely() {
         return seconds >= EARLIEST && seconds <= LATEST;
     }
 

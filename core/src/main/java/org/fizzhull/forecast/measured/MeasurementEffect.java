@@ -4,8 +4,7 @@ import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.model.OutcomeStatistics;
-import org.fizzhull.forecast.model.Probability;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.SerialForm;
 
 /**
@@ -35,19 +34,20 @@ public record MeasurementEffect(
      *
      * @param seen what was measured
      * @param effective effective number of draws that agree with what was measured; empty where none were weighted
-     * @param before what the draws say without the measurements
+     * @param probability chances without the measurements; empty without draws
+     * @param riseTime 95 % interval of the rise time without them, s; empty where it is not known
+     * @param fizzTime 95 % interval of the fizz time without them, s; empty where it is not known
      * @param spare what there is to spare without them, kg
      */
     public static MeasurementEffect bathed(
-            Observations seen, OptionalDouble effective, OutcomeStatistics before, Interval spare) {
+            Observations seen,
+            OptionalDouble effective,
+            Optional<Probability> probability,
+            Optional<Interval> riseTime,
+            Optional<Interval> fizzTime,
+            Interval spare) {
         return new MeasurementEffect(
-                seen,
-                effective,
-                before.probability(),
-                Optional.of(spare),
-                before.riseTime(),
-                before.fizzTime(),
-                Optional.empty());
+                seen, effective, probability, Optional.of(spare), riseTime, fizzTime, Optional.empty());
     }
 
     /**

@@ -162,12 +162,12 @@ public record Observations(
     }
 
     /** Those behind the first. */
-    static <T> List<T> behind(List<T> pieces) {
+    public static <T> List<T> behind(List<T> pieces) {
         return pieces.isEmpty() ? pieces : pieces.subList(1, pieces.size());
     }
 
     /** The first of several. */
-    static <T> Optional<T> first(List<T> pieces) {
+    public static <T> Optional<T> first(List<T> pieces) {
         return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0));
     }
 

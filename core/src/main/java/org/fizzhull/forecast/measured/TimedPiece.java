@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.SerialForm;
-import org.fizzhull.voyage.Outcome;
+import org.fizzhull.voyage.result.Outcome;
 
 /**
  * A time taken of one piece in its bath: until it was gone ({@link #fizzed}) or until it came up ({@link #rose}). The
@@ -129,7 +129,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
     }
 
     /** Logarithm of the likelihood of the width that was seen where the piece was so wide, m; 0 where nobody looked. */
-    double logWidth(double wide) {
+    public double logWidth(double wide) {
         if (left.isEmpty()) {
             return 0;
         }

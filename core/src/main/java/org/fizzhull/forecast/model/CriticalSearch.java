@@ -2,6 +2,7 @@ package org.fizzhull.forecast.model;
 
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.QuickVoyage;
 

@@ -1,13 +1,13 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.draw.MakingDraw;
+import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 
 /**
@@ -49,7 +49,7 @@ public final class CurveModel implements Model {
 
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         double volume = mould.volume() * DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         MixedDraw.Mix mix = mixed.of(made);

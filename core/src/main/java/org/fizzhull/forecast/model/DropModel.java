@@ -1,23 +1,23 @@
 package org.fizzhull.forecast.model;
 
 import java.util.Arrays;
-import org.fizzhull.forecast.making.Maker;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,7 +70,9 @@ public final class DropModel implements Model {
      * @param prepared the prepared question
      */
     public DropModel(PreparedQuestion prepared) {
-        this(prepared, prepared.question().making().maker(prepared.question().shape()));
+        this(
+                prepared,
+                Maker.of(prepared.question().making(), prepared.question().shape()));
     }
 
     /**
@@ -93,7 +95,7 @@ public final class DropModel implements Model {
 
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         drawn = draw;
         double ratio = balance.volumeRatio(draw.sizeError());
         // the true mould decides what is made in it; temperature and surface are those of the bath
@@ -268,7 +270,7 @@ public final class DropModel implements Model {
      * @param inputs one value of each column, SI
      */
     public Piece piece(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         return maker.make(draw, balance.volumeRatio(draw.sizeError()));
     }
 

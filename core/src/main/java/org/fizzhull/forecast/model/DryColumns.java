@@ -5,15 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.drying.DryState;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.Drying;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.uncertainty.Statistics;
-import org.fizzhull.uncertainty.SystematicResampling;
+import org.fizzhull.forecast.result.DryBand;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.DryLogFit;
+import org.fizzhull.uncertainty.sampling.Statistics;
+import org.fizzhull.uncertainty.sampling.SystematicResampling;
 
 /**
  * What is asked of every draw of a drying forecast, a column each: fixed ones, then mass and fizz left at the times of
@@ -166,8 +169,7 @@ public final class DryColumns {
             double to = Math.min(from + phase.duration(), course.end());
             boolean film = phase.wrap().present() && !phase.wrap().rigid() && (from > 0 || phase.storage());
             if (film && to > from) {
-                double moles = (course.at(to).extent() - course.at(from).extent())
-                        * course.input().rhoDry();
+                double moles = (course.at(to).extent() - course.at(from).extent()) * course.rhoDry();
                 gas += moles
                         * PhysicalConstants.GAS_CONSTANT
                         * phase.air().temperature()

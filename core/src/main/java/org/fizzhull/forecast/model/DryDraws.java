@@ -3,6 +3,7 @@ package org.fizzhull.forecast.model;
 import java.util.List;
 import org.fizzhull.drying.Swelling;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.result.DryBand;
 
 /**
  * What the draws of a drying forecast say: intervals, shares and the band, read from filled {@link DryColumns}. Masses

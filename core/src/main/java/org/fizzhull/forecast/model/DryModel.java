@@ -6,14 +6,14 @@ import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
-import org.fizzhull.forecast.making.PlannedDrying;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 
 /**
@@ -48,7 +48,7 @@ public final class DryModel implements Model {
     public DryModel(Shape shape, Moulded made, Factors factors, DryColumns columns) {
         this.factors = factors;
         this.columns = columns;
-        packing = made.packing(shape);
+        packing = Packing.of(made, shape);
         plan = made.plan();
         off = new PlannedDrying(shape, plan);
         balance = new DropBalance(shape, Bath.at(Question.DEFAULT_TEMPERATURE));
@@ -58,7 +58,7 @@ public final class DryModel implements Model {
     /** Time until ready, s; infinite where it is not ready within {@link ReadyTimes#LONGEST}. */
     @Override
     public double at(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         double ratio = balance.volumeRatio(draw.sizeError());
         Packing.Packed packed = packing.of(draw, ratio);
         DryingCourse course = off.course(off.input(packed), plan.phases(), ReadyTimes.LONGEST, packed.making());

@@ -1,7 +1,7 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.QuickVoyage;
 
 /**

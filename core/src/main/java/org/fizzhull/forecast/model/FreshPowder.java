@@ -1,9 +1,10 @@
 package org.fizzhull.forecast.model;
 
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.MakingPriors;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Packing;
+import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
@@ -33,7 +34,7 @@ public record FreshPowder(Blend blend, double mass) {
             return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }
         Moulded made = Moulded.of(making);
-        Packing.Packed packed = made.packing(question.shape()).of(asked.at(asked.medians()), 1);
+        Packing.Packed packed = Packing.of(made, question.shape()).of(Draw.of(asked.rows(), asked.medians()), 1);
         return new FreshPowder(
                 made.blend(),
                 packed.solidFraction() * packed.trueDensity() * question.shape().volume());

@@ -1,9 +1,9 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.FullVoyage;
-import org.fizzhull.voyage.Voyage;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The rate of gas of the full voyage of each draw: its peak in the first column, then at each time asked, m3/s dry at

@@ -4,9 +4,11 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.forecast.result.Probability;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * What becomes of the draws of a question: the columns of {@link VoyageModel}, counted.

@@ -1,24 +1,24 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.draw.MakingDraw;
+import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.MakingDraw;
-import org.fizzhull.forecast.prior.MixedDraw;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.EarlyReaction;
-import org.fizzhull.pressing.LiquidScan;
-import org.fizzhull.pressing.MixingRoom;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
 import org.fizzhull.pressing.Pressed;
+import org.fizzhull.pressing.powder.EarlyReaction;
+import org.fizzhull.pressing.powder.LiquidScan;
+import org.fizzhull.pressing.powder.MixingRoom;
+import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
 import org.jspecify.annotations.Nullable;
 
@@ -153,7 +153,7 @@ public final class PressModel implements Model {
 
     /** The piece of a row of values, SI. */
     private Pressed made(double[] inputs) {
-        Draw draw = factors.at(inputs);
+        Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
         ratio = DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         DryingParameters usual = DryingParameters.standard();

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Given;
-import org.fizzhull.uncertainty.Statistics;
+import org.fizzhull.uncertainty.sampling.Statistics;
 
 /** When each draw of a batch is dry, s from pressing; some never are. Immutable. */
 public final class ReadyTimes {

@@ -1,8 +1,9 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.forecast.question.Scatter;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.uncertainty.sampling.Model;
 
 /**
  * The spare in still water as a function of the uncertain inputs, and beside it the mass and the critical weight of

@@ -1,7 +1,8 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.prior.Draw;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
@@ -39,9 +40,9 @@ public final class TippingBoat {
             return question;
         }
         Factors asked = factors.asked(question);
-        Draw central = asked.at(asked.medians());
+        Draw central = Draw.of(asked.rows(), asked.medians());
         double ratio = DropBalance.volumeRatio(shape.surface(), shape.volume(), central.sizeError());
-        Piece piece = question.making().maker(shape).make(central, ratio);
+        Piece piece = Maker.of(question.making(), shape).make(central, ratio);
         double density = question.bath().density();
         // one above its limit swamps in each draw by itself
         boolean below = piece.mass() < density * BoatLimit.displaced(shape, density);

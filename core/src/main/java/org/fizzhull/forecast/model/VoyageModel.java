@@ -1,12 +1,13 @@
 package org.fizzhull.forecast.model;
 
 import java.util.function.Supplier;
-import org.fizzhull.forecast.question.PreparedQuestion;
-import org.fizzhull.forecast.question.Scatter;
-import org.fizzhull.uncertainty.Model;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.HeldUnder;
-import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
+import org.fizzhull.voyage.result.Outcome;
 
 /**
  * The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw.

@@ -1,8 +1,8 @@
 /**
  * The chain walked for one draw of the uncertain inputs, and what is counted over all draws.
  *
- * <p>Offered to strangers: {@link org.fizzhull.forecast.model.CriticalWeights},
- * {@link org.fizzhull.forecast.model.BatchShare} and {@link org.fizzhull.forecast.model.Probability}; all else serves
+ * <p>Offered to strangers: {@link org.fizzhull.forecast.result.CriticalWeights},
+ * {@link org.fizzhull.forecast.result.BatchShare} and {@link org.fizzhull.forecast.result.Probability}; all else serves
  * the predictors:
  *
  * <ul>

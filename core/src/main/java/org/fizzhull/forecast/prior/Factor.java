@@ -58,4 +58,14 @@ public record Factor(Input input, Prior prior, Source source, int columns) imple
     public Factor(Input input, Prior prior, Source source) {
         this(input, prior, source, 1);
     }
+
+    /**
+     * {@return a value of this input, where the input can have it}
+     *
+     * @param value a value, SI
+     * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for one outside its physical range
+     */
+    public double checked(double value) {
+        return InputRange.checked(input, value);
+    }
 }

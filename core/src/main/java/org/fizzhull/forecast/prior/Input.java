@@ -167,7 +167,7 @@ public enum Input {
     }
 
     /** Value without any error, for inputs that are errors; NaN for those that take the standard parameter. */
-    double neutral() {
+    public double neutral() {
         return neutral;
     }
 }

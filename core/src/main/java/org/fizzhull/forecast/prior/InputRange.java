@@ -10,7 +10,7 @@ import org.fizzhull.quantity.Refusal;
  * ({@link org.fizzhull.forecast.question.Factors#at}). Errors may have either sign, factors are above 0, shares reach
  * from 0 to 1. Stateless.
  */
-public final class InputRange {
+final class InputRange {
     /** Probabilities at which a prior is looked at when it enters a table. */
     static final double[] LOOKED_AT = {1e-6, 0.5, 1 - 1e-6};
 

@@ -2,12 +2,12 @@ package org.fizzhull.forecast.prior;
 
 import java.io.Serializable;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.uncertainty.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 
 /**
  * How many draws and from which seed. The same numbers give the same draws on any machine and any number of threads.
  * More draws make the ends of intervals smoother, with an error that falls about as one over their number for smooth
- * outputs ({@link org.fizzhull.uncertainty.MonteCarlo}); they say nothing more of what the priors do not know. Cost: in
+ * outputs ({@link org.fizzhull.uncertainty.sampling.MonteCarlo}); they say nothing more of what the priors do not know. Cost: in
  * proportion.
  *
  * @param seed any number

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.question;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Factor;
 
@@ -40,7 +41,7 @@ final class AskedRows {
         }
         asked.addAll(many);
         asked.addAll(drying);
-        asked.replaceAll(question.making().plan()::possible);
+        asked.replaceAll(row -> MakingPriors.possible(row, question.making().plan()));
         if (!question.stillWater()) {
             List<Factor> last =
                     new ArrayList<>(StandardPriors.ofMix(question.making().mix()));

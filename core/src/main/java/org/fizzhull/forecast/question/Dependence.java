@@ -8,18 +8,18 @@ import java.util.function.DoubleFunction;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.WholeDraws;
+import org.fizzhull.uncertainty.sampling.WholeDraws;
 
 /**
  * How inputs depend on one another once something was measured. Trials of a bench tell the product of bubble size and layer
  * far better than either, so that independent priors would throw most of it away; instead whole draws of these inputs are
- * kept and drawn row by row ({@link org.fizzhull.uncertainty.WholeDraws}). Made by {@code learn} and of what measurements
+ * kept and drawn row by row ({@link org.fizzhull.uncertainty.sampling.WholeDraws}). Made by {@code learn} and of what measurements
  * leave, held by {@link Factors}. Immutable.
  *
  * @param inputs the inputs that depend on one another; one that stands for several columns is named once for each, in order
  * @param draws whole draws of them: a row for each draw, in it an SI value for each of the columns, in their order
  */
-public record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
+record Dependence(List<Input> inputs, List<List<Double>> draws) implements Serializable {
     /** All independent. */
     public static final Dependence NONE = new Dependence(List.of(), List.of());
 

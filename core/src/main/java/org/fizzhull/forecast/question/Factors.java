@@ -2,35 +2,29 @@ package org.fizzhull.forecast.question;
 
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.forecast.making.MakingPriors;
-import org.fizzhull.forecast.prior.Draw;
-import org.fizzhull.forecast.prior.DrawValues;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.forecast.prior.InputRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.ScaledPrior;
-import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.ScaledPrior;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The ordered, immutable table of uncertain inputs: the only joint between the physics, which knows no distribution,
- * and the priors. {@link #at} turns one value of each row into the parameter records; an input without a row keeps its
- * standard value. Values are SI ({@link Input}), whatever unit people read.
+ * and the priors. An input without a row keeps its standard value. Values are SI ({@link Input}), whatever unit people read.
  *
  * <pre>{@code
  * Factors mine = Factors.standard()
@@ -86,10 +80,11 @@ public final class Factors implements Serializable {
      * {@return the same table with learned rows in place of its own, that depend on one another}
      *
      * @param learned rows that take the place of those of the same inputs
-     * @param how whole draws of those inputs, drawn together row by row
+     * @param inputs those that are drawn together, once for each column
+     * @param draws whole draws of them, SI, a value of each column in each
      */
-    public Factors learned(List<Factor> learned, Dependence how) {
-        Given.all("how", how);
+    public Factors learned(List<Factor> learned, List<Input> inputs, List<List<Double>> draws) {
+        Dependence how = new Dependence(inputs, draws);
         Factors changed = this;
         for (Factor factor : learned) {
             changed = changed.with(factor);
@@ -283,17 +278,6 @@ public final class Factors implements Serializable {
         return false;
     }
 
-    /**
-     * {@return a run over its inputs}
-     *
-     * @param draws number of draws, above 0
-     * @param seed seed of the draws
-     * @param workers what computes the blocks of draws
-     */
-    public MonteCarlo draws(int draws, long seed, Workers workers) {
-        return new MonteCarlo(priors(), columns(), draws, seed, workers);
-    }
-
     /** {@return the priors of every column, in the order of the rows} */
     public List<Prior> priors() {
         List<Prior> priors = new ArrayList<>(rows.size());
@@ -379,31 +363,5 @@ public final class Factors implements Serializable {
             text.append(row.input().label()).append(": ").append(row.prior()).append('\n');
         }
         return text.toString();
-    }
-
-    /**
-     * {@return what the physics takes for one value of each column, in order} Refuses a value outside its physical
-     * range.
-     *
-     * @param values one value for each column, SI
-     * @throws Refusal {@code out-of-range}, naming the input
-     */
-    public Draw at(double[] values) {
-        double[] all = DrawValues.standard();
-        double[] scores = DrawValues.NO_SCORES;
-        double[] amounts = DrawValues.NO_SCORES;
-        int at = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            Factor row = rows.get(i);
-            if (row.input() == Input.POWDER_SCORES) {
-                scores = Arrays.copyOfRange(values, at, at + row.columns());
-            } else if (row.input() == Input.RECIPE_SCORES) {
-                amounts = Arrays.copyOfRange(values, at, at + row.columns());
-            } else {
-                all[DrawValues.place(row.input())] = InputRange.checked(row.input(), values[at]);
-            }
-            at += row.columns();
-        }
-        return DrawValues.draw(all, scores, amounts);
     }
 }

@@ -3,7 +3,7 @@ package org.fizzhull.forecast.question;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Press;
+import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;

@@ -13,6 +13,7 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.GasLayer;
+import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
@@ -28,7 +29,7 @@ import org.fizzhull.voyage.VoyageParameters;
  * The table with its sources is docs/physics/uncertainty.md, 2; what would make a prior narrower, unknowns.md.
  * Stateless.
  */
-public final class StandardPriors {
+final class StandardPriors {
     /** Relative standard deviation of a volume of which four standard deviations less still leave some. */
     private static final double MOST_SIZE_SPREAD = 0.7;
 
@@ -125,7 +126,7 @@ public final class StandardPriors {
      */
     static List<Factor> ofQuestion(Question question) {
         List<Factor> own = new ArrayList<>();
-        for (Factor row : question.making().factors()) {
+        for (Factor row : MakingPriors.of(question.making())) {
             own.add(
                     switch (row.input()) {
                         case SCALE -> question.scale().reading();

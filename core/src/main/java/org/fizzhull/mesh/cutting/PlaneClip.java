@@ -2,8 +2,8 @@ package org.fizzhull.mesh.cutting;
 
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.distance.FacetTree;
+import org.fizzhull.mesh.measure.MassProperties;
 
 /**
  * Cuts the body of a closed triangle mesh by a plane without building caps. The reference point lies on the plane, so

@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.cutting;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * Area of the shadow a closed mesh throws straight down. Where no vertical line passes through material twice it is the

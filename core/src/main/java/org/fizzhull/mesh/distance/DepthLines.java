@@ -4,9 +4,9 @@ import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.MassProperties;
 
 /**
  * Parallel lines through a body, spread evenly over its projection by a Kronecker sequence: thin walls are met as well as

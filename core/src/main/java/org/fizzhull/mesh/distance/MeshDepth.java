@@ -3,9 +3,9 @@ package org.fizzhull.mesh.distance;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.uncertainty.Workers;
 
 /**

@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * Lattice points inside a mesh, and from each along the six ways of the axes the next point or the face in between. The

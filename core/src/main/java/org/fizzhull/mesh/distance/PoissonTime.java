@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.distance;
 
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 
 /**
  * The exact time constant of diffusion out of a mesh for a diffusivity of 1: the mean over the body of u, with

@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.Buckets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.Buckets;
 
 /**
  * Where parallel rays enter and leave a closed mesh. The rays run along one axis of the mesh, wherever they stand. One that

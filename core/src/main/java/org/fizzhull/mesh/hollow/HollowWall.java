@@ -1,9 +1,9 @@
 package org.fizzhull.mesh.hollow;
 
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.NearestFacet;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The thinnest wall between the lower half of a dry hollow and the outside, m: from corners and middles of facets of

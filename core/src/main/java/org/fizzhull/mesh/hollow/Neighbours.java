@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.hollow;
 
-import org.fizzhull.mesh.Buckets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.Buckets;
 
 /**
  * The vertices of a closed mesh that share an edge, and their order by height: single precision of the height above the

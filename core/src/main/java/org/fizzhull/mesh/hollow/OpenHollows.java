@@ -5,11 +5,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
+import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.uncertainty.Workers;
 
 /**

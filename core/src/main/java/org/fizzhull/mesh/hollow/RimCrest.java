@@ -2,8 +2,8 @@ package org.fizzhull.mesh.hollow;
 
 import java.util.Arrays;
 import java.util.PriorityQueue;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The crest of the rim of dry hollows: where, going up the surface, what runs into the hollow ends and what runs

@@ -3,8 +3,8 @@ package org.fizzhull.mesh.hollow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * Where the pits of a closed mesh spill: its vertices are taken from the lowest up, and what of the surface is joined

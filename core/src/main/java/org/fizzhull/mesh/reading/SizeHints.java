@@ -2,6 +2,7 @@ package org.fizzhull.mesh.reading;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.repair.LikelyUnits;
 import org.fizzhull.mesh.repair.MeshBody;
 
 /**

@@ -3,7 +3,7 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.mesh.FaceSets;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Given;
 

@@ -3,8 +3,8 @@ package org.fizzhull.mesh.repair;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * Small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners that nearly

@@ -1,9 +1,9 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 

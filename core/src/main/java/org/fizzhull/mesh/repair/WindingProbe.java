@@ -2,9 +2,9 @@ package org.fizzhull.mesh.repair;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
+import org.fizzhull.mesh.measure.MassProperties;
 
 /**
  * Looks for places that a surface encloses twice, or inside out. Lines parallel to z stand on a grid over the body; going

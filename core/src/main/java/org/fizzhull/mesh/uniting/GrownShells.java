@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.uniting;
 
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * Shells grown along the mean normals of their corners, each by another amount, and shaken a little: what lay in one plane

@@ -1,10 +1,10 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
-import org.fizzhull.mesh.Buckets;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
+import org.fizzhull.mesh.measure.Buckets;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * How often a surface winds around each of its corners, on the side its facets look to: a ray for one place of each part

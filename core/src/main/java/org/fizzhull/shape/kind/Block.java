@@ -9,9 +9,10 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.DryingSeries;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A bar or a cube, its twelve edges rounded, lying on the side of length and width.

@@ -6,7 +6,7 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
 
 /**

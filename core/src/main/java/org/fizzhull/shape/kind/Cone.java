@@ -4,9 +4,9 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A cone on its base, or a frustum where its top is flat. With the radii R1 of the base and R2 of the top and the

@@ -5,9 +5,9 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A spherical cap on its flat base; half a ball where the height is half the diameter. The diameter is that of the

@@ -5,9 +5,9 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A prolate spheroid standing on its point: V = 4/3 pi a^2 c and, with e^2 = 1 - a^2/c^2, S = 2 pi a (a + c asin(e)/e),

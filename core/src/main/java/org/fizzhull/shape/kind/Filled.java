@@ -11,8 +11,8 @@ import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A mould known by the water that fills it: the volume is the mass of water over {@link #WATER_DENSITY}; all else is

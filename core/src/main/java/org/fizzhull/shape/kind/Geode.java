@@ -3,8 +3,8 @@ package org.fizzhull.shape.kind;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A half shell as a {@link Bowl}, its hollow lined with crystals that stay until the shell is gone. Volume, surface,

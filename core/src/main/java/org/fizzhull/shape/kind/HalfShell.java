@@ -5,9 +5,9 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedHull;
+import org.fizzhull.shape.size.SizeCheck;
 
 /**
  * Half a hollow ball, outer radius R, inner r, open at the rim, which lies at the top: V = 2/3 pi (R^3 - r^3)

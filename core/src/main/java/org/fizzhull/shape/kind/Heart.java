@@ -9,9 +9,10 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.body.PrismMesh;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * An upright heart: a square of side q with half discs of diameter q on two sides that meet, so that it is q (1 +

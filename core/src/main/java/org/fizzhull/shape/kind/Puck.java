@@ -7,9 +7,10 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.body.DryingSeries;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A flat round tablet, its two edges rounded.

@@ -2,6 +2,7 @@ package org.fizzhull.shape.kind;
 
 import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.shape.body.PrismMesh;
 
 /**
  * Facets for a block: twelve for a sharp one. A rounded one gets each quarter arc as {@value #CHORDS} chords, about
@@ -11,7 +12,7 @@ import org.fizzhull.mesh.TriangleMesh;
  * <p>Built of rings of points, level by level: {@value #CHORDS} + 1 rings round the lower edges and as many round the
  * upper, each with a quarter circle at every corner. Immutable. Used by {@link Block#hull}.
  */
-public final class RoundedBlockMesh {
+final class RoundedBlockMesh {
     /** Chords of a quarter circle. */
     private static final int CHORDS = 8;
     /** Area of the quarter polygon on the unit circle. */

@@ -5,8 +5,8 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
 
 /**

@@ -9,9 +9,10 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.SizeText;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.body.PrismMesh;
+import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * An upright star of n points; one point along +x. Area n Ro Ri sin(pi/n), Ro and Ri half the two diameters

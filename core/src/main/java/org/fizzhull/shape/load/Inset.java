@@ -5,7 +5,7 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A sealed object pressed into a piece, a toy or a stone; it does not fizz, lets no water in and takes the place of

@@ -2,7 +2,7 @@ package org.fizzhull.shape.load;
 
 import java.io.Serializable;
 import org.fizzhull.quantity.Given;
-import org.fizzhull.shape.SizeText;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * A layer of loose material stuck on the top of a piece as it is listed: salt, petals, sugar. It does not fizz. Its

@@ -1,11 +1,11 @@
 package org.fizzhull.shape.meshed;
 
 import java.util.Objects;
-import org.fizzhull.mesh.ChordError;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.hollow.OpenHollows;
+import org.fizzhull.mesh.measure.ChordError;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.ChordError;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.ChordError;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * What the reader of any answer about a mesh must know of its form, as notices:

@@ -1,14 +1,15 @@
 package org.fizzhull.shape.meshed;
 
+import org.fizzhull.shape.body.PolyhedronHull;
 import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.distance.MeshDepth;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -26,7 +27,7 @@ import org.fizzhull.uncertainty.Workers;
  * @param afloat from every facet but the flat ones that it keeps up and dry while it floats; the same as {@code all}
  *     without such
  */
-public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, DepthProfile afloat)
+record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, DepthProfile afloat)
         implements Serializable {
     /**
      * Profiles of a body of which no flat face keeps up while it floats.
@@ -35,7 +36,7 @@ public record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile out
      * @param tray from every facet but the flat ones in the lowest horizontal plane
      * @param outside from every facet but those of closed hollows
      */
-    public MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
+    MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside) {
         this(all, tray, outside, all);
     }
 

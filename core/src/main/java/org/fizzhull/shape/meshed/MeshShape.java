@@ -4,6 +4,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
@@ -12,17 +13,19 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.ChordError;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.reading.LikelyUnits;
+import org.fizzhull.mesh.measure.ChordError;
+import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.mesh.repair.LikelyUnits;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.body.MeshHollow;
+import org.fizzhull.shape.body.PolyhedronHull;
+import org.fizzhull.shape.size.FileName;
+import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
@@ -145,10 +148,21 @@ public final class MeshShape implements Shape {
      * @param file name of the file, only for shape text
      * @param unit of the file as shape text writes it, only for shape text
      * @param mesh closed, facing outward, m
-     * @param profiles its depth profiles, measured before
+     * @param profiles its depth profile for each exposure, measured before
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
-    public static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
+    public static MeshShape of(String file, String unit, TriangleMesh mesh, Function<Exposure, DepthProfile> profiles) {
+        Given.all("unit, profiles", unit, profiles);
+        return of(
+                file,
+                unit,
+                mesh,
+                new MeshProfiles(
+                        profiles.apply(Exposure.ALL), profiles.apply(Exposure.TRAY), profiles.apply(Exposure.OUTSIDE)));
+    }
+
+    /** The same with profiles as they are kept. */
+    static MeshShape of(String file, String unit, TriangleMesh mesh, MeshProfiles profiles) {
         Given.all("unit, profiles", unit, profiles);
         return make(file, unit, false, mesh, profiles, Workers.CALLER);
     }
@@ -282,13 +296,8 @@ public final class MeshShape implements Shape {
         return hull.mesh();
     }
 
-    /** {@return how far its facets lie from the round surface they seem to follow} */
-    public ChordError chords() {
-        return chords;
-    }
-
     /** {@return the volume, area, centroid and second moments} */
-    public MassProperties properties() {
+    MassProperties properties() {
         return hull.properties();
     }
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.FaceSets;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.hollow.OpenHollows;
+import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.MassProperties;
 
 /**
  * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece,

@@ -1,7 +1,7 @@
 /**
  * Pieces whose surface is a triangle mesh: hull, depth profile, hollow and the notices that a mesh asks for.
  *
- * <p>Entry: {@link org.fizzhull.shape.meshed.MeshShape}; {@link org.fizzhull.shape.meshed.PolyhedronHull} is the hull
+ * <p>Entry: {@link org.fizzhull.shape.meshed.MeshShape}; {@link org.fizzhull.shape.body.PolyhedronHull} is the hull
  * of any closed mesh, also of the angular closed forms. Reading, mending and measuring of the triangles is done by
  * {@code mesh}. SI, m, in the axes of the file. Left out: lift of closed hollows, which are told of and counted as full
  * of water.

@@ -15,10 +15,10 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
-import org.fizzhull.shape.meshed.MeshHollow;
+import org.fizzhull.shape.body.MeshHollow;
+import org.fizzhull.shape.size.FileName;
+import org.fizzhull.shape.size.SizeCheck;
 import org.jspecify.annotations.Nullable;
 
 /**

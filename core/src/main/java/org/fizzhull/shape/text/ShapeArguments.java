@@ -5,7 +5,9 @@ import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeParameter;
+import org.fizzhull.shape.size.SizeCheck;
 
 /**
  * The values of a call, asked for by key and converted to SI: what {@link ShapeText} makes a shape from. Keys are

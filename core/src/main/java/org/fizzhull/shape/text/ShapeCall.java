@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.SizeCheck;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeParameter;
+import org.fizzhull.shape.size.SizeCheck;
 
 /**
  * Shape text taken apart:

@@ -7,9 +7,7 @@ import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.FileName;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.SizeCheck;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Capsule;
@@ -23,7 +21,11 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.kind.Star;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.fizzhull.shape.meshed.MeshShape;
+import org.fizzhull.shape.size.FileName;
+import org.fizzhull.shape.size.SizeCheck;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -129,7 +131,7 @@ public final class ShapeText {
      * @param name name or alias; capitals do not matter
      * @throws Refusal {@code unknown-shape}, with the nearest name
      */
-    public static ShapeKind kind(String name) {
+    static ShapeKind kind(String name) {
         // a cube is written like a kind of its own but is no kind: it is listed as a block
         String word = name.trim().toLowerCase(Locale.ROOT);
         ShapeKind kind = known(word);

@@ -12,7 +12,6 @@ import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.decide.Special;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
@@ -34,7 +33,7 @@ import org.junit.jupiter.api.Test;
 
 /** Comparisons whose outcome is known from the laws or by hand, and the rule of choice. */
 class ComparisonTest {
-    private static final JointPredictor FEW = JointPredictor.standard().with(new Sampling(1, 256));
+    private static final Comparer FEW = Comparer.standard().with(new Sampling(1, 256));
     private static final String BALL = "sphere(diameter=65 mm)";
     private static final String PUCK = "puck(diameter=70 mm, height=30 mm, edge=5 mm)";
     private static final String BOWL = "bowl(diameter=90 mm, wall=15 mm)";
@@ -66,7 +65,7 @@ class ComparisonTest {
     }
 
     private static Comparison compared(SortBy sort, Candidate... candidates) {
-        return Comparison.of(List.of(candidates), List.of(), sort, FEW, Progress.SILENT);
+        return FEW.compare(List.of(candidates), List.of(), sort, Progress.SILENT);
     }
 
     /** Archimedes: of one shape the lighter floats better, in every state of the world. */
@@ -168,7 +167,7 @@ class ComparisonTest {
     @Test
     void ofSeveralBathsTheWorstCounts() {
         Candidate ball = dense(BALL, 985);
-        Comparison table = Comparison.of(List.of(ball), NamedBath.homes(), SortBy.FLOAT, FEW, Progress.SILENT);
+        Comparison table = FEW.compare(List.of(ball), NamedBath.homes(), SortBy.FLOAT, Progress.SILENT);
         BathedPiece bathed = table.rows().get(0).bathed();
         assertThat(bathed.each()).hasSize(5);
         double least = bathed.each().stream()
@@ -192,8 +191,7 @@ class ComparisonTest {
 
     @Test
     void itCanBeStopped() {
-        assertThatThrownBy(() ->
-                        Comparison.of(List.of(dense(BALL, 900)), List.of(), SortBy.FLOAT, FEW, (done, all) -> false))
+        assertThatThrownBy(() -> FEW.compare(List.of(dense(BALL, 900)), List.of(), SortBy.FLOAT, (done, all) -> false))
                 .isInstanceOf(CancellationException.class);
     }
 

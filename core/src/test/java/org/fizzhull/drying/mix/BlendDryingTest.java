@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
-import org.fizzhull.drying.Resolution;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
@@ -74,5 +74,23 @@ class BlendDryingTest {
                 .isCloseTo(course.promptExtent() * 0.018015 * 2 / 3, within(table));
         assertThat(course.last().waterOfDry())
                 .isCloseTo(mix.sorbents().waterAsBought(0.5) + held, within(table + 1e-5));
+    }
+
+    /** What holds water from the air counts per kg of powder: a powder without the water it was bought with. */
+    @Test
+    void sorbentsOfARecipe() {
+        IngredientTable table = IngredientTable.standard();
+        List<Sorbent> sorbents = Sorbents.of(new RecipeBuilder(table, Measures.US_LEGAL)
+                .dry("sodium bicarbonate", "300 g")
+                .dry("corn starch", "100 g")
+                .wet("glycerin", "8 g")
+                .build());
+        Gab starch = Gab.of(table.require("corn starch").ingredient()).orElseThrow();
+        assertThat(sorbents.get(0).share()).isCloseTo(0.25 / (1 + starch.waterAt(0.5)), within(1e-12));
+        boolean liquid = Gab.of(table.require("glycerin").ingredient()).isPresent();
+        assertThat(sorbents).hasSize(liquid ? 2 : 1);
+        if (liquid) {
+            assertThat(sorbents.get(1).share()).isCloseTo(8.0 / 400, within(1e-12));
+        }
     }
 }

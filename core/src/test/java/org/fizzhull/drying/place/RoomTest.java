@@ -6,10 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
-import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
+import org.fizzhull.drying.run.RoomText;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
-import org.fizzhull.drying.JarPressure;
 import org.fizzhull.drying.Mixes;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingParameters;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.medium.RoomAir;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,7 +46,7 @@ class WrapTest {
         assertThat(d.sealLeak()).isEqualTo(3);
         var air = RoomAir.of(298.15, 0.5);
         var wrap = thickness == 0 ? Wrap.NONE : Wrap.film("film", thickness, gramMil, "");
-        double k = DryingPhase.open(Mixes.BALL, air, 1).in(wrap, 0).surface(parameters);
+        double k = Drying.surface(DryingPhase.open(Mixes.BALL, air, 1).in(wrap, 0), parameters);
         double grams = 1e3 * k * 0.013273 * 0.2 * air.saturationDensity() * 86400;
         assertThat(grams).isCloseTo(expected, withinPercentage(3));
     }
@@ -56,12 +57,13 @@ class WrapTest {
         var parameters = DryingParameters.standard();
         var air = Mixes.room(0.5);
         var film = Wrap.named("shrink film").orElseThrow();
-        double k = DryingPhase.open(Mixes.BALL, air, 1).in(film, 2e-3).withFan().surface(parameters);
+        double k = Drying.surface(
+                DryingPhase.open(Mixes.BALL, air, 1).in(film, 2e-3).withFan(), parameters);
         double sum = 1 / (2 * 2.5e-3) + 2e-3 / air.diffusivity() + 1 / film.conductance(293.15, 3);
         assertThat(1 / k).isCloseTo(sum, withinPercentage(1e-9));
         var jar = Wrap.named("jar").orElseThrow();
         assertThat(jar.rigid()).isTrue();
-        assertThat(DryingPhase.open(Mixes.BALL, air, 1).in(jar, 0).surface(parameters))
+        assertThat(Drying.surface(DryingPhase.open(Mixes.BALL, air, 1).in(jar, 0), parameters))
                 .isZero();
         assertThat(Wrap.named("tin foil hat")).isEmpty();
     }

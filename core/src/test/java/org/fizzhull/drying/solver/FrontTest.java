@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
-import org.fizzhull.drying.Drying;
 import org.fizzhull.drying.Mixes;
 import org.fizzhull.drying.Profiles;
-import org.fizzhull.drying.Resolution;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.Opening;
+import org.fizzhull.drying.run.Drying;
+import org.fizzhull.drying.run.Resolution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

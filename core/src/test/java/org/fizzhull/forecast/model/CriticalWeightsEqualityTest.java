@@ -5,10 +5,11 @@ import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
 import java.util.Set;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.question.Scatter;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.uncertainty.Priors;
 import org.junit.jupiter.api.Test;
@@ -28,24 +29,24 @@ class CriticalWeightsEqualityTest {
     @Test
     void everyColumnThatIsReadCounts() {
         Scatter scatter = scatter(ONE);
-        CriticalWeights zeros = new CriticalWeights(columns(), scatter);
-        assertThat(new CriticalWeights(columns(), scatter)).isEqualTo(zeros).hasSameHashCodeAs(zeros);
+        CriticalWeights zeros = new DrawnWeights(columns(), scatter);
+        assertThat(new DrawnWeights(columns(), scatter)).isEqualTo(zeros).hasSameHashCodeAs(zeros);
         for (int column = 0; column < VoyageModel.CRITICAL_WIDTH; column++) {
             double[][] others = columns();
             others[column][2] = 1;
-            boolean differs = !new CriticalWeights(others, scatter).equals(zeros);
+            boolean differs = !new DrawnWeights(others, scatter).equals(zeros);
             assertThat(differs).as("column %d", column).isEqualTo(READ.contains(column));
         }
     }
 
     @Test
     void theSpreadOfTheBatchCounts() {
-        CriticalWeights one = new CriticalWeights(columns(), scatter(ONE));
+        CriticalWeights one = new DrawnWeights(columns(), scatter(ONE));
         for (double spread : new double[] {1, 2}) {
             Question batch = ONE.spread(Priors.normal(0, grams(spread)));
-            CriticalWeights many = new CriticalWeights(columns(), scatter(batch));
+            CriticalWeights many = new DrawnWeights(columns(), scatter(batch));
             assertThat(many).isNotEqualTo(one);
-            assertThat(new CriticalWeights(columns(), scatter(batch))).isEqualTo(many);
+            assertThat(new DrawnWeights(columns(), scatter(batch))).isEqualTo(many);
             one = many;
         }
     }

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.repair.MeshBody;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -47,14 +47,12 @@ final class StlAnswer {
         require(
                 balance.values().stream().allMatch(sum -> sum == 0),
                 "a mesh was handed on whose edges are not run as often one way as the other");
-        double volume = reading.properties().volume();
+        double volume = MassProperties.of(reading.mesh()).volume();
         require(volume > 0 && volume < Double.POSITIVE_INFINITY, "volume " + volume);
-        require(reading.properties().area() > 0, "area " + reading.properties().area());
-        double sum = 0;
-        for (MeshBody body : reading.bodies()) {
-            sum += body.volume();
-        }
-        require(Math.abs(sum - volume) <= 1e-6 * volume, "bodies sum to " + sum + ", not " + volume);
+        require(
+                MassProperties.of(reading.mesh()).area() > 0,
+                "area " + MassProperties.of(reading.mesh()).area());
+        require(reading.bodies() >= 1, "bodies " + reading.bodies());
     }
 
     private static void require(boolean holds, String what) {

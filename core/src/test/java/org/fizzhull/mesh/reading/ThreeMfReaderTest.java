@@ -17,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.HullBodies;
@@ -52,7 +53,7 @@ class ThreeMfReaderTest {
     void namesItsUnit(String unit, double metres) {
         MeshReading reading = read(model(unit, box(1), "<item objectid='1'/>"), null);
         double expected = VOLUME * Math.pow(metres, 3);
-        assertThat(reading.properties().volume()).isCloseTo(expected, within(1e-6 * expected));
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(expected, within(1e-6 * expected));
         assertThat(reading.ownUnit().orElseThrow().toSi(1)).isCloseTo(metres, within(1e-12));
         assertThat(reading.facetsRead()).isEqualTo(12);
     }
@@ -62,7 +63,7 @@ class ThreeMfReaderTest {
     void theQuestionCounts() {
         byte[] file = model("unit='inch'", box(1), "<item objectid='1'/>");
         MeshReading reading = read(file, Unit.MILLIMETRE);
-        assertThat(reading.properties().volume()).isCloseTo(VOLUME * 1e-9, within(1e-15));
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-15));
         assertThat(codes(reading)).contains("3mf-unit");
         assertThat(codes(read(file, Unit.INCH))).doesNotContain("3mf-unit");
     }
@@ -76,7 +77,7 @@ class ThreeMfReaderTest {
     })
     void placed(String transform, double grown, double x, double y) {
         MeshReading reading = read(model("", box(1), "<item objectid='1' transform='" + transform + "'/>"), null);
-        assertThat(reading.properties().volume()).isCloseTo(grown * VOLUME * 1e-9, within(1e-13));
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(grown * VOLUME * 1e-9, within(1e-13));
         double[] box = reading.mesh().box();
         assertThat(box[3] - box[0]).isCloseTo(x / 1000, within(1e-9));
         assertThat(box[4] - box[1]).isCloseTo(y / 1000, within(1e-9));
@@ -96,7 +97,7 @@ class ThreeMfReaderTest {
                         "<item objectid='2'/><item objectid='2' transform='1 0 0 0 1 0 0 0 1 0 100 0'/>"
                                 + "<item objectid='3'/>"),
                 null);
-        assertThat(reading.properties().volume()).isCloseTo(4 * VOLUME * 1e-9, within(1e-12));
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(4 * VOLUME * 1e-9, within(1e-12));
         assertThat(codes(reading)).contains("mesh-bodies", "3mf-left-out");
     }
 
@@ -105,7 +106,7 @@ class ThreeMfReaderTest {
     void otherPartsAreFree() {
         String xml = text("", box(1).replace("v3='", "pid='9' p1='0' v3='"), "<item objectid='1'/>");
         byte[] file = zip("Metadata/picture.png", "none", "3d/BODY.model", xml, "_rels/.rels", RELATIONSHIPS);
-        assertThat(read(file, null).properties().volume()).isCloseTo(VOLUME * 1e-9, within(1e-13));
+        assertThat(MassProperties.of(read(file, null).mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-13));
     }
 
     static Stream<Arguments> hostile() {

@@ -14,7 +14,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.mesh.MassProperties;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.meshed.MeshDepthTest;
 import org.fizzhull.shape.meshed.MeshShape;
@@ -37,7 +37,7 @@ class UnitedBodiesTest {
     void twoCubesOverTheirCorners() {
         MeshReading union = united(Soup.cube(40).add(Soup.box(20, 20, 20, 40, 40, 40)), 2, "8 cm3");
         volumeAndArea(union, 2 * 64_000 - 8000, 2 * 9600 - 6 * 400, EXACT);
-        Vec3 centroid = union.properties().centroid();
+        Vec3 centroid = MassProperties.of(union.mesh()).centroid();
         // 64 at 20, 64 at 40, less 8 at 30
         double middle = (64 * 20 + 64 * 40 - 8 * 30) / 120.0;
         assertThat(centroid.x() * 1e3).isCloseTo(middle, within(1e-5));
@@ -96,7 +96,8 @@ class UnitedBodiesTest {
         double twice = 20 * 20 * 20 + 30 * 10 * 35 + 30 * 30 * 25;
         double thrice = 20 * 10 * 20;
         MeshReading union = united(three, 3);
-        assertThat(union.properties().volume() * 1e9).isCloseTo(3 * 64_000 - twice + thrice, within(EXACT * 155_000));
+        assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
+                .isCloseTo(3 * 64_000 - twice + thrice, within(EXACT * 155_000));
         assertThat(union.mesh().facetCount()).isLessThan(300);
     }
 
@@ -160,7 +161,8 @@ class UnitedBodiesTest {
     void aPlugInAHollow() {
         Soup plug = Soup.cube(40).add(Soup.box(10, 10, 10, 20, 20, 20).turned()).add(Soup.box(15, 15, 20, 5, 5, 40));
         MeshReading union = united(plug, 2);
-        assertThat(union.properties().volume() * 1e9).isCloseTo(56_000 + 25 * 10 + 25 * 20, within(EXACT * 56_750));
+        assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
+                .isCloseTo(56_000 + 25 * 10 + 25 * 20, within(EXACT * 56_750));
         assertThat(union.notices()).extracting(Notice::code).contains("mesh-cavity");
     }
 
@@ -211,7 +213,7 @@ class UnitedBodiesTest {
         RegionBSPTree3D tree = tree(one);
         tree.union(tree(two));
         MeshReading union = united(Soup.empty().add(one).add(two), 2);
-        MassProperties ours = union.properties();
+        MassProperties ours = MassProperties.of(union.mesh());
         assertThat(ours.volume() * 1e9).isCloseTo(tree.getSize(), within(1e-6 * tree.getSize()));
         assertThat(ours.area() * 1e6).isCloseTo(tree.getBoundarySize(), within(1e-6 * tree.getBoundarySize()));
         assertThat(ours.centroid().x() * 1e3).isCloseTo(tree.getCentroid().getX(), within(1e-5));
@@ -228,8 +230,10 @@ class UnitedBodiesTest {
     }
 
     private static void volumeAndArea(MeshReading found, double volume, double area, double within) {
-        assertThat(found.properties().volume() * 1e9).as("volume").isCloseTo(volume, within(within * volume));
-        assertThat(found.properties().area() * 1e6).as("area").isCloseTo(area, within(within * area));
+        assertThat(MassProperties.of(found.mesh()).volume() * 1e9)
+                .as("volume")
+                .isCloseTo(volume, within(within * volume));
+        assertThat(MassProperties.of(found.mesh()).area() * 1e6).as("area").isCloseTo(area, within(within * area));
     }
 
     private static MeshReading united(Soup soup, int bodies, String... says) {

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.Scale;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.kind.PrismMesh;
+import org.fizzhull.shape.body.PrismMesh;
 
 /** A profile belongs to the body, not to its place, direction or size. ANALYTIC; tolerances are the demanded ones. */
 class MeshShapeProperties {

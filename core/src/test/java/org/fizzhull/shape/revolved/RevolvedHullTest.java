@@ -8,7 +8,7 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.junit.jupiter.api.Test;
 
 class RevolvedHullTest {

@@ -17,6 +17,8 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.kind.Star;
+import org.fizzhull.shape.listing.ShapeKind;
+import org.fizzhull.shape.listing.ShapeKinds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

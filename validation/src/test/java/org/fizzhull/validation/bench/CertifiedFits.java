@@ -1,7 +1,7 @@
 package org.fizzhull.validation.bench;
 
-import org.fizzhull.learn.Laplace;
-import org.fizzhull.learn.LeastSquaresFit;
+import org.fizzhull.learn.fit.Laplace;
+import org.fizzhull.learn.fit.LeastSquaresFit;
 
 /** Data sets of NIST's Statistical Reference Datasets, nonlinear regression, fitted on the path that learns a bench. */
 enum CertifiedFits {

@@ -1,24 +1,24 @@
 package org.fizzhull.validation.bench;
 
 import java.util.SplittableRandom;
-import org.fizzhull.forecast.measured.Conditioned;
+import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PreparedQuestion;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.uncertainty.Draws;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.voyage.HeldUnder;
 
 /**

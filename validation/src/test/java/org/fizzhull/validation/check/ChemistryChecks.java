@@ -1,7 +1,7 @@
 package org.fizzhull.validation.check;
 
 import java.util.Locale;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.Acid;
 import org.fizzhull.fizz.BathChemistry;
 import org.fizzhull.fizz.BathWater;
@@ -13,9 +13,9 @@ import org.fizzhull.fizz.MarshallFranck1981;
 import org.fizzhull.fizz.MolarMass;
 import org.fizzhull.fizz.PlummerBusenberg1982;
 import org.fizzhull.fizz.Reagents;
-import org.fizzhull.fizz.Yield;
+import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Kell1975;
+import org.fizzhull.medium.relation.Kell1975;
 import org.fizzhull.validation.published.SoliByrne2002;
 import org.fizzhull.validation.published.Weiss1974;
 import org.fizzhull.validation.table.Bindings;
@@ -60,7 +60,7 @@ public final class ChemistryChecks extends Bindings {
     }
 
     private static double reacted(Inputs in) {
-        Yield yield = Yield.of(mix(in));
+        Yield yield = mix(in).yield();
         return switch (in.word("of")) {
             case "gas_mol" -> yield.carbonDioxide();
             case "gas_g" -> 1e3 * yield.gasMass();
@@ -78,7 +78,7 @@ public final class ChemistryChecks extends Bindings {
         Reagents gram = Reagents.none()
                 .withAcid(acid, 1e-3 / acid.molarMass())
                 .withBicarbonate(1e-3 * bicarbonatePerAcid / MolarMass.SODIUM_BICARBONATE);
-        double gas = Yield.of(gram).carbonDioxide();
+        double gas = gram.yield().carbonDioxide();
         return switch (in.word("of")) {
             case "g_bicarbonate_per_g" -> bicarbonatePerAcid;
             case "g_carbonate_per_g" -> acid.groups() / 2.0 * MolarMass.SODIUM_CARBONATE / acid.molarMass();

@@ -9,11 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.ComparedPiece;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.Ranking;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
@@ -22,16 +21,17 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Model;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Ranking;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 
@@ -161,8 +161,8 @@ public final class DecideChecks extends Bindings {
     }
 
     private static Comparison compared(SortBy sort, Candidate... candidates) {
-        JointPredictor predictor = JointPredictor.standard().with(new Sampling(SEED, 512));
-        return Comparison.of(List.of(candidates), List.of(), sort, predictor, Progress.SILENT);
+        Comparer comparer = Comparer.standard().with(new Sampling(SEED, 512));
+        return comparer.compare(List.of(candidates), List.of(), sort, Progress.SILENT);
     }
 
     private static Candidate pressed(String text, Recipe recipe) {

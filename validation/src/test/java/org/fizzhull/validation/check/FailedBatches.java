@@ -25,16 +25,16 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
+import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
-import org.fizzhull.uncertainty.Normal;
 import org.fizzhull.uncertainty.Priors;
 
 /**
@@ -201,7 +201,7 @@ final class FailedBatches {
         if (truth.fizzLeft().orElse(1.0) < 1 - WEAK || dry.fizzLost().median() > WEAK) {
             return Optional.of(Symptom.WEAK_FIZZ);
         }
-        return dry.drawn().ready().within(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
+        return dry.readyWithin(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
     }
 
     /** Every uncertain input at one value drawn from its prior. */

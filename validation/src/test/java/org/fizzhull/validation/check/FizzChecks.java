@@ -7,7 +7,7 @@ import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
 import org.fizzhull.validation.published.Fritz1935;
 import org.fizzhull.validation.published.KozenyCarman;
 import org.fizzhull.validation.table.Bindings;

@@ -3,11 +3,11 @@ package org.fizzhull.validation.check;
 import com.hummeling.if97.IF97;
 import com.hummeling.if97.OutOfRangeException;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.IapwsSurfaceTension;
-import org.fizzhull.medium.Kell1975;
-import org.fizzhull.medium.LaliberteCooper2004;
-import org.fizzhull.medium.Patek2009Viscosity;
-import org.fizzhull.medium.WagnerPruss2002;
+import org.fizzhull.medium.relation.IapwsSurfaceTension;
+import org.fizzhull.medium.relation.Kell1975;
+import org.fizzhull.medium.relation.LaliberteCooper2004;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
+import org.fizzhull.medium.relation.WagnerPruss2002;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 

@@ -1,7 +1,7 @@
 package org.fizzhull.validation.check;
 
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;

@@ -7,7 +7,7 @@ import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.hydrostatics.Stability;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.validation.table.Inputs;
 
 /**

@@ -2,16 +2,16 @@ package org.fizzhull.validation.check;
 
 import java.util.Arrays;
 import java.util.Map;
-import org.fizzhull.pressing.DeLarrard1999;
 import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.Janssen1895;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.Powders;
-import org.fizzhull.pressing.Press;
-import org.fizzhull.pressing.PressingParameters;
-import org.fizzhull.pressing.WetStrength;
-import org.fizzhull.pressing.YuStandish1991;
+import org.fizzhull.pressing.powder.DeLarrard1999;
+import org.fizzhull.pressing.powder.Janssen1895;
+import org.fizzhull.pressing.powder.Powders;
+import org.fizzhull.pressing.powder.Press;
+import org.fizzhull.pressing.powder.PressingParameters;
+import org.fizzhull.pressing.powder.WetStrength;
+import org.fizzhull.pressing.powder.WindowScan;
+import org.fizzhull.pressing.powder.YuStandish1991;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
@@ -175,7 +175,7 @@ public final class PressingChecks extends Bindings {
     }
 
     private static double thirst(Recipe recipe, MouldDimensions mould) {
-        return LiquidWindow.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
+        return WindowScan.of(Press.of(Blend.of(recipe)), 30e3, mould).low();
     }
 
     private static Recipe changed(Recipe recipe, String change) {

@@ -2,6 +2,7 @@ package org.fizzhull.validation.check;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import org.fizzhull.drying.mix.Gab;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
@@ -29,7 +30,7 @@ public final class RecipeChecks extends Bindings {
                 in -> chemistryLibrary(in.word("hydrate")) / chemistryLibrary(in.word("formula")) - 1);
         bind("bound-water", in -> 100 * (1 - anhydrous(in) / ingredient(in).value(Property.MOLAR_MASS)));
         bind("true-density", in -> ingredient(in).value(Property.TRUE_DENSITY) / 1e3);
-        bind("sorption", in -> ingredient(in).isotherm().orElseThrow().waterAt(in.number("activity")));
+        bind("sorption", in -> Gab.of(ingredient(in)).orElseThrow().waterAt(in.number("activity")));
         bind("gas", in -> {
             Blend blend = Blend.of(new RecipeBuilder(TABLE, Measures.US_LEGAL)
                     .dry("sodium bicarbonate", in.word("bicarbonate_g") + " g")

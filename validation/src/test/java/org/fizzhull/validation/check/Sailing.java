@@ -10,10 +10,10 @@ import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.validation.table.Inputs;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Release;
-import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
-import org.fizzhull.voyage.VoyageSeries;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * Full voyages under plain conditions, which parameters alone set: a front of one speed, no clinging gas, no plume, no

@@ -4,7 +4,6 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.shape.meshed.MeshProfiles;
 import org.fizzhull.shape.meshed.MeshShape;
 
 /** Half a hollow ball as a mesh: two arcs of chords turned about the axis, every vertex on one of the two balls. */
@@ -16,7 +15,7 @@ final class TurnedBowl {
     /** The shape; its depth profiles, which cost a second, are those of a ball and without meaning. */
     static MeshShape of(double outer, double inner, int around) {
         DepthProfile any = Sphere.ofDiameter(outer).depthProfile(Exposure.ALL);
-        return MeshShape.of("bowl.stl", "m", mesh(outer, inner, around), new MeshProfiles(any, any, any));
+        return MeshShape.of("bowl.stl", "m", mesh(outer, inner, around), exposure -> any);
     }
 
     private static TriangleMesh mesh(double outer, double inner, int around) {

@@ -2,14 +2,14 @@ package org.fizzhull.validation.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.uncertainty.Model;
-import org.fizzhull.uncertainty.MonteCarlo;
-import org.fizzhull.uncertainty.Normal;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.Sensitivity;
-import org.fizzhull.uncertainty.Statistics;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Model;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
+import org.fizzhull.uncertainty.sampling.Sensitivity;
+import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 

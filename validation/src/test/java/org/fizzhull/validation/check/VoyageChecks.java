@@ -1,13 +1,13 @@
 package org.fizzhull.validation.check;
 
 import java.util.function.DoubleUnaryOperator;
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.Kell1975;
-import org.fizzhull.medium.Patek2009Viscosity;
+import org.fizzhull.medium.relation.Kell1975;
+import org.fizzhull.medium.relation.Patek2009Viscosity;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
@@ -21,7 +21,7 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.meshed.MeshShape;
-import org.fizzhull.shape.meshed.PolyhedronHull;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedShape;
 import org.fizzhull.shape.text.ShapeText;
@@ -31,11 +31,11 @@ import org.fizzhull.voyage.BrownLawler2003;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Lamb1932;
 import org.fizzhull.voyage.Release;
-import org.fizzhull.voyage.Voyage;
-import org.fizzhull.voyage.VoyageEvent;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
-import org.fizzhull.voyage.VoyageSeries;
+import org.fizzhull.voyage.result.Voyage;
+import org.fizzhull.voyage.result.VoyageEvent;
+import org.fizzhull.voyage.result.VoyageSeries;
 
 /** The full voyage against closed forms and published times; drag and added mass. */
 public final class VoyageChecks extends Bindings {

@@ -1,6 +1,6 @@
 package org.fizzhull.validation.published;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.RoomAir;
 
 /**

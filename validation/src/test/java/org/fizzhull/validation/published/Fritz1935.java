@@ -1,6 +1,6 @@
 package org.fizzhull.validation.published;
 
-import org.fizzhull.evidence.PhysicalConstants;
+import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Size at which a slowly growing bubble leaves a flat wall: Fritz (1935), {@code d = 0.0208 theta sqrt(sigma/(g drho))}

@@ -2,7 +2,7 @@ package org.fizzhull.validation.published;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 
 /**
  * How fast dissolved carbon dioxide and carbonic acid turn into each other: Soli and Byrne (2002), in 0.65 molal sodium

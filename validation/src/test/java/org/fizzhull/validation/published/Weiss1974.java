@@ -2,7 +2,7 @@ package org.fizzhull.validation.published;
 
 import static org.fizzhull.quantity.Units.celsius;
 
-import org.fizzhull.evidence.ValidityRange;
+import org.fizzhull.evidence.published.ValidityRange;
 import org.fizzhull.fizz.PlummerBusenberg1982;
 
 /**

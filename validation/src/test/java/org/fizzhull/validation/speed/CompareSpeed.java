@@ -6,10 +6,10 @@ import java.util.concurrent.TimeUnit;
 import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.decide.compare.Candidate;
+import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.forecast.Progress;
-import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.prior.Sampling;
@@ -18,8 +18,8 @@ import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.ExampleRecipes;
 import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -60,7 +60,7 @@ public class CompareSpeed {
     /** The table. */
     @Benchmark
     public Comparison table() {
-        JointPredictor predictor = JointPredictor.standard().with(new Sampling(1, samples));
-        return Comparison.of(candidates, List.of(), SortBy.FLOAT, predictor, Progress.SILENT);
+        Comparer comparer = Comparer.standard().with(new Sampling(1, samples));
+        return comparer.compare(candidates, List.of(), SortBy.FLOAT, Progress.SILENT);
     }
 }

@@ -7,7 +7,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.uncertainty.SobolBlock;
+import org.fizzhull.uncertainty.sampling.SobolBlock;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;

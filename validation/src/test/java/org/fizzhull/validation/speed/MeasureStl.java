@@ -5,8 +5,8 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.SplittableRandom;
-import org.fizzhull.mesh.MassProperties;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
@@ -51,13 +51,13 @@ public final class MeasureStl {
     }
 
     private static void print(MeshReading reading) {
-        MassProperties all = reading.properties();
+        MassProperties all = MassProperties.of(reading.mesh());
         System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
         System.out.println("centroid_m " + all.centroid().x() + " "
                 + all.centroid().y() + " " + all.centroid().z());
         System.out.println("inertia_m5 " + all.inertiaX() + " " + all.inertiaY() + " " + all.inertiaZ());
-        System.out.println("bodies " + reading.bodies().size() + "\nnotices "
-                + reading.notices().size());
+        System.out.println(
+                "bodies " + reading.bodies() + "\nnotices " + reading.notices().size());
     }
 
     /** Torus of 22.5 mm and 12.5 mm. */

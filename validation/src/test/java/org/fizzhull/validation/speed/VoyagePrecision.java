@@ -13,12 +13,12 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 import org.fizzhull.voyage.FullVoyage;
 import org.fizzhull.voyage.Launch;
-import org.fizzhull.voyage.Outcome;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
-import org.fizzhull.voyage.Voyage;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
+import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * Work against precision of both voyages, as the tables of core/docs/physics/voyage.md, 9: processor time of a warm voyage and errors
