@@ -42,7 +42,6 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
-import org.fizzhull.uncertainty.sampling.Draws;
 import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 

@@ -300,7 +300,9 @@ public final class QuickVoyage {
 
     /** Whether the front leaves a flat face dry; while only 20 s are waited for, the wet share of the hull is enough. */
     private boolean byFront(Stage stage) {
-        return (verdict.timeAsked() || !piece.soaked()) && timed(stage) && stage.afloat().keepsUp();
+        return (verdict.timeAsked() || !piece.soaked())
+                && timed(stage)
+                && stage.afloat().keepsUp();
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.voyage.result.Voyage;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.fizzhull.quantity.Units.celsius;
@@ -16,6 +15,7 @@ import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.text.ShapeText;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,10 +1,10 @@
 package org.fizzhull.cli.shapes;
 
-import org.fizzhull.cli.text.Table;
 import java.util.regex.Pattern;
 import org.fizzhull.answer.body.ShapeKindsAnswer;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShownUnits;
+import org.fizzhull.cli.text.Table;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.listing.ShapeKind;

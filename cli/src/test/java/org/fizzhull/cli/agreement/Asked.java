@@ -55,7 +55,7 @@ record Asked(
     /** Causes cost as much as thirteen: one question in so many. */
     private static final int EXPLAINED = 4;
 
-    static final List<String> DRAWS = List.of("--samples", "128");
+    static final List<String> DRAWS = List.of("--samples", "256");
 
     /** A weighed piece has left its mould. */
     boolean weighed() {

@@ -71,7 +71,8 @@ public final class WhichSideUp {
                 ? Optional.empty()
                 : Optional.of(new Notice(
                         "side-up",
-                        before + Math.round(100 * Math.abs(longer)) + " % " + (longer < 0 ? "shorter" : "longer") + after));
+                        before + Math.round(100 * Math.abs(longer)) + " % " + (longer < 0 ? "shorter" : "longer")
+                                + after));
     }
 
     /** Depth at which a hundredth of the volume is left, m, by halving. */

@@ -1,6 +1,5 @@
 package org.fizzhull.forecast.conditioning;
 
-import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -24,8 +23,9 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.uncertainty.sampling.Draws;
 import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.Draws;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.fizzhull.uncertainty.sampling.Posterior;
 
 /**

@@ -1,14 +1,14 @@
 package org.fizzhull.forecast.conditioning;
 
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.forecast.measured.LoggedPieces;
-import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
+import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.measured.LoggedPieces;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.forecast.result.DryLogFit;
-import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.DropBalance;
 

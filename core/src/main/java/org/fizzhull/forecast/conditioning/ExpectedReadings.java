@@ -112,11 +112,7 @@ record ExpectedReadings(
     /** At most 1,024 draws of the priors. */
     private static MonteCarlo run(Factors factors, Sampling sampling, Workers workers) {
         return new MonteCarlo(
-                factors.priors(),
-                factors.columns(),
-                Math.min(DRAWS, sampling.samples()),
-                sampling.seed(),
-                workers);
+                factors.priors(), factors.columns(), Math.min(DRAWS, sampling.samples()), sampling.seed(), workers);
     }
 
     /**

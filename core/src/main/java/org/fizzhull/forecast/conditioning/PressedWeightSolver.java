@@ -2,13 +2,13 @@ package org.fizzhull.forecast.conditioning;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.question.Factors;

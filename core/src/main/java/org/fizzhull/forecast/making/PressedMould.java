@@ -1,12 +1,12 @@
 package org.fizzhull.forecast.making;
 
-import org.fizzhull.shape.Shape;
 import java.util.Optional;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.PressRange;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
 /**

@@ -1,10 +1,10 @@
 package org.fizzhull.forecast.model;
 
 import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.maker.MakingPriors;
-import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;

@@ -2,8 +2,8 @@ package org.fizzhull.mesh.measure;
 
 import java.util.Arrays;
 import java.util.Optional;
-import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.mesh.TriangleMesh;
 
 /**
  * Sets of facets of a closed mesh, as flags: the flat ones it rests on, and those that bound closed hollows. A hollow is

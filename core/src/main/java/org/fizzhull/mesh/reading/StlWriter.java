@@ -3,8 +3,8 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.quantity.Given;
 
 /** Writes a mesh as STL bytes, coordinates rounded to float32. */

@@ -6,8 +6,8 @@ import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.size.SizeText;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.size.SizeText;
 
 /**
  * Half of a hollow ball, open side up: a boat, as long as its hollow stays dry.

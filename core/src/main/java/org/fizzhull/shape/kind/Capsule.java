@@ -4,9 +4,9 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
-import org.fizzhull.shape.revolved.Profile2D;
 
 /**
  * A cylinder between two half balls, standing on one of them as listed. With R half the diameter and L the length less

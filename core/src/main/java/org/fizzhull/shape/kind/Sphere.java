@@ -5,9 +5,9 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
-import org.fizzhull.shape.revolved.Profile2D;
 
 /**
  * A ball, with the belt that stays between two overfilled halves of the mould where there is one.

@@ -1,6 +1,5 @@
 package org.fizzhull.shape.meshed;
 
-import org.fizzhull.shape.body.PolyhedronHull;
 import java.io.Serializable;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
@@ -10,6 +9,7 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -78,7 +78,8 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, D
         Vec3 c = hull.centroid();
         double nearest = hull.reach(n.x(), n.y(), n.z()) - n.dot(c);
         double base = hull.reach(0, 0, -1) + c.z();
-        if (base <= nearest + RestingAttitude.LEVEL * rest.height() && rest.keepsUp(FaceSets.area(hull.mesh(), resting))) {
+        if (base <= nearest + RestingAttitude.LEVEL * rest.height()
+                && rest.keepsUp(FaceSets.area(hull.mesh(), resting))) {
             return tray;
         }
         boolean[] flat = FaceSets.level(hull.mesh(), n, RestingAttitude.LEVEL * rest.height());

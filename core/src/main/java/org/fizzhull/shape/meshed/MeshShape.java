@@ -108,8 +108,7 @@ public final class MeshShape implements Shape {
     }
 
     /** The profiles, of a boat with what is left from outside. */
-    private static MeshProfiles measured(
-            PolyhedronHull hull, RestingAttitude rest, MeshHollow found, Workers workers) {
+    private static MeshProfiles measured(PolyhedronHull hull, RestingAttitude rest, MeshHollow found, Workers workers) {
         MeshProfiles profiles = MeshProfiles.of(hull, rest, workers);
         return found.outside().map(profiles::boat).orElse(profiles);
     }

@@ -12,6 +12,7 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Cone;
@@ -21,7 +22,6 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Ring;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.meshed.MeshShape;
-import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.revolved.RevolvedShape;
 import org.fizzhull.shape.text.ShapeText;
@@ -281,20 +281,23 @@ public final class VoyageChecks extends Bindings {
             case "heart" -> Heart.ofWidthAndHeight(in.millimetres("W_mm"), height);
             case "heart mesh" -> {
                 Heart heart = Heart.ofWidthAndHeight(in.millimetres("W_mm"), height);
-                yield MeshShape.of("heart.stl", "m", ((PolyhedronHull) heart.hull().orElseThrow()).mesh());
+                yield MeshShape.of(
+                        "heart.stl", "m", ((PolyhedronHull) heart.hull().orElseThrow()).mesh());
             }
-            case "ring" -> RevolvedShape.of(
-                    "ring.csv",
-                    Profile2D.builder()
-                            .line(0, diameter / 2, height, diameter / 2)
-                            .inner()
-                            .line(0, in.millimetres("hole_mm") / 2, height, in.millimetres("hole_mm") / 2)
-                            .build());
-            case "lens" -> RevolvedShape.of(
-                    "lens.csv",
-                    Profile2D.builder()
-                            .arc(height / 2, 0, diameter / 2, height / 2, 1, 0, height)
-                            .build());
+            case "ring" ->
+                RevolvedShape.of(
+                        "ring.csv",
+                        Profile2D.builder()
+                                .line(0, diameter / 2, height, diameter / 2)
+                                .inner()
+                                .line(0, in.millimetres("hole_mm") / 2, height, in.millimetres("hole_mm") / 2)
+                                .build());
+            case "lens" ->
+                RevolvedShape.of(
+                        "lens.csv",
+                        Profile2D.builder()
+                                .arc(height / 2, 0, diameter / 2, height / 2, 1, 0, height)
+                                .build());
             default -> throw new IllegalArgumentException(in.word("body"));
         };
     }
