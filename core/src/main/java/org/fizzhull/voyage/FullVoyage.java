@@ -261,6 +261,7 @@ public final class FullVoyage {
 
         /** On the bottom it is down, even where the bath is too shallow to cover it. */
         private void ground() {
+            course.moment.bobbing = false;
             course.turn(EquationOfMotion.Way.BOTTOM, time, y);
             note(VoyageEvent.Kind.BOTTOM);
             if (verdict.afloat) {
@@ -305,6 +306,7 @@ public final class FullVoyage {
 
         /** Its top comes out of the water. */
         private void surface() {
+            course.moment.bobbing = true;
             note(VoyageEvent.Kind.SURFACES);
             verdict.comesUp(
                     time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volumeAt(0));

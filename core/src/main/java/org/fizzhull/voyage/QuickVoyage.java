@@ -18,10 +18,8 @@ import org.fizzhull.voyage.result.Outcome;
 public final class QuickVoyage {
     /** A balance grazes where a thousandth of the displacement more or less moves a rise by more than this, s. */
     private static final double GRAZING = 30;
-
     /** The change of the balance that is looked at, over the displacement. */
     private static final double THOUSANDTH = 1e-3;
-
     /** Evaluations of a balance, at most, to the moment at which it changes its sign. */
     static final int ROOT_PASSES = 14;
     /** The moment is found to this share of the time looked at. */
@@ -32,10 +30,8 @@ public final class QuickVoyage {
     private static final int MOMENT_PASSES = 3;
     /** Share of a time that is gone back to see how fast the spare grows. */
     private static final double EARLIER = 0.05;
-
     /** The wet share of a floating piece is worked out anew at each of so many depths; it moves by 0.3 % a depth. */
     private static final int EVERY = 4;
-
     /** Only those depths are looked at while the spare, as it runs, would take so many depths to vanish, */
     private static final double AHEAD = 12;
     /** and is at least this share of the displacement. */
@@ -51,7 +47,6 @@ public final class QuickVoyage {
     private double depth;
     /** Whether the balance is taken at the surface, or on the bottom. */
     private boolean up;
-
     /** The outcome so far. */
     private final OutcomeTracker verdict = new OutcomeTracker();
     /** Whether a balance stayed near zero for long where it changed its sign. */
@@ -64,6 +59,8 @@ public final class QuickVoyage {
     private double reserve;
     /** How wide the piece was when it first came up after it was let go, m; 0 before. */
     private double upWidth;
+    /** When it last came up, s: balance and way up over; 0 for a piece that floats from the start. */
+    private double surfaced;
 
     /**
      * Voyages of a form in a bath.
@@ -172,6 +169,7 @@ public final class QuickVoyage {
     private void start(Launch launch) {
         piece.launch(launch);
         upWidth = 0;
+        surfaced = 0;
         verdict.start(false, form.flooded.grid().volumeAt(0));
         reserve = Double.POSITIVE_INFINITY;
         grazes = false;
@@ -212,14 +210,13 @@ public final class QuickVoyage {
         double body = piece.body(i + t);
         double front = piece.front(i + t);
         double share = 1;
-        boolean first = piece.time == 0;
         boolean wasAfloat = verdict.afloat;
         piece.reach(i + t, piece.time);
         up = held || piece.spare(true, body, front) >= 0;
-        if (first) {
+        if (piece.time == 0) {
             margin = Math.abs(piece.spare(true, body, front)) / piece.displaced(body);
-            verdict.afloat = up;
-        } else if (wasAfloat && !up) {
+        }
+        if (wasAfloat && !up) {
             verdict.goesDown(piece.time, piece.left(i + t));
         } else {
             verdict.afloat = up;
@@ -240,7 +237,7 @@ public final class QuickVoyage {
         for (; i < grid.cells; i += cells) {
             boolean far = Math.abs(before) > AHEAD * rate + NEAR * piece.displaced(body);
             cells = far && i % EVERY == 0 && i + EVERY <= grid.cells && !(piece.covered < 1) ? EVERY : 1;
-            if (up && byFront(stage)) {
+            if (up && piece.time >= surfaced && byFront(stage)) {
                 mean = (cells - t) * grid.step / stage.afloat().way(i + t, i + cells);
             } else if (up && (i % EVERY == 0 || passes > 1) && timed(stage)) {
                 double load = piece.load(body, front);
@@ -349,7 +346,8 @@ public final class QuickVoyage {
             if (!(upWidth > 0)) {
                 upWidth = piece.width(later);
             }
-            verdict.comesUp(moment + lag, piece.left(Math.min(later, grid.cells)) / grid.volumeAt(0));
+            surfaced = moment + lag;
+            verdict.comesUp(surfaced, piece.left(Math.min(later, grid.cells)) / grid.volumeAt(0));
         }
         up = !up;
         piece.reach(to, end);

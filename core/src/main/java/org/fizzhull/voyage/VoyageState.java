@@ -84,6 +84,8 @@ final class VoyageState {
     double wet;
     /** Area of the table that recedes, m2. */
     private double receding;
+    /** Whether a moving piece has come up and not touched the bottom since: it bobs about its place at the surface. */
+    boolean bobbing;
     /** Air trapped in the hollow at this depth, m3. */
     double pocket;
     /** What displaces water at this immersion, clinging gas included, m3. */
@@ -243,6 +245,9 @@ final class VoyageState {
     void move(double time, double centre, double speed, double layer) {
         double draft = draft(centre);
         immerse(stage.immersion().fraction(draft), centre, layer);
+        if (bobbing) {
+            leaveFlatFaceDry();
+        }
         double laden = laden(time);
         double density = balance.water.density;
         double size = form.planDiameter * halfHeight / form.halfHeight;
@@ -265,10 +270,15 @@ final class VoyageState {
      */
     double rest(double time, double layer, double guess) {
         double centre = balanced(time, layer, guess);
+        leaveFlatFaceDry();
+        return centre;
+    }
+
+    /** Of a piece at the surface all recedes but a flat face that keeps up, where it has one; else what is wet. */
+    private void leaveFlatFaceDry() {
         if (stage.afloat().keepsUp()) {
             receding = stage.afloat().area(tableLeft, eroded / stage.grid().step);
         }
-        return centre;
     }
 
     /** The same without what recedes. */

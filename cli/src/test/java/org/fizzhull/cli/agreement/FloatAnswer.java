@@ -133,7 +133,9 @@ final class FloatAnswer {
 
     private static void rows(Reply reply, Consumer<String> breach) {
         boolean boat = reply.word("/governing_limit/kind").equals("boat");
-        row(reply, "float limit", boat ? reply.number("limit_mass_g") : Double.NaN, breach);
+        // of a boat, where a first answer has room for it
+        boolean flooded = boat && !reply.row("float limit").isEmpty();
+        row(reply, "float limit", flooded ? reply.number("limit_mass_g") : Double.NaN, breach);
         row(reply, "rim limit", reply.number("boat_limit_mass_g"), breach);
         row(reply, "critical weight", reply.number("/critical_weight_g/median"), breach);
         if (!Told.same(
