@@ -52,7 +52,7 @@ class OfferedTypesTest {
             drying.place 6
             evidence 3
             fizz.gas 2
-            forecast 17
+            forecast 18
             forecast.making 8
             forecast.measured 9
             forecast.prior 5
