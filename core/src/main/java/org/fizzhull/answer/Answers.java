@@ -94,7 +94,7 @@ public final class Answers {
     }
 
     /**
-     * {@return a shape, as {@code shapes} tells it}
+     * {@return what is known of a shape, as the command for shapes tells it}
      *
      * @param shape any shape
      */
@@ -126,7 +126,7 @@ public final class Answers {
     }
 
     /**
-     * {@return the smallest changes, as {@code advise} tells them}
+     * {@return the smallest changes, as the command for advice tells them}
      *
      * @param advice how the design stands and what would mend it
      */

@@ -108,7 +108,7 @@ public final class BathChemistry {
         if (!(share >= 0 && share <= 1)) {
             throw new Refusal("out-of-range", "share of the gas", Double.toString(share), "0 to 1", "All of it is 1.");
         }
-        double gone = share * reagents.yield().carbonDioxide();
+        double gone = share * reagents.theoreticalYield().carbonDioxide();
         double carbon = (reagents.carbon() + alkalinity * bath.volume() - gone) / waterMass;
         return balanced(carbon, Double.NaN);
     }

@@ -113,7 +113,7 @@ public record Reagents(double bicarbonate, double carbonate, double magnesium, M
      * {@return what they give} Each carbonate takes one proton to become bicarbonate before any gas is free, so carbon
      * dioxide is min(bicarbonate + carbonate, acid groups - carbonate).
      */
-    public Yield yield() {
+    public Yield theoreticalYield() {
         double groups = acidGroups();
         // carbonate that becomes bicarbonate, then bicarbonate that becomes gas
         double turned = Math.min(groups, carbonate());

@@ -138,7 +138,7 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
         Interval fizzTime = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
         Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
-        Yield yield = reagents.yield().afterLosing(lost.median());
+        Yield yield = reagents.theoreticalYield().afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());
         BathWater open = bath.open();

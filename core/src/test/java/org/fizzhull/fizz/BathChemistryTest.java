@@ -211,7 +211,7 @@ class BathChemistryTest {
         BathChemistry bath = BathChemistry.of(bath(38, 0.150), mix);
         BathWater flat = bath.degassed(1);
         assertThat(flat.inorganicCarbon() * flat.waterMass())
-                .isCloseTo(mix.carbon() - mix.yield().carbonDioxide(), within(1e-12));
+                .isCloseTo(mix.carbon() - mix.theoreticalYield().carbonDioxide(), within(1e-12));
         assertThat(bath.open(0).dissolvedGas()).isZero();
         assertThat(bath.open(10 * PhysicalConstants.ATMOSPHERE).gasPressure())
                 .isCloseTo(10 * PhysicalConstants.ATMOSPHERE, within(1e-3));

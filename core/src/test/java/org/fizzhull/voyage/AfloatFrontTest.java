@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AfloatFrontTest {
     private static final Bath BATH = Bath.at(celsius(38));
 
-    /** Speed of the front of {@link #bare}, m/s: slow, so that the first seconds, in which it bobs, count for nothing. */
+    /** Speed of the front of {@code bare}, m/s: slow, so that the first seconds, in which it bobs, count for nothing. */
     private static final double SPEED = 1e-5;
 
     /** No gas, no water in the pores: the recession alone. */
@@ -116,7 +116,7 @@ class AfloatFrontTest {
     }
 
     private static Launch launch(Shape shape, double density, FizzParameters fizz) {
-        VoyageParameters water = fizz == SLOW ? new VoyageParameters(0, 0) : VoyageParameters.standard();
+        VoyageParameters water = fizz.equals(SLOW) ? new VoyageParameters(0, 0) : VoyageParameters.standard();
         return Launch.of(new Piece(shape, density * shape.volume(), Makeup.usual()), BATH, fizz, water);
     }
 }

@@ -36,7 +36,8 @@ public final class BenchUse {
         rest = why;
     }
 
-    /** What is to be said of a bench file; nothing where it is empty. */
+    /** What is to be said of a bench file; nothing where none was given. */
+    @SuppressWarnings("ReferenceEquality") // to link the equality of a record costs a short command 10 ms
     Optional<Notice> notice(BenchFile bench) {
         if (bench == BenchFile.NONE) {
             return Optional.empty();

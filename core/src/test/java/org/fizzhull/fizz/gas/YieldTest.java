@@ -46,7 +46,7 @@ class YieldTest {
     /** OTHER PROGRAM: validation/reference/equilibria.py. */
     @Test
     void twoPartsBicarbonateOnePartCitricAcid() {
-        Yield yield = grams(100, 0, Acid.CITRIC, 50).yield();
+        Yield yield = grams(100, 0, Acid.CITRIC, 50).theoreticalYield();
         assertThat(yield.limiting()).isEqualTo(Yield.Limiting.ACID);
         assertThat(yield.carbonDioxide()).isCloseTo(0.78075, within(1e-5));
         assertThat(yield.gasMass()).isCloseTo(34.360e-3, within(1e-6));
@@ -67,7 +67,7 @@ class YieldTest {
     })
     void equivalentMixesLeaveNothing(Acid acid, double bicarbonate, double carbonate) {
         for (Reagents mix : new Reagents[] {grams(bicarbonate, 0, acid, 1), grams(0, carbonate, acid, 1)}) {
-            Yield yield = mix.yield();
+            Yield yield = mix.theoreticalYield();
             assertThat(yield.limiting()).isEqualTo(Yield.Limiting.BALANCED);
             assertThat(yield.bicarbonateLeft() + yield.acidGroupsLeft()).isLessThan(2e-4 * mix.acidGroups());
         }
@@ -85,19 +85,19 @@ class YieldTest {
                 .withBicarbonate(bicarbonate)
                 .withCarbonate(carbonate)
                 .withAcid(Acid.LACTIC, acid);
-        assertThat(mix.yield().limiting()).isEqualTo(first);
+        assertThat(mix.theoreticalYield().limiting()).isEqualTo(first);
     }
 
     /** ANALYTIC: carbonate first eats one proton; too little acid frees nothing; carbon and protons are kept. */
     @Test
     void carbonateTakesItsProtonFirst() {
         Reagents weak = Reagents.none().withCarbonate(1).withBicarbonate(0.5).withAcid(Acid.LACTIC, 0.4);
-        Yield none = weak.yield();
+        Yield none = weak.theoreticalYield();
         assertThat(none.carbonDioxide()).isZero();
         assertThat(none.carbonateLeft()).isCloseTo(0.6, within(1e-15));
         assertThat(none.bicarbonateLeft()).isCloseTo(0.9, within(1e-15));
         Reagents strong = weak.withAcid(Acid.CITRIC, 1);
-        Yield some = strong.yield();
+        Yield some = strong.theoreticalYield();
         assertThat(some.limiting()).isEqualTo(Yield.Limiting.BICARBONATE);
         assertThat(some.carbonDioxide()).isEqualTo(1.5);
         assertThat(some.acidGroupsLeft()).isCloseTo(3.4 - 2.5, within(1e-15));
@@ -129,7 +129,7 @@ class YieldTest {
     /** By definition: a quarter of the gas and of its water has gone, three quarters are to come, what was over stays over. */
     @Test
     void whatIsLeftAfterPartOfTheGas() {
-        Yield whole = grams(100, 10, Acid.CITRIC, 50).yield();
+        Yield whole = grams(100, 10, Acid.CITRIC, 50).theoreticalYield();
         Yield left = whole.afterLosing(0.25);
         assertThat(left.carbonDioxide()).isCloseTo(0.75 * whole.carbonDioxide(), within(1e-12));
         assertThat(left.waterMade()).isCloseTo(0.75 * whole.waterMade(), within(1e-12));

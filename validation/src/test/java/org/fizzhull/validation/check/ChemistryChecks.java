@@ -60,7 +60,7 @@ public final class ChemistryChecks extends Bindings {
     }
 
     private static double reacted(Inputs in) {
-        Yield yield = mix(in).yield();
+        Yield yield = mix(in).theoreticalYield();
         return switch (in.word("of")) {
             case "gas_mol" -> yield.carbonDioxide();
             case "gas_g" -> 1e3 * yield.gasMass();
@@ -78,7 +78,7 @@ public final class ChemistryChecks extends Bindings {
         Reagents gram = Reagents.none()
                 .withAcid(acid, 1e-3 / acid.molarMass())
                 .withBicarbonate(1e-3 * bicarbonatePerAcid / MolarMass.SODIUM_BICARBONATE);
-        double gas = gram.yield().carbonDioxide();
+        double gas = gram.theoreticalYield().carbonDioxide();
         return switch (in.word("of")) {
             case "g_bicarbonate_per_g" -> bicarbonatePerAcid;
             case "g_carbonate_per_g" -> acid.groups() / 2.0 * MolarMass.SODIUM_CARBONATE / acid.molarMass();
