@@ -28,23 +28,27 @@ final class CompareExplained {
      * The explanation.
      *
      * @param notices what the answer does not say itself
+     * @param most rows whose figures are told; of more only that they are there
      */
-    static String of(Comparison comparison, List<Notice> notices) {
+    static String of(Comparison comparison, List<Notice> notices, int most) {
         StringBuilder out = new StringBuilder("\nBehind it\n");
-        int number = 1;
-        for (ComparedPiece row : comparison.rows()) {
-            out.append(number++)
+        List<ComparedPiece> rows = comparison.rows();
+        for (int i = 0; i < Math.min(most, rows.size()); i++) {
+            out.append(i + 1)
                     .append(". ")
-                    .append(CompareWords.name(comparison, row))
+                    .append(CompareWords.name(comparison, rows.get(i)))
                     .append('\n')
-                    .append(row(row));
+                    .append(row(rows.get(i)));
+        }
+        if (most < rows.size()) {
+            out.append('\n').append(Table.paragraph("Figures of the other " + (rows.size() - most) + ": --explain"));
         }
         out.append('\n').append(Table.paragraph(rule(comparison)));
         for (Notice notice : notices) {
             out.append(NoticeText.paragraph(notice));
         }
         return out.append("\nUncertain inputs: prior, source\n")
-                .append(inputs(comparison.rows().get(0)))
+                .append(inputs(rows.get(0)))
                 .toString();
     }
 

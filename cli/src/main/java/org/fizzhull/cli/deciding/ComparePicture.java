@@ -46,8 +46,8 @@ public final class ComparePicture {
     /** Wider intervals are cut off here, with an arrow: a boat carries half its weight again. */
     private static final double WIDEST = 60;
 
-    /** More rows are too small to read on a sheet. */
-    private static final int ON_PAGE = 12;
+    /** More rows are too small to read on a sheet, and their figures would fill twenty. */
+    static final int ON_PAGE = 12;
 
     private final Comparison comparison;
     private final List<ComparedPiece> rows;

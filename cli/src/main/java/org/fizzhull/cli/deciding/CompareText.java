@@ -107,10 +107,19 @@ public final class CompareText implements Answer {
 
     @Override
     public String behind() {
+        return behind(comparison.rows().size());
+    }
+
+    @Override
+    public String behindOnPage() {
+        return behind(ComparePicture.ON_PAGE);
+    }
+
+    private String behind(int most) {
         List<Notice> rest = new ArrayList<>(notices);
         rest.removeAll(CompareSentence.said(comparison));
         rest.removeAll(told());
-        return CompareExplained.of(comparison, rest);
+        return CompareExplained.of(comparison, rest, most);
     }
 
     @Override

@@ -102,7 +102,7 @@ public final class CommonOptions {
         if (chart.isPresent() || report.isPresent()) {
             String drawn = picture.get();
             chart.ifPresent(file -> file.write(drawn));
-            report.ifPresent(file -> file.write(arguments, answer.whole(), answer.behind(), drawn));
+            report.ifPresent(file -> file.write(arguments, answer.whole(), answer.behindOnPage(), drawn));
         }
         boolean quiet = arguments.has(QUIET);
         if (arguments.has(JSON)) {

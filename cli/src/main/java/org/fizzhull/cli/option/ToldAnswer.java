@@ -45,6 +45,11 @@ record ToldAnswer(Answer answer, Notice notice) implements Answer {
     }
 
     @Override
+    public String behindOnPage() {
+        return answer.behindOnPage();
+    }
+
+    @Override
     public AnswerBody body() {
         AnswerBody body = answer.body();
         return new AnswerBody() {

@@ -20,6 +20,11 @@ public interface Answer {
     /** What stands behind it: figures, priors and sources. */
     String behind();
 
+    /** As much of that as a page has room for. */
+    default String behindOnPage() {
+        return behind();
+    }
+
     /** The same as keys and values, which become JSON. */
     AnswerBody body();
 

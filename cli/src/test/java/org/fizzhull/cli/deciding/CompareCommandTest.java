@@ -258,6 +258,17 @@ class CompareCommandTest {
                 .isEmpty();
     }
 
+    /** A sheet has room for the table and for the figures of its best twelve; how many are missing stands there. */
+    @Test
+    void aPageHasTheFiguresOfTheBestTwelve() throws IOException {
+        Path page = folder.resolve("moulds.html");
+        pressed("--moulds", "built-in", "--samples", "128", "--report", page.toString());
+        assertThat(Files.readString(page))
+                .contains("<h3>12. ")
+                .doesNotContain("<h3>13. ")
+                .contains("Figures of the other 51: --explain");
+    }
+
     @Test
     void theWorstOfThePanelCounts() throws IOException {
         JsonNode row = json(pressed("--shape", BALL, "--baths", "homes", "--json"))
