@@ -33,7 +33,7 @@ public final class LearnCommand implements Command {
 
     @Override
     public String purpose() {
-        return "what do my own trials say of my scale, press and bubbles? writes a file that every command takes";
+        return "what do my own trials say of my scale, press and bubbles? The answer becomes a file that every command takes";
     }
 
     @Override

@@ -129,7 +129,7 @@ public final class LearnText implements Answer {
                 "draws that count",
                 "worth " + Math.round(learned.effective()) + " independent ones of " + learned.proposals()
                         + ", by importance sampling around the likeliest point (least squares, normal law)");
-        table.row("evidence", "ln p = " + Decimals.text(learned.logEvidence(), 4) + ", but for the same constant");
+        table.row("evidence", "ln p = " + Decimals.text(learned.logEvidence(), 4) + ", up to a constant");
         for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
             table.row(
                     parameter.input().label(),
