@@ -165,9 +165,13 @@ public interface Shape extends Serializable {
             return OptionalDouble.empty();
         }
         Optional<Hull> hull = hull();
-        return hull.isPresent()
-                ? hull.get().diffusionTime(exposure, depthProfile(exposure).deepest())
-                : OptionalDouble.empty();
+        if (hull.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        DepthProfile profile = depthProfile(exposure);
+        return ThinSheet.is(profile)
+                ? OptionalDouble.of(ThinSheet.diffusionTime(profile))
+                : hull.get().diffusionTime(exposure, profile.deepest());
     }
 
     /**

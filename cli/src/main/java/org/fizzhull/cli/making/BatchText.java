@@ -75,7 +75,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         Table table = new Table().row("holds", PressText.shares(plan.piece()));
         plan.extras()
                 .forEach(extra -> table.row(
-                        "besides", BatchNeeds.weighed(extra.mass()) + ' ' + extra.name() + " for each piece"));
+                        "besides", extra.name() + ", " + BatchNeeds.weighed(extra.mass()) + " for each piece"));
         plan.batch().costEach().ifPresent(cost -> table.row("cost", BatchNeeds.cost(cost, plan)));
         return table;
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
+import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.body.DryingSeries;
@@ -57,6 +58,21 @@ class DryingShapeFactorTest {
         }
         Shape belted = Sphere.ofDiameterAndSeam(0.065, 1e-6);
         assertThat(factor(belted, Exposure.ALL)).as("by the solver").isCloseTo(1, within(2e-3));
+    }
+
+    /**
+     * ANALYTIC: straight across a thickness that falls evenly from T to 0, tau is T^2/40 in a wide cone, with the base shut
+     * four times as much. By hand: INT t^3 dS/(12 INT t dS). A mesh of 128 sides holds 0.04 % less.
+     */
+    @Test
+    void thinBodiesDryStraightAcross() {
+        Shape meshed =
+                MeshShape.of("hat.stl", "mm", HullBodies.turned(new double[][] {{0, 0}, {0.2, 0}, {0, 1e-3}}, 128));
+        assertThat(meshed.diffusionTime(Exposure.ALL).orElseThrow()).isCloseTo(1e-6 / 40, within(0.02 * 1e-6 / 40));
+        Shape cone = ShapeText.read("cone(diameter=400 mm, height=1 mm)");
+        assertThat(cone.diffusionTime(Exposure.ALL).orElseThrow()).isCloseTo(1e-6 / 40, within(0.01 * 1e-6 / 40));
+        assertThat(cone.diffusionTime(Exposure.TRAY).orElseThrow()).isCloseTo(1e-6 / 10, within(0.01 * 1e-6 / 10));
+        assertThat(factor(cone, Exposure.ALL)).isCloseTo(1.5, within(0.015));
     }
 
     /** ANALYTIC: R^2/8 for a long rod, H^2/12 for a wide plate. */
