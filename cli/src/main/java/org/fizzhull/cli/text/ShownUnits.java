@@ -41,6 +41,9 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A number and its unit in a message. */
     private static final Pattern PAIR = Pattern.compile("\\d+(?:\\.\\d+)? \\w+");
 
+    /** A number as the texts write it. */
+    private static final Pattern PLAIN = Pattern.compile("\\d+(?:\\.\\d+)?");
+
     private static final Pattern BARE = Pattern.compile("[-+]?[\\d.]+");
 
     /** Numbers that are read with a vowel first. */
@@ -198,6 +201,9 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
         int at = end;
         while (at > 0 && (Character.isDigit(text.charAt(at - 1)) || text.charAt(at - 1) == '.')) {
             at--;
+        }
+        if (!PLAIN.matcher(text.substring(at, end)).matches()) {
+            return end; // what a person typed, such as 77.1.50
         }
         boolean sign =
                 at > 0 && at < end && text.charAt(at - 1) == '-' && (at == 1 || " (".indexOf(text.charAt(at - 2)) >= 0);

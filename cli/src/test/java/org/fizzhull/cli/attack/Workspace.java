@@ -88,8 +88,9 @@ final class Workspace {
     }
 
     String trials(Dice dice) {
-        String recipe = dice.once(3) ? Path.of(recipe(dice)).getFileName() + "" : "";
-        return read(dice, ".csv", SheetTexts.trials(dice, recipe.equals("null") ? "" : recipe), 8);
+        // not by Path, which refuses some of the names that are tried
+        String recipe = dice.once(3) ? recipe(dice) : "";
+        return read(dice, ".csv", SheetTexts.trials(dice, recipe.substring(recipe.lastIndexOf('/') + 1)), 8);
     }
 
     String powders(Dice dice) {

@@ -84,4 +84,12 @@ class ReaderUnitsTest {
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 80).noneMatch(line -> line.endsWith(" "));
         assertThat(run.out()).doesNotContainPattern("\\d\\n +(oz|in|%)");
     }
+
+    /** What was typed may look like a number and be none: it comes back as it is, whatever the units. */
+    @Test
+    void whatIsNoNumberStaysAsTyped() {
+        CommandRun run = CommandRun.of("shapes", "heart(width=772.1,50 mm, height=0in)", "--json");
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("772.1");
+    }
 }
