@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,14 +64,17 @@ class ReportTest {
                 List.of("ingredients", "kaolin"));
     }
 
+    /** Runs a command line with more words behind it. */
+    private static CommandRun with(List<String> line, String... more) {
+        return CommandRun.of(Stream.concat(line.stream(), Stream.of(more)).toArray(String[]::new));
+    }
+
     @ParameterizedTest
     @MethodSource("lines")
     void saysWhatTheTextSaysAndLoadsNothing(List<String> line) throws Exception {
         Path file = folder.resolve("page.html");
-        List<String> words = new java.util.ArrayList<>(line);
-        CommandRun plain = CommandRun.of(words.toArray(new String[0]));
-        words.addAll(List.of("--report", file.toString()));
-        CommandRun run = CommandRun.of(words.toArray(new String[0]));
+        CommandRun plain = with(line);
+        CommandRun run = with(line, "--report", file.toString());
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(run.out()).isEqualTo(plain.out());
 
@@ -146,34 +150,11 @@ class ReportTest {
     @Test
     void aBatchStandsOnItsPageOnce() throws Exception {
         Path file = folder.resolve("page.html");
-        CommandRun run = CommandRun.of(
-                "batch",
-                "--recipe",
-                LEMON,
-                "--shape",
-                BALL,
-                "--press",
-                "light",
-                "--pieces",
-                "24",
-                "--samples",
-                "128",
-                "--report",
-                file.toString());
+        List<String> batch = List.of(
+                "batch", "--recipe", LEMON, "--shape", BALL, "--press", "light", "--pieces", "24", "--samples", "128");
+        CommandRun run = with(batch, "--report", file.toString());
         assertThat(run.status()).as(run.err()).isZero();
-        CommandRun sheet = CommandRun.of(
-                "batch",
-                "--recipe",
-                LEMON,
-                "--shape",
-                BALL,
-                "--press",
-                "light",
-                "--pieces",
-                "24",
-                "--samples",
-                "128",
-                "--explain");
+        CommandRun sheet = with(batch, "--explain");
         Document page = parsed(Files.readString(file));
 
         int steps = 0;

@@ -87,15 +87,15 @@ public interface Shape extends Serializable {
      */
     default Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
         boolean upright = rest.prism() && Math.abs(rest.nearest().z()) == 1;
-        DepthProfile every = depthProfile(Exposure.ALL);
         if (hollow().isPresent()) {
-            return rest.rimUp() ? Optional.of(every) : Optional.empty();
+            return rest.rimUp() ? Optional.of(depthProfile(Exposure.ALL)) : Optional.empty();
         }
         if (!(upright || rest.onItsBase())) {
             return Optional.empty();
         }
         DepthProfile open = depthProfile(Exposure.TRAY);
-        return rest.keepsUp(every.area(0) - open.area(0)) ? Optional.of(open) : Optional.empty();
+        double flat = depthProfile(Exposure.ALL).area(0) - open.area(0);
+        return rest.keepsUp(flat) ? Optional.of(open) : Optional.empty();
     }
 
     /**

@@ -38,11 +38,13 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
 
     private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n?(\\s+)(\\d+)(?=[ \u00A0.])");
 
-    /** A number and its unit in a message. */
-    private static final Pattern PAIR = Pattern.compile("\\d+(?:\\.\\d+)? \\w+");
-
     /** A number as the texts write it. */
-    private static final Pattern PLAIN = Pattern.compile("\\d+(?:\\.\\d+)?");
+    private static final String NUMBER = "\\d+(?:\\.\\d+)?";
+
+    private static final Pattern PLAIN = Pattern.compile(NUMBER);
+
+    /** A number and its unit in a message. */
+    private static final Pattern PAIR = Pattern.compile(NUMBER + " \\w+");
 
     private static final Pattern BARE = Pattern.compile("[-+]?[\\d.]+");
 

@@ -9,6 +9,7 @@ import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.Draft;
+import org.fizzhull.numeric.BracketedRoot;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -32,6 +33,9 @@ public final class WhichSideUp {
 
     /** Difference of the two times below which nothing is told, a share (judgement). */
     private static final double TOLD = 0.1;
+
+    /** A depth is found to this, m. */
+    private static final double ACCURACY = 1e-9;
 
     private WhichSideUp() {}
 
@@ -75,20 +79,10 @@ public final class WhichSideUp {
                                 + after));
     }
 
-    /** Depth at which a hundredth of the volume is left, m, by halving. */
+    /** Depth at which a hundredth of the volume is left, m. */
     private static double ending(DepthProfile profile) {
         double end = END * profile.volume(0);
-        double low = 0;
-        double high = profile.deepest();
-        for (int pass = 0; pass < 30; pass++) {
-            double middle = (low + high) / 2;
-            if (profile.volume(middle) > end) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return BracketedRoot.find(depth -> profile.volume(depth) - end, 0, profile.deepest(), ACCURACY);
     }
 
     /** Wet share of the surface, 0 to 1, of a hull nearly awash with its {@code up} upward. */
