@@ -1,7 +1,9 @@
 package org.fizzhull.recipe;
 
 import java.io.Serializable;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.fizzhull.quantity.Given;
 import org.jspecify.annotations.Nullable;
 
@@ -33,8 +35,18 @@ import org.jspecify.annotations.Nullable;
 public final class Blend implements Serializable {
     private static final long serialVersionUID = 1;
 
-    /** Share of the dry mass above which a dissolved salt or sugar lowers the activity of the films, 0.5 % (assumed). */
+    /** Share of the dry mass above which a dissolved salt, sugar or acid lowers the activity of the films, 0.5 % (assumed). */
     private static final double NOTICEABLE_SALT = 0.005;
+
+    /** Acids that dissolve in less than their own mass of water, so that films are saturated with each of them. */
+    private static final Set<Substance> SOLUBLE_ACIDS =
+            EnumSet.of(Substance.CITRIC_ACID, Substance.TARTARIC_ACID, Substance.MALIC_ACID);
+
+    /**
+     * What each further soluble acid leaves of the water activity of the films: 0.82 to 0.86 by UNIFAC for two of the three,
+     * 0.75 for all three ({@code validation/reference/deliquescence.py}); any of them alone is within 0.05 of citric acid.
+     */
+    private static final double FURTHER_ACID = 0.85;
 
     /** Powders with a mass above 0, in the order of the recipe; index i of {@link #massFraction}. */
     private final List<Ingredient> powders;
@@ -142,22 +154,28 @@ public final class Blend implements Serializable {
     }
 
     /**
-     * {@return the product of the deliquescence humidities, 0 to 1, of the soluble salts and sugars that make up more than
-     * half a percent of the powder; 1 where there are none}
+     * {@return what further salts, sugars and acids leave of the water activity of the films, 0 to 1; 1 where there are none}
      *
-     * <p>Ross's product: the water activity of a solution saturated with all of them, a lower bound (docs/physics/drying.md,
-     * 2). Acid and bicarbonate are not in it, since the film activity of the drying parameters stands for those two; that
-     * activity is multiplied by this one.
+     * <p>Salts and sugars that make up more than half a percent of the powder: the product of their deliquescence humidities,
+     * which by Ross's rule is a lower bound. Of citric, tartaric and malic acid each one beyond the first: a factor of 0.85
+     * (docs/physics/drying.md, 2). One acid and the bicarbonate are not in it, since the film activity of the drying
+     * parameters, which is multiplied by this one, stands for those two.
      */
     public double saltActivity() {
         double product = 1;
+        Set<Substance> acids = EnumSet.noneOf(Substance.class);
         for (int i = 0; i < massFraction.length; i++) {
-            Role role = powders.get(i).role();
-            if (massFraction[i] > NOTICEABLE_SALT && role != Role.ACID && role != Role.BICARBONATE) {
-                product *= powders.get(i).value(Property.DELIQUESCENCE, 1);
+            if (massFraction[i] > NOTICEABLE_SALT) {
+                Ingredient powder = powders.get(i);
+                switch (powder.role()) {
+                    case ACID -> acids.add(powder.substance());
+                    case BICARBONATE -> {} // in the film activity itself
+                    default -> product *= powder.value(Property.DELIQUESCENCE, 1);
+                }
             }
         }
-        return product;
+        acids.retainAll(SOLUBLE_ACIDS);
+        return product * Math.pow(FURTHER_ACID, Math.max(0, acids.size() - 1));
     }
 
     /**

@@ -23,7 +23,7 @@ import org.fizzhull.recipe.Additives;
  * @param sorbents isotherm of the mix, glycerin included
  * @param capacity xi: CO2 obtainable, mol per kg of dry mix
  * @param acidLast whether the acid went in after the liquid
- * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound;
+ * @param saltActivity what further salts, sugars and soluble acids leave of the film activity;
  *     1 without
  * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
  *     hydrateShare}
@@ -57,7 +57,7 @@ public record DryingInput(
      * @param sorbents isotherm of the mix, glycerin included
      * @param capacity xi: CO2 obtainable, mol per kg of dry mix
      * @param acidLast whether the acid went in after the liquid
-     * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
+     * @param saltActivity what further salts, sugars and soluble acids leave of the film activity; 1
      *     without
      * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
      *     hydrateShare}
@@ -99,7 +99,7 @@ public record DryingInput(
      * @param sorbents isotherm of the mix, glycerin included
      * @param capacity xi: CO2 obtainable, mol per kg of dry mix
      * @param acidLast whether the acid went in after the liquid
-     * @param saltActivity product of the deliquescence humidities of further soluble salts and sugar, a lower bound; 1
+     * @param saltActivity what further salts, sugars and soluble acids leave of the film activity; 1
      *     without
      * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
      *     hydrateShare}

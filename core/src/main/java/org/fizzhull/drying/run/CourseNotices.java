@@ -74,10 +74,10 @@ final class CourseNotices {
                             + " % of the dry mass; how fast is not known: from none to all of it is counted."));
         }
         if (input.saltActivity() < 1) {
-            list.add(
-                    Notice.remark(
-                            "salts-keep-damp",
-                            "Salt or sugar keeps the films liquid in drier air; the humidity computed for that is a lower bound."));
+            list.add(Notice.remark(
+                    "salts-keep-damp",
+                    "Salt, sugar or a second acid keeps the films liquid in drier air; how dry is an estimate, for salt and"
+                            + " sugar a lower bound."));
         }
         if (input.capacity() > 0 && input.freeWater() > 0) {
             list.add(Notice.remark(

@@ -56,6 +56,7 @@ public final class DryingChecks extends Bindings {
                                 .require(in.word("ingredient"))
                                 .ingredient()
                                 .value(Property.DELIQUESCENCE));
+        bind("acids-over-citric", in -> acidActivity(in.word("acids")));
         bind("mutual-deliquescence", in -> in.number("first") * saltActivity(in.word("second")));
         bind("wrap-unit", in -> in.number("gram_mil") * Wrap.GRAM_MIL * 1e16);
         bind("wrap-loss", DryingChecks::gramsADay);
@@ -239,6 +240,16 @@ public final class DryingChecks extends Bindings {
                         - Drying.run(mix, List.of(jar), parameters, new Resolution(16, 1, 1e-4))
                                 .last()
                                 .fizzLeft());
+    }
+
+    /** Air over the films of a mix with these acids, joined by +, over that with citric acid alone. */
+    private static double acidActivity(String acids) {
+        RecipeBuilder mix =
+                new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL).dry("sodium bicarbonate", "200 g");
+        for (String acid : acids.split("\\+")) {
+            mix.dry(acid + " acid", "50 g");
+        }
+        return Blend.of(mix.build()).saltActivity();
     }
 
     /** What a salt or sugar beside acid and bicarbonate leaves of the film's humidity. */

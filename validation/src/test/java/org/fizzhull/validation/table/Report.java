@@ -63,7 +63,7 @@ public final class Report {
                 + " are about the job itself, a whole piece that is pressed, dried, floats or fizzes; " + publishedPiece
                 + " of these are published, the others common practice without a source, to which several defaults were"
                 + " set. No published measurement of a whole piece's weight, drying or float was found. In " + disagree
-                + " rows the library disagrees; they stand under \"PlaceWords the model disagrees\".");
+                + " rows the library disagrees; they stand under \"Where the model disagrees\".");
         line("");
         line("A source `validation/reference/NAME.py` is a program apart from this library, with its output beside it"
                 + " (`NAME.csv`, with the versions used); `python3 validation/reference/run.py` computes it anew.");
