@@ -51,7 +51,8 @@ public final class Gas {
     /**
      * {@return the volume of gas that the solids wetted by a volume of water entering the pores can give, over that
      * volume: above 1 the gas can keep water out} A check that is printed; what soaks is driven by the law of the wet
-     * skin (docs/physics/voyage.md, 5). For a 142 g ball it is 270 when fresh and 29 at 0.5 mol/kg.
+     * skin (docs/physics/voyage.md, 5). For a 142 g ball of porosity 0.46 it is 270 when fresh and 29 at
+     * 0.5 mol/kg.
      *
      * @param density of the piece, kg/m3
      * @param gasCapacity mol/kg

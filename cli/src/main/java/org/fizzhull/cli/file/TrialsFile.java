@@ -130,7 +130,7 @@ public record TrialsFile(List<Trial> trials, List<Unused> unused) {
                         grams(row, "mould_water_g"),
                         recipe.isEmpty() ? Optional.empty() : Optional.of(blends.apply(recipe)),
                         grams(row, "fill_g"),
-                        pressure(row.cell("press")),
+                        pressure(row),
                         grams(row, "bath_g"),
                         bath(row),
                         result(row),
@@ -156,10 +156,23 @@ public record TrialsFile(List<Trial> trials, List<Unused> unused) {
             return Bath.at(Units.celsius(celsius.getAsDouble()));
         }
 
-        private static OptionalDouble pressure(String word) {
-            return word.isEmpty()
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(PressWord.named(word).pressure());
+        /** Pressure that the word of a hand stands for; the learner takes every press as one of that hand. */
+        private static OptionalDouble pressure(CsvTable.Row row) {
+            String word = row.cell("press");
+            if (word.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            try {
+                return OptionalDouble.of(PressWord.named(word).pressure());
+            } catch (Refusal refusal) {
+                throw row.refusal(
+                        refusal.code(),
+                        "press",
+                        word,
+                        "light, firm or hard",
+                        "Of a known weight or pressure write under weighed in the recipe file: 60 g at 30 kPa in"
+                                + " puck(diameter=40 mm, height=47 mm).");
+            }
         }
 
         private static BathResult result(CsvTable.Row row) {

@@ -186,6 +186,15 @@ class LearnCommandTest {
         }
     }
 
+    /** The sheet takes the words of a hand; a known pressure is named with the place it belongs to. */
+    @Test
+    void aKnownPressureBelongsUnderWeighed() throws IOException {
+        CommandRun run = learn(sheet("mould,bath_g,press,result\n\"" + BALL + "\",142,30 kPa,sank\n"));
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err())
+                .contains("line 2", "press: read 30 kPa", "light, firm or hard", "under weighed in the recipe");
+    }
+
     /** What cannot be read is refused with its key, file and line. */
     @Test
     void anUnreadableDunkIsRefusedWithItsLine() throws IOException {
