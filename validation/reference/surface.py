@@ -59,6 +59,17 @@ def plume(i, _):
     return j / (1.2 * j + drift(i.kelvin()))
 
 
+def spread(i, _):
+    """Diameter, mm, of a bubble whose edge creeps out to its receding angle, then waits for the advancing one.
+
+    C. Demirkir, J. A. Wood, D. Lohse and D. Krug, arXiv:2406.01989: R = 3/4 L (sqrt(2) sin^2 rec sin adv)^(1/3), L the
+    capillary length [the relation second-hand, from a summary of the paper].
+    """
+    length = math.sqrt(water.surface_tension(i.kelvin()) / (water.kell1975(i.kelvin()) * G))
+    rec, adv = math.radians(i.number("receding_deg")), math.radians(i.number("advancing_deg"))
+    return 2e3 * 0.75 * length * (math.sqrt(2) * math.sin(rec) ** 2 * math.sin(adv)) ** (1 / 3)
+
+
 main(
     "surface",
     {
@@ -69,6 +80,7 @@ main(
         "drift-velocity": lambda i, _: drift(i.kelvin()),
         "plume": plume,
         "departure": fritz,
+        "spreading-departure": spread,
         "permeability": lambda i, _: permeability(i),
         "pore-radius": lambda i, _: 1e6 * pore_radius(i),
         "capillary": lambda i, _: pull(i) / 1e3,
