@@ -59,14 +59,18 @@ def plume(i, _):
     return j / (1.2 * j + drift(i.kelvin()))
 
 
-def spread(i, _):
-    """Diameter, mm, of a bubble whose edge creeps out to its receding angle, then waits for the advancing one.
+CREEPING = {"narrow": (10, 25), "wide": (25, 60)}  # receding and advancing angle, degrees
+
+
+def spread(_, row):
+    """Diameter, mm, at 38 C of a bubble whose edge creeps out to its receding angle, then waits for the advancing one.
 
     C. Demirkir, J. A. Wood, D. Lohse and D. Krug, arXiv:2406.01989: R = 3/4 L (sqrt(2) sin^2 rec sin adv)^(1/3), L the
     capillary length [the relation second-hand, from a summary of the paper].
     """
-    length = math.sqrt(water.surface_tension(i.kelvin()) / (water.kell1975(i.kelvin()) * G))
-    rec, adv = math.radians(i.number("receding_deg")), math.radians(i.number("advancing_deg"))
+    t = 311.15
+    length = math.sqrt(water.surface_tension(t) / (water.kell1975(t) * G))
+    rec, adv = (math.radians(a) for a in CREEPING[row.split("/")[1]])
     return 2e3 * 0.75 * length * (math.sqrt(2) * math.sin(rec) ** 2 * math.sin(adv)) ** (1 / 3)
 
 

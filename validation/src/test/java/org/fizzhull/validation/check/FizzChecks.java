@@ -52,7 +52,10 @@ public final class FizzChecks extends Bindings {
             double tension = in.has("sigma") ? in.number("sigma") : bath.surfaceTension();
             return 1e3 * Fritz1935.departureDiameter(in.number("angle_deg"), tension, bath.density() - gas);
         });
-        bind("spreading-departure", in -> 1e3 * USUAL.bubbleDiameter());
+        bind("spreading-departure", in -> switch (in.word("of")) {
+            case "usual" -> 1e3 * USUAL.bubbleDiameter();
+            default -> throw new IllegalArgumentException("no bubble " + in.word("of"));
+        });
         bind("permeability", in -> KozenyCarman.permeability(in.number("eps"), in.number("d_um") / 1e6));
         bind("pore-radius", in -> 1e6 * KozenyCarman.poreRadius(in.number("eps"), in.number("d_um") / 1e6));
         bind("capillary", in -> pull(in) / 1e3);
