@@ -1,6 +1,7 @@
 package org.fizzhull.cli.deciding;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,7 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.BareNumber;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.IngredientTable;
@@ -91,7 +93,7 @@ public final class AdviseCommand implements Command {
                 .with(sampling)
                 .with(workers)
                 .elsewhere(predictor.with(MeasuredOptions.elsewhere(arguments, question)))
-                .keeping(kept(arguments, table))
+                .keeping(kept(arguments, table, design))
                 .with(steps(CommonOptions.units(arguments)))
                 .advise(design, goal);
         CommonOptions.end(arguments, new AdviceText(advice, line), chart, () -> AdvicePicture.of(advice), out, err);
@@ -111,13 +113,26 @@ public final class AdviseCommand implements Command {
     }
 
     /** Names as the table has them; a name that means nothing is refused. */
-    private static Set<String> kept(Arguments arguments, IngredientTable table) {
+    private static Set<String> kept(Arguments arguments, IngredientTable table, Design design) {
         Set<String> names = new LinkedHashSet<>();
         for (String name : arguments.texts(KEEP)) {
             try {
                 names.add(table.require(name).ingredient().name());
             } catch (Refusal refusal) {
-                throw refusal.of(KEEP);
+                List<String> own = design.recipe().stream()
+                        .flatMap(recipe -> recipe.parts().stream())
+                        .map(part -> part.ingredient().name())
+                        .toList();
+                List<String> all = new ArrayList<>(own);
+                table.all().forEach(ingredient -> all.add(ingredient.name()));
+                String near = NearName.hint(name, all);
+                String named = own.isEmpty() ? "" : NearName.list(own, "or") + " of the recipe, or ";
+                throw new Refusal(
+                        refusal.code(),
+                        KEEP,
+                        name,
+                        named + "a name from the table (fizzhull ingredients lists it)",
+                        near.isEmpty() ? "Leave " + KEEP + " out, or name what is to stay as it is." : near);
             }
         }
         return names;
