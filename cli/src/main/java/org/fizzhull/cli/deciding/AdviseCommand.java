@@ -31,6 +31,7 @@ import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Lookup;
 import org.fizzhull.uncertainty.Workers;
 
 /** {@code advise}: what is the smallest change that makes it float? */
@@ -116,26 +117,34 @@ public final class AdviseCommand implements Command {
     private static Set<String> kept(Arguments arguments, IngredientTable table, Design design) {
         Set<String> names = new LinkedHashSet<>();
         for (String name : arguments.texts(KEEP)) {
+            if (table.find(name) instanceof Lookup.Unknown) {
+                throw unknown(name, table, design);
+            }
             try {
                 names.add(table.require(name).ingredient().name());
             } catch (Refusal refusal) {
-                List<String> own = design.recipe().stream()
-                        .flatMap(recipe -> recipe.parts().stream())
-                        .map(part -> part.ingredient().name())
-                        .toList();
-                List<String> all = new ArrayList<>(own);
-                table.all().forEach(ingredient -> all.add(ingredient.name()));
-                String near = NearName.hint(name, all);
-                String named = own.isEmpty() ? "" : NearName.list(own, "or") + " of the recipe, or ";
-                throw new Refusal(
-                        refusal.code(),
-                        KEEP,
-                        name,
-                        named + "a name from the table (fizzhull ingredients lists it)",
-                        near.isEmpty() ? "Leave " + KEEP + " out, or name what is to stay as it is." : near);
+                throw refusal.of(KEEP);
             }
         }
         return names;
+    }
+
+    /** The refusal of a name that nothing has, with those of the recipe. */
+    private static Refusal unknown(String name, IngredientTable table, Design design) {
+        List<String> own = design.recipe().stream()
+                .flatMap(recipe -> recipe.parts().stream())
+                .map(part -> part.ingredient().name())
+                .toList();
+        List<String> all = new ArrayList<>(own);
+        table.all().forEach(ingredient -> all.add(ingredient.name()));
+        String near = NearName.hint(name, all);
+        return new Refusal(
+                "unknown-ingredient",
+                KEEP,
+                name,
+                (own.isEmpty() ? "" : NearName.list(own, "or") + " of the recipe, or ")
+                        + "a name from the table (fizzhull ingredients lists it)",
+                near.isEmpty() ? "Leave " + KEEP + " out, or name what is to stay as it is." : near);
     }
 
     /** {@code 9 of 10}, {@code 9/10} or {@code 90 %}. */
