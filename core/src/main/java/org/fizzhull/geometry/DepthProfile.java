@@ -43,7 +43,7 @@ public final class DepthProfile implements Serializable {
      * @param relativeError bound on the relative error of V over the first 90 % of the volume; 0 for closed forms at
      *     the nodes
      * @throws IllegalArgumentException for fewer than two nodes, columns of different length, depths that do not rise
-     *     from 0, volumes that rise, and negative values
+     *     from 0, volumes that rise, and values that are negative, NaN or infinite
      */
     public DepthProfile(double[] depth, double[] volume, double[] area, double relativeError) {
         if (depth.length < 2 || volume.length != depth.length || area.length != depth.length || depth[0] != 0) {
@@ -51,7 +51,8 @@ public final class DepthProfile implements Serializable {
         }
         for (int i = 0; i < depth.length; i++) {
             boolean rising = i == 0 || (depth[i] > depth[i - 1] && volume[i] <= volume[i - 1]);
-            if (!(rising && volume[i] >= 0 && area[i] >= 0)) {
+            boolean number = volume[i] >= 0 && area[i] >= 0 && Double.isFinite(volume[i]) && Double.isFinite(area[i]);
+            if (!(rising && number)) {
                 throw new IllegalArgumentException("a depth profile falls from node to node; node " + i + " does not");
             }
         }

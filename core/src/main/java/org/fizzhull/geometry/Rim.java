@@ -53,6 +53,11 @@ public sealed interface Rim {
             if (xyz.length == 0 || xyz.length % 3 != 0) {
                 throw new IllegalArgumentException("a rim needs whole points, and at least one");
             }
+            for (double at : xyz) {
+                if (!Double.isFinite(at)) {
+                    throw new IllegalArgumentException("a point of a rim lies at " + at);
+                }
+            }
             this.xyz = xyz.clone();
         }
 

@@ -1,6 +1,5 @@
 package org.fizzhull.medium;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -41,7 +40,7 @@ public final class BathText {
      * @throws Refusal with a code of the package quantity, or {@code repeated-part}
      */
     public static Bath parse(String field, String text, Measures measures) {
-        List<String> parts = parts(text);
+        List<String> parts = QuantityText.parts(text);
         double temperature = Bath.TEMPERATURE.parseExact(field, parts.get(0), measures);
         double depth = Double.NaN;
         double volume = Double.NaN;
@@ -78,25 +77,5 @@ public final class BathText {
                     (isDepth ? "a depth of the water " : "a volume of the water ") + refusal.allowed(),
                     refusal.hint());
         }
-    }
-
-    /**
-     * Cuts at commas, but not at one between two digits: that is a decimal comma, which the number's reader refuses.
-     */
-    private static List<String> parts(String text) {
-        List<String> parts = new ArrayList<>(3);
-        int from = 0;
-        for (int at = text.indexOf(','); at >= 0; at = text.indexOf(',', at + 1)) {
-            boolean decimal = at > 0
-                    && at + 1 < text.length()
-                    && Character.isDigit(text.charAt(at - 1))
-                    && Character.isDigit(text.charAt(at + 1));
-            if (!decimal) {
-                parts.add(text.substring(from, at).strip());
-                from = at + 1;
-            }
-        }
-        parts.add(text.substring(from).strip());
-        return parts;
     }
 }

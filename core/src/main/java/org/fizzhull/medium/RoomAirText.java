@@ -1,5 +1,7 @@
 package org.fizzhull.medium;
 
+import java.util.List;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -25,38 +27,28 @@ public final class RoomAirText {
      * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
      */
     public static RoomAir parse(String field, String text) {
-        String whole = text.strip();
-        int first = whole.indexOf(',');
-        int second = first < 0 ? -1 : whole.indexOf(',', first + 1);
-        if (first < 0) {
+        List<String> parts = QuantityText.parts(text);
+        if (parts.size() < 2) {
             throw refusal(field, text, "Give a temperature and a relative humidity.");
         }
-        String temperature = whole.substring(0, first).strip();
+        String temperature = parts.get(0);
         if (!starts(temperature, OUTSIDE)) {
-            if (second >= 0) {
+            if (parts.size() > 2) {
                 throw refusal(field, text, "A third part belongs to outside air only.");
             }
             return RoomAir.of(
-                    RoomAir.TEMPERATURE.parseExact(field, temperature), humidity(field, whole.substring(first + 1)));
+                    RoomAir.TEMPERATURE.parseExact(field, temperature),
+                    RoomAir.HUMIDITY.parseExact(field, parts.get(1)));
         }
-        if (second < 0) {
-            throw refusal(field, text, "Say to what temperature the outside air is heated.");
-        }
-        String inside = whole.substring(second + 1).strip();
-        if (!starts(inside, HEATED)) {
+        if (parts.size() != 3 || !starts(parts.get(2), HEATED)) {
             throw refusal(field, text, "Say to what temperature the outside air is heated.");
         }
         return RoomAir.heated(
                 RoomAir.OUTSIDE.parseExact(
                         field, temperature.substring(OUTSIDE.length()).strip()),
-                humidity(field, whole.substring(first + 1, second)),
+                RoomAir.HUMIDITY.parseExact(field, parts.get(1)),
                 RoomAir.TEMPERATURE.parseExact(
-                        field, inside.substring(HEATED.length()).strip()));
-    }
-
-    /** Relative humidity, 0 to 1, as it is written in percent. */
-    private static double humidity(String field, String text) {
-        return RoomAir.HUMIDITY.parseExact(field, text.strip());
+                        field, parts.get(2).substring(HEATED.length()).strip()));
     }
 
     /** Whether a text begins with a word; capitals do not matter. */

@@ -19,7 +19,8 @@ public final class TriangleMesh implements Serializable {
     /**
      * @param xyz coordinates x, y, z of one vertex after another, m
      * @param corners three vertex indices a facet
-     * @throws IllegalArgumentException for columns that are not whole, no facet at all, and an index of no vertex
+     * @throws IllegalArgumentException for columns that are not whole, no facet at all, an index of no vertex,
+     *     and a coordinate that is NaN or infinite
      */
     public TriangleMesh(double[] xyz, int[] corners) {
         if (xyz.length % 3 != 0 || corners.length % 3 != 0 || corners.length == 0) {
@@ -38,6 +39,9 @@ public final class TriangleMesh implements Serializable {
         for (int i = 0; i < xyz.length; i += 3) {
             for (int k = 0; k < 3; k++) {
                 double at = xyz[i + k];
+                if (!Double.isFinite(at)) {
+                    throw new IllegalArgumentException("vertex " + i / 3 + " lies at " + at);
+                }
                 box[k] = at < box[k] ? at : box[k];
                 box[k + 3] = at > box[k + 3] ? at : box[k + 3];
             }

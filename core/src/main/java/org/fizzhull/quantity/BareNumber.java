@@ -41,13 +41,15 @@ public final class BareNumber {
         boolean plain =
                 digits.length() <= MOST_DIGITS && digits.chars().allMatch(c -> c == '.' || (c >= '0' && c <= '9'));
         if (value.isEmpty() || !plain) {
-            boolean comma = digits.indexOf(',') >= 0;
-            throw new Refusal(
-                    "not-a-number",
-                    field,
-                    text,
-                    "a number such as 2 or 3.10",
-                    comma ? "Write the decimal sign as a point." : "");
+            int comma = digits.indexOf(',');
+            String mend = comma < 0
+                    ? ""
+                    : Commas.written(digits, comma).stream()
+                            .filter(number -> of(number).isPresent())
+                            .findFirst()
+                            .map(number -> "Write " + number + ", with a point.")
+                            .orElse("A number has one decimal sign, a point.");
+            throw new Refusal("not-a-number", field, text, "a number such as 2 or 3.10", mend);
         }
         return value.getAsDouble();
     }

@@ -35,7 +35,7 @@ final class NumberScanner {
         // what goes on as if it were more of the number
         char next = cursor.here();
         if (next == ',') {
-            throw comma();
+            throw misread.comma(cursor.text, cursor.at);
         }
         if (next == '.') {
             throw misread.notANumber("There is a point too many.");
@@ -63,7 +63,7 @@ final class NumberScanner {
             return vulgarAfter(Numeral.whole(0));
         }
         if (c == ',') {
-            throw comma();
+            throw misread.comma(cursor.text, cursor.at);
         }
         if (!Cursor.isDigit(c) && c != '.') {
             throw misread.notANumber(c == 0 ? "The number is missing." : noNumber());
@@ -174,28 +174,5 @@ final class NumberScanner {
         cursor.at += skip;
         digits();
         return true;
-    }
-
-    /** The refusal of a comma in a number: a decimal comma, or one between thousands. */
-    private Refusal comma() {
-        // the digits on both sides of the comma
-        int comma = cursor.text.indexOf(',', cursor.at);
-        int from = comma;
-        while (from > 0 && Cursor.isDigit(cursor.text.charAt(from - 1))) {
-            from--;
-        }
-        int to = comma + 1;
-        while (to < cursor.text.length() && Cursor.isDigit(cursor.text.charAt(to))) {
-            to++;
-        }
-        String before = cursor.text.substring(from, comma);
-        String after = cursor.text.substring(comma + 1, to);
-        if (after.isEmpty()) {
-            return misread.because("comma-decimal", "Leave out the comma; decimals have a point.");
-        }
-        String hint = "Write " + (before.isEmpty() ? "0" : before) + "." + after + ", with a point";
-        boolean thousands = after.length() == 3 && !before.isEmpty();
-        String other = thousands ? ", or " + before + after + " for thousands." : ".";
-        return misread.because("comma-decimal", hint + other);
     }
 }

@@ -39,7 +39,12 @@ final class QuantityReader {
     private final Dimension[] wanted;
 
     QuantityReader(String field, String text, Measures measures, Dimension... wanted) {
-        this.misread = new RefusalWords(field, text, wanted);
+        this(text, measures, new RefusalWords(field, text, wanted), wanted);
+    }
+
+    /** A reader that refuses in given words. */
+    QuantityReader(String text, Measures measures, RefusalWords misread, Dimension... wanted) {
+        this.misread = misread;
         if (text.length() > LONGEST_TEXT) {
             throw misread.notANumber("The text is too long.");
         }
@@ -74,15 +79,12 @@ final class QuantityReader {
         // a dash for a range
         char next = cursor.here();
         if (next == '-' || next == '–' || next == '—') {
-            String low = cursor.before();
-            String high = cursor.rest().substring(1).trim();
-            return misread.because(
-                    "range-dash", "A dash could be a minus; for a range write " + low + " to " + high + ".");
+            return misread.dash(cursor.before(), cursor.rest().substring(1).trim());
         }
         if (first.unit == null) {
             return misread.unknownUnit(first.written, cursor.word());
         }
-        return misread.because("extra-text", "Leave out " + cursor.rest() + " after " + cursor.before() + ".");
+        return misread.extra(cursor.before(), cursor.rest());
     }
 
     /**

@@ -2,6 +2,7 @@ package org.fizzhull.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -88,6 +89,27 @@ public final class QuantityText {
         return exact(field, text, read(field, text, measures, dimension))
                 .amount()
                 .value();
+    }
+
+    /**
+     * {@return the parts of a list between commas, without the blanks around them, one at least}
+     *
+     * <p>A comma inside a number, as in {@code 38,5 C, 25 cm}, parts nothing: the reader of the part refuses it.
+     *
+     * @param text a list as a person writes it
+     */
+    public static List<String> parts(String text) {
+        return Commas.parts(text);
+    }
+
+    /**
+     * {@return whether a comma is inside a number, where people write it for the decimal point, and parts nothing}
+     *
+     * @param text a list as a person writes it
+     * @param at index of the comma
+     */
+    public static boolean commaInNumber(String text, int at) {
+        return Commas.inNumber(text, at);
     }
 
     /** An amount, and how it was written. */

@@ -1,5 +1,6 @@
 package org.fizzhull.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
@@ -8,7 +9,8 @@ import java.util.stream.Stream;
 /**
  * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every
  * reader of this package refuses in the same words. For {@code 65} as a length: "65 has no unit; write 65 mm or 6.5
- * cm." The codes are listed in the package description. Immutable, one to a text.
+ * cm." A text is proposed only where the same reader takes it. The codes are listed in the package description.
+ * Immutable, one to a text.
  */
 final class RefusalWords {
     /** Characters of an input that a message repeats. */
@@ -20,8 +22,15 @@ final class RefusalWords {
     private final String text;
     /** What may be measured, the likeliest first. */
     private final Dimension[] wanted;
+    /** Whether texts are proposed: not where a proposal itself is tried. */
+    private final boolean proposing;
 
     RefusalWords(String field, String text, Dimension[] wanted) {
+        this(field, text, wanted, true);
+    }
+
+    private RefusalWords(String field, String text, Dimension[] wanted, boolean proposing) {
+        this.proposing = proposing;
         this.field = Objects.requireNonNull(field, "field");
         this.text = Objects.requireNonNull(text, "text");
         this.wanted = wanted;
@@ -39,7 +48,7 @@ final class RefusalWords {
 
     /** Nothing was written. */
     Refusal missingValue() {
-        return because("missing-value", "Write a number and a unit, such as " + wanted[0].example() + ".");
+        return because("missing-value", example());
     }
 
     /**
@@ -51,6 +60,9 @@ final class RefusalWords {
         // a fraction has one unit alone: a number up to 1 may be meant as a part of one
         Unit first = units(wanted[0]).get(0);
         String same = number + " " + first.symbol();
+        if (!reads(same)) {
+            return because("missing-unit", shown(number) + " has no unit. " + example());
+        }
         if (wanted[0] == Dimension.FRACTION) {
             boolean part = value > 0 && value <= 1;
             String whole = part ? ", or " + Decimals.text(100 * value, 6) + " % for that part of the whole." : ".";
@@ -61,10 +73,8 @@ final class RefusalWords {
         }
         Unit second = units(wanted[0]).get(1);
         double other = second.fromSi(first.toSi(value));
-        boolean finite = Double.isFinite(other);
-        return because(
-                "missing-unit",
-                has + same + (finite ? " or " + Decimals.text(other, 4) + " " + second.symbol() : "") + ".");
+        String converted = Decimals.text(other, 4) + " " + second.symbol();
+        return because("missing-unit", has + same + (reads(converted) ? " or " + converted : "") + ".");
     }
 
     /** A word that is no unit, after a number or alone: the nearest unit, or what the word leaves open. */
@@ -77,7 +87,8 @@ final class RefusalWords {
         String near = UnitNames.nearest(token, wanted);
         String says = shown(token) + " is no unit known here.";
         String mend = number.isEmpty() ? near : number + " " + near;
-        return because("unknown-unit", near.isEmpty() ? says : says + " Did you mean " + mend + "?");
+        boolean means = !near.isEmpty() && (number.isEmpty() || reads(mend));
+        return because("unknown-unit", means ? says + " Did you mean " + mend + "?" : says);
     }
 
     /** A unit of something else than was asked for, with the correction where two units are often mixed up. */
@@ -132,6 +143,64 @@ final class RefusalWords {
 
     /** What stands where a number should, and why it is none. */
     Refusal notANumber(String why) {
-        return because("not-a-number", why + " Write a number and a unit, such as " + wanted[0].example() + ".");
+        return because("not-a-number", why + " " + example());
+    }
+
+    /** A comma in or after a number: the whole text as it may be meant, with a point or without the comma. */
+    Refusal comma(String plain, int comma) {
+        if (!Commas.inNumber(plain, comma) && comma > 0) {
+            String without = plain.substring(0, comma) + plain.substring(comma + 1);
+            return because(
+                    "comma-decimal",
+                    reads(without)
+                            ? "Leave out the comma: " + without + "."
+                            : "Leave out the comma; decimals have a point. " + example());
+        }
+        String unit = " " + units(wanted[0]).get(0).symbol();
+        List<String> meant = new ArrayList<>();
+        for (String written : Commas.written(plain, comma)) {
+            Stream.of(written, written + unit).filter(this::reads).findFirst().ifPresent(meant::add);
+        }
+        String hint = meant.isEmpty()
+                ? "A number has one decimal sign, a point. " + example()
+                : "Write " + meant.get(0) + ", with a point"
+                        + (meant.size() > 1 ? ", or " + meant.get(1) + " for thousands." : ".");
+        return because("comma-decimal", hint);
+    }
+
+    /** A dash between two numbers, which may be a minus. */
+    Refusal dash(String low, String high) {
+        String range = low + " to " + high;
+        return because(
+                "range-dash",
+                "A dash could be a minus; for a range write " + (reads(range) ? range : "to, as in 4 to 8") + ".");
+    }
+
+    /** What follows a quantity that is complete without it. */
+    Refusal extra(String before, String rest) {
+        return because(
+                "extra-text",
+                reads(before)
+                        ? "Leave out " + shown(rest) + " after " + before + "."
+                        : "More stands here than one quantity. " + example());
+    }
+
+    /** Whether this package reads a text that is to be proposed, and a message shows all of it. */
+    private boolean reads(String proposal) {
+        if (!proposing || proposal.length() > LONGEST_SHOWN) {
+            return false;
+        }
+        try {
+            new QuantityReader(proposal, Measures.US_LEGAL, new RefusalWords(field, proposal, wanted, false), wanted)
+                    .read();
+            return true;
+        } catch (Refusal refusal) {
+            return false;
+        }
+    }
+
+    /** A sentence with an example of what is needed. */
+    private String example() {
+        return "Write a number and a unit, such as " + wanted[0].example() + ".";
     }
 }

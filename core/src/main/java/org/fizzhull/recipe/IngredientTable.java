@@ -189,6 +189,8 @@ public final class IngredientTable {
                     "This name means more than one thing; write which. " + told(two.meanings()));
         }
         List<String> near = ((Lookup.Unknown) found).nearest();
+        // a line is proposed with the name only where it can stand in a recipe file as it is
+        String key = name.matches("\\p{L}[\\p{L}\\p{N} .'()-]*") ? name.strip() : "its name";
         throw new Refusal(
                 "unknown-ingredient",
                 "ingredient",
@@ -197,7 +199,7 @@ public final class IngredientTable {
                 (near.isEmpty()
                                 ? "Describe it"
                                 : "Did you mean " + String.join(", ", near) + "? If it is another thing, describe it")
-                        + " under own ingredients: " + name + ": {like: kaolin, loose cup: 95 g} for a powder, " + name
+                        + " under own ingredients: " + key + ": {like: kaolin, loose cup: 95 g} for a powder, " + key
                         + ": {like: sunflower oil} or {liquid density: 0.92 g/cm3} for a liquid.");
     }
 

@@ -115,6 +115,13 @@ class RoomAirTest {
     }
 
     @Test
+    void aDecimalCommaIsMendedInItsPart() {
+        assertThatThrownBy(() -> RoomAirText.parse("air", "20,5 C, 50 %"))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.hint()).isEqualTo("Write 20.5 C, with a point."));
+    }
+
+    @Test
     void refusesNaN() {
         assertThatThrownBy(() -> RoomAir.of(Double.NaN, 0.5)).isInstanceOf(Refusal.class);
         assertThatThrownBy(() -> RoomAir.of(293, Double.NaN)).isInstanceOf(Refusal.class);

@@ -1,6 +1,7 @@
 package org.fizzhull.cli.deciding;
 
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,9 +27,11 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.BareNumber;
+import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Lookup;
 import org.fizzhull.uncertainty.Workers;
 
 /** {@code advise}: what is the smallest change that makes it float? */
@@ -91,7 +94,7 @@ public final class AdviseCommand implements Command {
                 .with(sampling)
                 .with(workers)
                 .elsewhere(predictor.with(MeasuredOptions.elsewhere(arguments, question)))
-                .keeping(kept(arguments, table))
+                .keeping(kept(arguments, table, design))
                 .with(steps(CommonOptions.units(arguments)))
                 .advise(design, goal);
         CommonOptions.end(arguments, new AdviceText(advice, line), chart, () -> AdvicePicture.of(advice), out, err);
@@ -111,9 +114,12 @@ public final class AdviseCommand implements Command {
     }
 
     /** Names as the table has them; a name that means nothing is refused. */
-    private static Set<String> kept(Arguments arguments, IngredientTable table) {
+    private static Set<String> kept(Arguments arguments, IngredientTable table, Design design) {
         Set<String> names = new LinkedHashSet<>();
         for (String name : arguments.texts(KEEP)) {
+            if (table.find(name) instanceof Lookup.Unknown) {
+                throw unknown(name, table, design);
+            }
             try {
                 names.add(table.require(name).ingredient().name());
             } catch (Refusal refusal) {
@@ -121,6 +127,24 @@ public final class AdviseCommand implements Command {
             }
         }
         return names;
+    }
+
+    /** The refusal of a name that nothing has, with those of the recipe. */
+    private static Refusal unknown(String name, IngredientTable table, Design design) {
+        List<String> own = design.recipe().stream()
+                .flatMap(recipe -> recipe.parts().stream())
+                .map(part -> part.ingredient().name())
+                .toList();
+        List<String> all = new ArrayList<>(own);
+        table.all().forEach(ingredient -> all.add(ingredient.name()));
+        String near = NearName.hint(name, all);
+        return new Refusal(
+                "unknown-ingredient",
+                KEEP,
+                name,
+                (own.isEmpty() ? "" : NearName.list(own, "or") + " of the recipe, or ")
+                        + "a name from the table (fizzhull ingredients lists it)",
+                near.isEmpty() ? "Leave " + KEEP + " out, or name what is to stay as it is." : near);
     }
 
     /** {@code 9 of 10}, {@code 9/10} or {@code 90 %}. */

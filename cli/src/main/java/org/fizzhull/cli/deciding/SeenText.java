@@ -5,6 +5,7 @@ import java.util.Map;
 import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Seen;
 import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -32,7 +33,7 @@ final class SeenText {
 
     static Seen read(String option, String text) {
         Seen seen = Seen.nothing();
-        for (String part : text.split(",", -1)) {
+        for (String part : QuantityText.parts(text)) {
             String reading = part.strip();
             if (reading.isEmpty()) {
                 continue;

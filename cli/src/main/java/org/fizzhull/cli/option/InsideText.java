@@ -21,10 +21,9 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
 
     /** Reads one. */
     static InsideText read(String field, String text) {
-        ToppingText.decimalPoint(field, text, ALLOWED);
         double[] value = new double[4];
         boolean[] met = new boolean[4];
-        for (String words : ListValue.parts(text)) {
+        for (String words : QuantityText.parts(text)) {
             nameless(field, words);
             String way = words.endsWith(" up") ? " up" : words.endsWith(" aside") ? " aside" : "";
             int which;

@@ -97,7 +97,7 @@ public final class MakingOptions {
         List<String> files = arguments.texts(RECIPE);
         List<String> changes = new ArrayList<>();
         for (String text : arguments.texts(CHANGE)) {
-            changes.addAll(ListValue.parts(text));
+            changes.addAll(QuantityText.parts(text));
         }
         if (files.isEmpty() && (!changes.isEmpty() || arguments.has(FILL) || arguments.has(PRESS))) {
             throw missing(!changes.isEmpty() ? CHANGE : arguments.has(FILL) ? FILL : PRESS);
@@ -160,11 +160,11 @@ public final class MakingOptions {
     }
 
     private static PressedMould pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
-        int comma = words.lastIndexOf(',');
-        MouldDimensions.Filling filling = comma < 0
-                ? MouldDimensions.Filling.usual(shape)
-                : filling(words, words.substring(comma + 1).strip());
-        String text = comma < 0 ? words : words.substring(0, comma).strip();
+        List<String> parts = QuantityText.parts(words);
+        int last = parts.size() - 1;
+        MouldDimensions.Filling filling =
+                last == 0 ? MouldDimensions.Filling.usual(shape) : filling(words, parts.get(last));
+        String text = last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last));
         if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
             try {
                 return new PressedMould(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);

@@ -33,9 +33,8 @@ final class ToppingText {
 
     /** One layer for each part between commas. */
     List<Topping> read(String text) {
-        decimalPoint(field, text, ALLOWED);
         List<Topping> all = new ArrayList<>();
-        for (String part : ListValue.parts(text)) {
+        for (String part : QuantityText.parts(text)) {
             all.add(one(part, text));
         }
         return all;
@@ -98,23 +97,6 @@ final class ToppingText {
                     "A layer of oil or butter is not computed in this version.");
         }
         return found;
-    }
-
-    /** A comma between digits is a decimal comma, not the end of a part. */
-    static void decimalPoint(String field, String text, String allowed) {
-        for (int i = 1; i + 1 < text.length(); i++) {
-            if (text.charAt(i) == ','
-                    && Character.isDigit(text.charAt(i - 1))
-                    && Character.isDigit(text.charAt(i + 1))) {
-                throw new Refusal(
-                        "comma-decimal",
-                        field,
-                        text,
-                        allowed,
-                        "The decimal sign is a point: write " + text.substring(0, i) + '.' + text.substring(i + 1)
-                                + '.');
-            }
-        }
     }
 
     /** Number of leading words that make the amount: numbers, each followed by or joined to its unit. */

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.option;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +11,7 @@ import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
@@ -94,10 +96,10 @@ final class TypedMeasurement {
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {
-        int comma = rise ? text.indexOf(',') : -1;
-        if (comma >= 0) {
-            return timed(option, text.substring(0, comma), true)
-                    .leaving(left(option, text.substring(comma + 1).trim()));
+        List<String> parts = QuantityText.parts(text);
+        if (rise && parts.size() > 1) {
+            String size = String.join(", ", parts.subList(1, parts.size()));
+            return timed(option, parts.get(0), true).leaving(left(option, size));
         }
         int at = text.indexOf(AT);
         Amount time = TIME.parse(option, at < 0 ? text : text.substring(0, at));

@@ -9,6 +9,7 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
@@ -108,7 +109,7 @@ public final class WeighedOptions {
         return String.join(", ", told);
     }
 
-    /** Pieces between commas; a comma inside brackets or in front of a press belongs to its piece. */
+    /** Pieces between commas; a comma inside brackets, a number or in front of a press belongs to its piece. */
     private static List<String> apart(String text) {
         List<String> pieces = new ArrayList<>();
         int depth = 0;
@@ -116,7 +117,7 @@ public final class WeighedOptions {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             depth += c == '(' ? 1 : c == ')' ? -1 : 0;
-            if (c == ',' && depth == 0) {
+            if (c == ',' && depth == 0 && !QuantityText.commaInNumber(text, i)) {
                 pieces.add(text.substring(from, i).strip());
                 from = i + 1;
             }

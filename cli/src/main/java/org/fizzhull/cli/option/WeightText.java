@@ -5,6 +5,7 @@ import java.util.List;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Unit;
 
 /**
@@ -35,14 +36,9 @@ final class WeightText {
         return WEIGHT.parse(option, parts(text).get(0)).step();
     }
 
-    /** The weights; the whole text where a part of it has no unit, as in 138,5 g. */
+    /** The weights; the whole text where a part of it is empty. */
     private static List<String> parts(String text) {
-        if (text.indexOf(',') < 0) {
-            return List.of(text);
-        }
-        List<String> parts =
-                Arrays.stream(text.split(",", -1)).map(String::strip).toList();
-        boolean units = parts.stream().allMatch(part -> part.chars().anyMatch(Character::isLetter));
-        return units ? parts : List.of(text);
+        List<String> parts = QuantityText.parts(text);
+        return parts.contains("") ? List.of(text) : parts;
     }
 }

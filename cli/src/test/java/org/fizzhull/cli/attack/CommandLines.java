@@ -50,6 +50,18 @@ final class CommandLines {
             List.of("bath", "baths"),
             List.of("no-fizz", "measured-fizz", "measured-rise"));
 
+    /** What a workshop measures, which some lines give together. */
+    private static final List<String> MEASURED = List.of(
+            "bench",
+            "log",
+            "weighed",
+            "measured-fizz",
+            "measured-rise",
+            "measured-lift",
+            "measured-result",
+            "scale",
+            "air");
+
     private static final Set<String> SELDOM = Set.of("help", "version");
     private static final Set<String> WRITTEN = Set.of("chart", "report", "out");
 
@@ -101,6 +113,9 @@ final class CommandLines {
                     choose(dice, command, other, chosen);
                 }
             }
+        }
+        for (int i = dice.once(8) ? 2 + dice.below(5) : 0; i > 0; i--) {
+            choose(dice, command, dice.of(MEASURED), chosen);
         }
         if (dice.once(2)) {
             choose(dice, command, "json", chosen);

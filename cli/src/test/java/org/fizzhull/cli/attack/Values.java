@@ -39,13 +39,15 @@ final class Values {
                         "shrink film", "cling film", "polyethylene bag", "polypropylene bag", "jar", "none", "paper"));
         put(
                 "room",
-                dice -> dice.spread(0.1, 1e5) + " m3"
-                        + dice.of(
-                                "",
-                                ", 0.5 changes/h",
-                                ", 0 changes/h, dehumidifier 300 g/d",
-                                ", 100 changes/h",
-                                ", dehumidifier 1 L/h"));
+                dice -> dice.once(6)
+                        ? dice.of("8 x 8 x 8 ft", "2x3x4", "3 m x 4 m x 250 cm", "1e9 x 1e9 x 1e9 m", "x", "25,5 m3")
+                        : dice.spread(0.1, 1e5) + " m3"
+                                + dice.of(
+                                        "",
+                                        ", 0.5 changes/h",
+                                        ", 0 changes/h, dehumidifier 300 g/d",
+                                        ", 100 changes/h",
+                                        ", dehumidifier 1 L/h"));
         put("pieces", dice -> Integer.toString((int) dice.spread(1, 100_000)));
         put("bath", Values::bath);
         put("bath-salt", dice -> number(dice.spread(0.1, 30_000)) + " g");
@@ -54,6 +56,7 @@ final class Values {
         put("measured-fizz", dice -> stopwatch(dice, 10, 3600) + at(dice));
         put("measured-rise", dice -> stopwatch(dice, 1, 1000) + at(dice) + dice.of("", "", ", 40 mm left"));
         put("measured-lift", dice -> weight(dice, 0.6, 1.3) + " after " + number(dice.spread(1, 60)) + " s" + at(dice));
+        put("measured-result", dice -> dice.of("sank", "floated", "rose", "Sank", "flew") + at(dice));
         put("weighed", this::weighed);
         put("on-top", Values::topping);
         put("inside", this::inside);
@@ -61,14 +64,51 @@ final class Values {
                 "tap-alkalinity",
                 dice -> dice.of("2 mmol/L", "0 mmol/L", "100 mmol/L", "120 mg/L as CaCO3", "14 dKH", "5.1 mmol/L"));
         put("seed", dice -> dice.of("1", "0", "-1", "9223372036854775807", "-9223372036854775808", "77"));
-        put("samples", dice -> dice.of("128", "128", "128", "128", "0", "0", "64", "127"));
+        put(
+                "samples",
+                dice -> dice.of(
+                        "128",
+                        "128",
+                        "128",
+                        "128",
+                        "0",
+                        "0",
+                        "64",
+                        "127",
+                        "1",
+                        "-0",
+                        "+128",
+                        "00128",
+                        "128.0",
+                        "1048577",
+                        "\uff11\uff12\uff18"));
         put("threads", dice -> dice.of("1", "2", "8"));
         put("mix-size", dice -> number(dice.spread(1, 5000)) + " g");
         put(
                 "start",
-                dice -> dice.of("2026-08-14 18:30", "2026-02-28 23:59", "+999999999-12-31 23:59", "0001-01-01 00:00"));
-        put("sell-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "+999999999-12-31 23:59", "9999-12-31"));
-        put("ready-by", dice -> dice.of("2026-08-20", "2026-08-14 18:31", "9999-12-31"));
+                dice -> dice.of(
+                        "2026-08-14 18:30",
+                        "2026-02-28 23:59",
+                        "+999999999-12-31 23:59",
+                        "0001-01-01 00:00",
+                        "-999999999-01-01 00:00",
+                        "1582-10-10 12:00",
+                        "2026-08-14 24:00",
+                        "2026-12-31T23:59",
+                        "0000-01-01 00:00"));
+        put(
+                "sell-by",
+                dice -> dice.of(
+                        "2026-08-20",
+                        "2026-08-14 18:31",
+                        "+999999999-12-31 23:59",
+                        "9999-12-31",
+                        "0001-01-01",
+                        "-0001-12-31",
+                        "2028-02-29"));
+        put(
+                "ready-by",
+                dice -> dice.of("2026-08-20", "2026-08-14 18:31", "9999-12-31", "+999999999-12-31", "0001-01-01"));
         put("log", files::log);
         put("chart", dice -> files.written(dice, ".svg", ".svg", ".svg", ".png"));
         put("report", dice -> files.written(dice, ".html"));
@@ -79,14 +119,27 @@ final class Values {
         put("sort", dice -> dice.of("float", "fizz", "dry", "cost"));
         put("saw", dice -> dice.of(SIGNS));
         put("seen", this::seen);
-        put("date", dice -> dice.of("2026-08-14", "2026-02-29", "today", "9999-12-31", "0000-00-00"));
+        put(
+                "date",
+                dice -> dice.of(
+                        "2026-08-14",
+                        "2026-02-29",
+                        "today",
+                        "9999-12-31",
+                        "0000-00-00",
+                        "0001-01-01",
+                        "+10000-01-01",
+                        "-999999999-01-01"));
         put("files", dice -> files.folder().toString());
         put("scale", dice -> dice.of("0.1 g", "1 g", "0.01 g", "5 g"));
         put("units", dice -> dice.of("us", "metric", "as-given"));
         put("powders", files::powders);
         put("bench", dice -> dice.once(4) ? files.recipe(dice) : files.bench(dice));
-        put("goal", dice -> dice.of("9 of 10", "1 of 2", "99 of 100"));
-        put("keep", dice -> dice.of("water", "kaolin", "citric acid", "sodium bicarbonate"));
+        put(
+                "goal",
+                dice -> dice.of(
+                        "9 of 10", "1 of 2", "99 of 100", "999999 of 1000000", "1e-9 %", "99.9999999 %", "1/3"));
+        put("keep", dice -> dice.of("water", "kaolin", "citric acid", "sodium bicarbonate", "sand", ""));
     }
 
     private void put(String option, Function<Dice, String> maker) {

@@ -148,7 +148,8 @@ final class Workspace {
     }
 
     private String read(Dice dice, String end, String text, int spoiltOneIn) {
-        return read(dice, end, text.getBytes(StandardCharsets.UTF_8), spoiltOneIn);
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return read(dice, end, dice.once(6) ? FileHabits.bytes(dice, bytes) : bytes, spoiltOneIn);
     }
 
     private String read(Dice dice, String end, byte[] bytes, int spoiltOneIn) {

@@ -177,6 +177,17 @@ class AdviseCommandTest {
         }
     }
 
+    /** A name that means nothing is answered with those of the recipe. */
+    @Test
+    void whatCannotBeKeptIsRefusedWithWhatCan() throws IOException {
+        CommandRun run = run("advise", words("harbour-clay", "--shape \"" + BALL + "\" --fill \"150 g\" --keep sand"));
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err())
+                .startsWith("fizzhull: --keep: read sand;")
+                .contains("kaolin")
+                .contains("of the recipe");
+    }
+
     @Test
     void aGoalThatIsNoneIsRefused() throws IOException {
         for (String goal : List.of("10 of 10", "0 of 3", "most", "9 out of 10")) {

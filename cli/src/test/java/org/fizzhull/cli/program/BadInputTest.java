@@ -102,7 +102,7 @@ class BadInputTest {
         shape(all, "out-of-range", "dome(diameter=80 mm, height=50 mm)", "40 mm");
         shape(all, "out-of-range", "ring(diameter=50 mm, tube=30 mm)", "tube");
         shape(all, "out-of-range", "star(points=2, diameter=80 mm, inner=45 mm, height=30 mm)", "points");
-        shape(all, "missing-key", "sphere(diameter=6,5 cm)", "6.5 cm");
+        shape(all, "comma-decimal", "sphere(diameter=6,5 cm)", "6.5 cm");
         // bath
         ball(all, "out-of-range", List.of("100 C", "100 F"), "--bath", "100 C");
         ball(all, "missing-unit", List.of("38 C"), "--bath", "38");
@@ -268,6 +268,7 @@ class BadInputTest {
                 "9.5 g/cm3");
         ball(all, "out-of-range", List.of("--bath-salt", "1 kg"), "--bath-salt", "-1 kg");
         ball(all, "comma-decimal", List.of("38.5"), "--bath", "38,5 C");
+        ball(all, "comma-decimal", List.of("Write 62.5 s, with"), "--measured-rise", "62,5 s, 40 mm left");
         ball(all, "spread-not-allowed", List.of("one value"), "--bath", "36 to 38 C");
         ball(all, "not-a-number", List.of("digits"), "--samples", "\u0664\u0660\u0669\u0666");
         ball(all, "not-a-number", List.of("digits"), "--samples", "1e4");

@@ -1,5 +1,6 @@
 package org.fizzhull.drying.run;
 
+import java.util.List;
 import java.util.Locale;
 import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.quantity.Allowed;
@@ -57,12 +58,12 @@ public final class RoomText {
                     "1 or more",
                     "Count the pieces that dry in the room.");
         }
-        String[] parts = parts(text);
-        double volume = VOLUME.parseExact(field, parts[0]);
+        List<String> parts = QuantityText.parts(text);
+        double volume = volume(field, parts.get(0));
         double changes = Double.NaN;
         double dryer = Double.NaN;
-        for (int i = 1; i < parts.length; i++) {
-            String part = parts[i].toLowerCase(Locale.ROOT);
+        for (int i = 1; i < parts.size(); i++) {
+            String part = parts.get(i).toLowerCase(Locale.ROOT);
             if (part.startsWith(DRYER) && Double.isNaN(dryer)) {
                 dryer = rate(field, text, part.substring(DRYER.length()).strip());
             } else if (part.contains(CHANGES) && Double.isNaN(changes)) {
@@ -77,6 +78,34 @@ public final class RoomText {
                 Double.isNaN(dryer) ? 0 : dryer,
                 SET_POINT,
                 pieces);
+    }
+
+    /** The volume, m3; three sides are refused with the volume that they make. */
+    private static double volume(String field, String text) {
+        String[] sides = text.split("[x×*]", -1);
+        if (sides.length != 3) {
+            return VOLUME.parseExact(field, text);
+        }
+        String hint = "Multiply length, width and height.";
+        try {
+            // the unit may stand behind the last side alone: 8 x 8 x 8 ft
+            Unit unit = Unit.METRE;
+            double product = 1;
+            for (int i = 2; i >= 0; i--) {
+                boolean alone = BareNumber.of(sides[i].strip()).isPresent();
+                if (i == 2 && sides[i].strip().endsWith(Unit.FOOT.symbol())) {
+                    unit = Unit.FOOT;
+                }
+                String side = alone ? sides[i] + unit.symbol() : sides[i];
+                product *= QuantityText.parseExact(field, side, Dimension.LENGTH);
+            }
+            Unit cubed = unit == Unit.FOOT ? Unit.CUBIC_FOOT : Unit.CUBIC_METRE;
+            VOLUME.check(field, product);
+            hint = "Multiply length, width and height: " + QuantityText.rounded(product, cubed, 4) + ".";
+        } catch (Refusal noRoom) {
+            // sides that make no room: the hint names none
+        }
+        throw new Refusal("unreadable-room", field, text, FORM, hint);
     }
 
     /** Air changes, 1/s, of a part such as {@code 0.5 changes/h}. */
@@ -113,22 +142,6 @@ public final class RoomText {
             case "d", "day" -> 86400;
             default -> throw refusal(field, text);
         };
-    }
-
-    /** The parts between commas, without the blanks around them. */
-    private static String[] parts(String text) {
-        int count = 1;
-        for (int i = 0; i < text.length(); i++) {
-            count += text.charAt(i) == ',' ? 1 : 0;
-        }
-        String[] parts = new String[count];
-        int from = 0;
-        for (int i = 0; i < count; i++) {
-            int comma = text.indexOf(',', from);
-            parts[i] = text.substring(from, comma < 0 ? text.length() : comma).strip();
-            from = comma + 1;
-        }
-        return parts;
     }
 
     /** What is told of a text that is no room. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fizzhull.quantity.PrintableText;
+import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.listing.ShapeKind;
 import org.fizzhull.shape.listing.ShapeParameter;
@@ -19,7 +20,7 @@ import org.fizzhull.shape.size.SizeCheck;
  *
  * <p>Names and keys are read without regard to capitals and blanks around them; values are not yet looked at. What does
  * not fit the form is refused with the correction that the mistake suggests: a parenthesis left out, a colon for the
- * equals sign, a decimal comma, a value without its key. Codes: missing-value, not-a-shape, extra-text, unbalanced,
+ * equals sign, a value without its key. A comma inside a number stays in its value, whose reader refuses it. Codes: missing-value, not-a-shape, extra-text, unbalanced,
  * missing-key, repeated-key.
  *
  * @param name name of the kind, in small letters
@@ -73,7 +74,7 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
                 quoted = !quoted;
             } else if (!quoted && c == '(') {
                 throw refused("unbalanced", all, "A second ( stands inside; names that hold one go in double quotes.");
-            } else if (!quoted && (c == ',' || c == ')')) {
+            } else if (!quoted && (c == ')' || (c == ',' && !QuantityText.commaInNumber(all, i)))) {
                 // an item ends here; a call without any item is allowed
                 boolean last = c == ')';
                 String item = all.substring(start, i).trim();
@@ -88,7 +89,10 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
         }
         throw quoted
                 ? refused("unbalanced", all, "A double quote is opened and not closed.")
-                : refused("unbalanced", all, "Close the parenthesis: " + shown(all) + ").");
+                : refused(
+                        "unbalanced",
+                        all,
+                        "Close the parenthesis" + (reads(all + ")") ? ": " + all + ")." : " at the end."));
     }
 
     /** Reads one item between commas, {@code key=value}. */
@@ -118,11 +122,6 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
                     + shown(item.substring(0, colon).trim() + "="
                             + item.substring(colon + 1).trim()) + ".";
         }
-        // a decimal comma has cut one number into two items
-        String before = values.isEmpty() ? "" : values.get(values.size() - 1);
-        if (!before.isEmpty() && digit(before.charAt(before.length() - 1)) && digit(item.charAt(0))) {
-            return "The decimal sign is a point: " + shown(before + "." + item) + ".";
-        }
         return "Say what " + shown(item) + " measures: " + named(item) + ".";
     }
 
@@ -136,9 +135,25 @@ record ShapeCall(String name, List<String> keys, List<String> values) {
             only = parameter.required() ? parameter : only;
         }
         if (only != null && needed == 1 && digit(item.charAt(0))) {
-            return name + "(" + only.key() + "=" + shown(item) + ")";
+            String whole = name + "(" + only.key() + "=" + item + ")";
+            if (reads(whole)) {
+                return whole;
+            }
         }
         return ShapeText.exampleOf(name);
+    }
+
+    /** Whether a text that is to be proposed is a shape, and a message shows all of it. */
+    private static boolean reads(String proposal) {
+        if (proposal.length() > LONGEST_SHOWN) {
+            return false;
+        }
+        try {
+            ShapeText.read(proposal);
+            return true;
+        } catch (Refusal refusal) {
+            return false;
+        }
     }
 
     /** The letters a text begins with. */

@@ -14,6 +14,7 @@ import org.fizzhull.drying.run.RoomText;
 import org.fizzhull.quantity.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A closed room with many pieces. */
@@ -74,6 +75,23 @@ class RoomTest {
         assertThat(RoomText.parse("room", "8000 L", 1).volume()).isCloseTo(8, within(1e-12));
         assertThat(RoomText.parse("room", "25 m3, dehumidifier 0.3 L/day, 1 changes/h", 1))
                 .isEqualTo(new ClosedRoom(25, 1.0 / 3600, 0.3 / 86400, 0.5, 1));
+    }
+
+    /** By hand: 8 ft cubed is 512 ft3, 2 x 3 x 4 m are 24 m3; a comma behind a unit parts, one between digits does not. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "8 x 8 x 8 ft | Multiply length, width and height: 512 ft3.",
+                "2 m x 3 m x 4 m | Multiply length, width and height: 24 m3.",
+                "2x3×400 cm | Multiply length, width and height: 24 m3.",
+                "0 x 3 x 4 m | Multiply length, width and height.",
+                "25,5 m3,0.5 changes/h | Write 25.5 m3, with a point."
+            })
+    void mendsASize(String text, String hint) {
+        assertThatThrownBy(() -> RoomText.parse("room", text, 1))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.hint()).isEqualTo(hint));
     }
 
     @ParameterizedTest
