@@ -44,10 +44,10 @@ def reading(d, felt):
     return 1e3 * (b.mass - gone + held)
 
 
-def likelihood(shown, expected, error):
+def likelihood(shown, expected, error, chance):
     """Whether the plume is felt is one thing for all dunks."""
-    felt, not_ = (np.exp(-0.5 * np.sum([((r - e) / error) ** 2 for r in shown], axis=0)) for e in expected)
-    return FELT * felt + (1 - FELT) * not_
+    felt, unfelt = (np.exp(-0.5 * np.sum([((r - e) / error) ** 2 for r in shown], axis=0)) for e in expected)
+    return chance * felt + (1 - chance) * unfelt
 
 
 def interval(values, order, weight):
@@ -56,7 +56,8 @@ def interval(values, order, weight):
 
 
 @functools.cache
-def table(size_mm, error, dunks):
+def table(size_mm, error, dunks, felt=FELT, own_dunked=OWN):
+    """Narrowed and inside; the last two are the chance that the plume is felt and the dunked piece's own difference, m across."""
     rng = np.random.default_rng(7)
 
     def believed(n, seed):
@@ -67,20 +68,21 @@ def table(size_mm, error, dunks):
     prior = believed(DRAWS, 11)
     before = spare(prior)
     width = np.subtract(*np.percentile(before, (97.5, 2.5)))
-    own = 0.5 * 993 * area(np.pi / 6 * 0.065**3) * OWN * 1e3
+    face = 0.5e3 * 993 * area(np.pi / 6 * 0.065**3)
+    own, own_dunked = face * OWN, face * own_dunked
     after = before + own * rng.standard_normal(DRAWS)
     order = np.argsort(after)
     dunked = dict(prior, scale=0 * prior["scale"])
-    expected = [reading(dunked, felt) for felt in (True, False)]
+    expected = [reading(dunked, of) for of in (True, False)]
     truth = believed(TRUTHS, 13)
     again = [dict(truth, scale=0.5e-3 * rng.standard_normal(TRUTHS)) for _ in range(dunks + 1)]
-    shows = [[reading(d, felt) for felt in (True, False)] for d in again[1:]]
+    shows = [[reading(d, of) for of in (True, False)] for d in again[1:]]
     following = spare(again[0]) + own * rng.standard_normal(TRUTHS)
     widths, inside = [], 0
     for i in range(TRUTHS):
-        felt = 0 if rng.random() < FELT else 1
-        shown = [s[felt][i] + own * rng.standard_normal() + error * rng.standard_normal() for s in shows]
-        low, high = interval(after, order, likelihood(shown, expected, np.hypot(own, error)))
+        one = 0 if rng.random() < felt else 1
+        shown = [s[one][i] + own_dunked * rng.standard_normal() + error * rng.standard_normal() for s in shows]
+        low, high = interval(after, order, likelihood(shown, expected, np.hypot(own_dunked, error), felt))
         widths.append(high - low)
         inside += low <= following[i] <= high
     return np.median(widths) / width, inside
@@ -94,3 +96,7 @@ if __name__ == "__main__":
     main("dunk", {"dunk-width": lambda i, _: found(i)[0]})
     for row in rows("dunk"):
         print(row["id"], "next pieces inside: %d of %d" % (found(Inputs(row["inputs"]))[1], TRUTHS))
+    for size in (0.2, 1):
+        for error in (1, 1.5, 2):
+            without = [table(size, error, 1, *of)[0] for of in ((FELT, OWN), (1, OWN), (FELT, 0), (1, 0))]
+            print("size to %g mm, reading to %g g: %.2f; plume felt %.2f, balls alike %.2f, both %.2f" % (size, error, *without))

@@ -1,7 +1,6 @@
 package org.fizzhull.learn;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Source;
@@ -114,10 +113,13 @@ public record LearnedDraws(List<Input> inputs, List<List<Double>> draws) {
      */
     private List<List<Double>> values(List<Prior> priors) {
         int by = Math.max(0, inputs.indexOf(Input.BUBBLE_SIZE));
-        return draws.stream()
-                .sorted(Comparator.comparingDouble(draw -> draw.get(by)))
-                .map(draw -> values(draw, priors))
-                .toList();
+        List<List<Double>> sorted = new ArrayList<>(draws);
+        sorted.sort((one, other) -> Double.compare(one.get(by), other.get(by)));
+        List<List<Double>> values = new ArrayList<>(sorted.size());
+        for (List<Double> draw : sorted) {
+            values.add(values(draw, priors));
+        }
+        return values;
     }
 
     /** One draw of scores in the units of the inputs. */
@@ -162,7 +164,11 @@ public record LearnedDraws(List<Input> inputs, List<List<Double>> draws) {
 
     /** Scores of input k, by draw. */
     private double[] column(int k) {
-        return draws.stream().mapToDouble(draw -> draw.get(k)).toArray();
+        double[] scores = new double[draws.size()];
+        for (int i = 0; i < scores.length; i++) {
+            scores[i] = draws.get(i).get(k);
+        }
+        return scores;
     }
 
     /**

@@ -2,6 +2,7 @@ package org.fizzhull.learn;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Factor;
@@ -43,20 +44,33 @@ final class LearnedInputs {
      * @throws Refusal {@code unknown-name} for an input that no bench holds
      */
     static List<Prior> priors(List<Input> inputs) {
-        List<Factor> rows = of(true);
+        List<Factor> bath = of(false);
         List<Prior> priors = new ArrayList<>(inputs.size());
         for (Input input : inputs) {
-            priors.add(rows.stream()
-                    .filter(row -> row.input() == input)
-                    .findFirst()
-                    .orElseThrow(() -> new Refusal(
-                            "unknown-name",
-                            "factors",
-                            input.label(),
-                            "names that learn writes",
-                            "Let learn write the bench file anew."))
-                    .prior());
+            Optional<Prior> prior = prior(bath, input);
+            if (prior.isEmpty()) {
+                prior = prior(of(true), input);
+            }
+            if (prior.isEmpty()) {
+                throw new Refusal(
+                        "unknown-name",
+                        "factors",
+                        input.label(),
+                        "names that learn writes",
+                        "Let learn write the bench file anew.");
+            }
+            priors.add(prior.get());
         }
         return priors;
+    }
+
+    /** The prior of an input among rows. */
+    private static Optional<Prior> prior(List<Factor> rows, Input input) {
+        for (Factor row : rows) {
+            if (row.input() == input) {
+                return Optional.of(row.prior());
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -62,6 +62,10 @@ public final class PrintableText {
      */
     public static int hiddenAt(String text) {
         for (int i = 0; i < text.length(); ) {
+            if (plain(text.charAt(i))) {
+                i++;
+                continue;
+            }
             int c = text.codePointAt(i);
             if (c != '\n' && c != '\r' && c != '\t' && hidden(c)) {
                 return i;
@@ -74,12 +78,16 @@ public final class PrintableText {
     /** Whether a text is printable ASCII alone: the usual case, which needs no copy. */
     private static boolean plain(String text) {
         for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c < ' ' || c > '~') {
+            if (!plain(text.charAt(i))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Printable ASCII. */
+    private static boolean plain(char c) {
+        return c >= ' ' && c <= '~';
     }
 
     /** Controls, line separators, halves of pairs, no characters at all, and formats but for the joiners of scripts. */

@@ -201,7 +201,8 @@ public record BenchFile(
 
     private static List<List<Double>> draws(YamlMap top, YamlMap.Entry entry) {
         List<List<Double>> draws = new ArrayList<>();
-        for (String row : top.text(entry).lines().toList()) {
+        String rows = top.text(entry);
+        for (String row : rows.isEmpty() ? new String[0] : rows.split("\n")) {
             List<Double> draw = new ArrayList<>();
             StringTokenizer numbers = new StringTokenizer(row);
             while (numbers.hasMoreTokens()) {

@@ -3,6 +3,7 @@ package org.fizzhull.cli.file;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;
 import org.snakeyaml.engine.v2.events.CollectionEndEvent;
 import org.snakeyaml.engine.v2.events.CollectionStartEvent;
@@ -66,35 +67,39 @@ final class CheckedEvents implements Parser {
     }
 
     private void look(Event event) {
-        int at = event.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
-        boolean anchored = event instanceof NodeEvent node && node.getAnchor().isPresent();
-        if (event instanceof AliasEvent || anchored) {
-            throw new Refusal(
-                            "unreadable",
-                            file,
-                            "an anchor or alias (& or *)",
-                            "plain lines",
-                            "Write the lines out where they belong.")
-                    .at(file, at);
+        if (event instanceof AliasEvent
+                || event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+            throw refused(
+                    event,
+                    "unreadable",
+                    "an anchor or alias (& or *)",
+                    "plain lines",
+                    "Write the lines out where they belong.");
         }
         depth += event instanceof CollectionStartEvent ? 1 : event instanceof CollectionEndEvent ? -1 : 0;
         if (depth > DEEPEST) {
-            throw new Refusal(
-                            "unreadable",
-                            file,
-                            "brackets or lines more than " + DEEPEST + " levels deep",
-                            "a name and a value on each line",
-                            "A recipe has sections and their lines, no more.")
-                    .at(file, at);
+            throw refused(
+                    event,
+                    "unreadable",
+                    "brackets or lines more than " + DEEPEST + " levels deep",
+                    "a name and a value on each line",
+                    "A recipe has sections and their lines, no more.");
         }
-        if (event instanceof ScalarEvent scalar && PrintableText.hiddenAt(scalar.getValue()) >= 0) {
-            throw new Refusal(
-                            "unreadable",
-                            file,
-                            scalar.getValue(),
-                            "characters that can be seen",
-                            "Type the name or value anew.")
-                    .at(file, at);
+        // the text of the file was looked at before; what else a value may hold comes from an escape in double quotes
+        if (event instanceof ScalarEvent scalar
+                && scalar.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
+                && PrintableText.hiddenAt(scalar.getValue()) >= 0) {
+            throw refused(
+                    event,
+                    "hidden-character",
+                    scalar.getValue(),
+                    "text in which every character can be seen",
+                    "Leave out the escape behind the backslash.");
         }
+    }
+
+    private Refusal refused(Event event, String code, String read, String allowed, String hint) {
+        int line = event.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+        return new Refusal(code, file, read, allowed, hint).at(file, line);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.file;
 
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -79,7 +80,7 @@ public final class TextFile {
                                 ? "This is a folder: write the name of a file in it."
                                 : "This is a pipe or a device: save what comes out of it as a file first.");
             }
-            try (InputStream in = Files.newInputStream(path)) {
+            try (InputStream in = new FileInputStream(path.toFile())) {
                 byte[] bytes = in.readNBytes(LONGEST + 1);
                 if (bytes.length > LONGEST) {
                     throw new Refusal(

@@ -3,11 +3,13 @@ package org.fizzhull.cli.file;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.composer.Composer;
+import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -15,6 +17,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import org.snakeyaml.engine.v2.schema.FailsafeSchema;
 
 /**
  * A list of {@code name: value} lines of a YAML (or JSON) file that still knows where each stands. Scalars stay the text
@@ -40,8 +43,11 @@ final class YamlMap {
 
     /** The top of a file. */
     static YamlMap read(String file, String text) {
-        LoadSettings settings =
-                LoadSettings.builder().setLabel(file).setUseMarks(true).build();
+        LoadSettings settings = LoadSettings.builder()
+                .setLabel(file)
+                .setUseMarks(true)
+                .setSchema(new FailsafeSchema())
+                .build();
         Node top;
         try {
             CheckedEvents events = new CheckedEvents(file, settings, text);
@@ -118,24 +124,7 @@ final class YamlMap {
                             "Check the indentation of the lines below it."),
                     entry.line());
         }
-        return seen(scalar.getValue().strip(), entry.name(), entry.line());
-    }
-
-    /** An escape in double quotes may hold what cannot be seen; the text of the file cannot. */
-    private String seen(String text, String field, int line) {
-        if (PrintableText.hiddenAt(text) >= 0) {
-            throw hidden(text, field).at(file, line);
-        }
-        return text;
-    }
-
-    private static Refusal hidden(String text, String field) {
-        return new Refusal(
-                "hidden-character",
-                field,
-                text,
-                "text in which every character can be seen",
-                "Leave out the escape behind the backslash.");
+        return scalar.getValue().strip();
     }
 
     /** The texts of a list, {@code [a, b]} or lines with dashes; one text for a single value. */
@@ -182,9 +171,6 @@ final class YamlMap {
                         .at(file, at);
             }
             String name = key.getValue().strip();
-            if (PrintableText.hiddenAt(name) >= 0) {
-                throw hidden(name, field).at(file, at);
-            }
             if (name.equals("<<")) {
                 throw new Refusal("unreadable", field, "<<", "a name and a colon", "Write the lines out.").at(file, at);
             }
@@ -225,7 +211,8 @@ final class YamlMap {
     }
 
     private static int lineOf(Node node) {
-        return node.getStartMark().map(mark -> mark.getLine() + 1).orElse(0);
+        Optional<Mark> start = node.getStartMark();
+        return start.isPresent() ? start.get().getLine() + 1 : 0;
     }
 
     private static String lineOf(String text, int line) {

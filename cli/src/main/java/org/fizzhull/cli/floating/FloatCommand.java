@@ -1,6 +1,7 @@
 package org.fizzhull.cli.floating;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.option.Arguments;
@@ -11,6 +12,7 @@ import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.DrawOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.text.HeldUnderDrawing;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.Observations;
@@ -33,6 +35,11 @@ public final class FloatCommand implements Command {
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --recipe cli/src/doc/recipes/lemon.yaml --fill 146 g +- 3 g",
             "fizzhull float --shape \"sphere(diameter=65 mm)\" --mass 142 g --measured-rise 95 s at 150 g",
         };
+    }
+
+    @Override
+    public List<String> drawing() {
+        return HeldUnderDrawing.LINES;
     }
 
     @Override

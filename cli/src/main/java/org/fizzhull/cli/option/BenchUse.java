@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.cli.file.BenchFile;
+import org.fizzhull.cli.file.OwnPowder;
+import org.fizzhull.cli.file.WrittenLine;
 import org.fizzhull.evidence.Notice;
 
 /**
@@ -44,18 +46,9 @@ public final class BenchUse {
         }
         List<String> counted = new ArrayList<>();
         List<String> passed = new ArrayList<>();
-        items(bench).forEach((key, all) -> {
-            Map<String, Integer> reasons = new LinkedHashMap<>();
-            all.forEach(item -> reasons.merge(items.getOrDefault(item, rest), 1, Integer::sum));
-            reasons.forEach((why, count) -> {
-                String many = all.size() > 1 ? count + " of " + all.size() : "";
-                if (why.isEmpty()) {
-                    counted.add(key + (many.isEmpty() ? "" : " (" + many + ")"));
-                } else {
-                    passed.add(key + " (" + many + (many.isEmpty() ? "" : ": ") + why + ")");
-                }
-            });
-        });
+        for (Map.Entry<String, List<Object>> key : items(bench).entrySet()) {
+            tell(key.getKey(), key.getValue(), counted, passed);
+        }
         if (counted.isEmpty() && passed.isEmpty()) {
             return Optional.empty();
         }
@@ -65,20 +58,55 @@ public final class BenchUse {
                         + (passed.isEmpty() ? "." : "; not used: " + String.join(", ", passed) + ".")));
     }
 
+    /** Adds what is said of the items of one key: how many count, and how many do not for each reason. */
+    private void tell(String key, List<Object> all, List<String> counted, List<String> passed) {
+        Map<String, Integer> reasons = new LinkedHashMap<>();
+        for (Object item : all) {
+            String why = items.getOrDefault(item, rest);
+            reasons.put(why, reasons.getOrDefault(why, 0) + 1);
+        }
+        for (Map.Entry<String, Integer> reason : reasons.entrySet()) {
+            String why = reason.getKey();
+            String many = all.size() > 1 ? reason.getValue() + " of " + all.size() : "";
+            if (why.isEmpty()) {
+                counted.add(key + (many.isEmpty() ? "" : " (" + many + ")"));
+            } else {
+                passed.add(key + " (" + many + (many.isEmpty() ? "" : ": ") + why + ")");
+            }
+        }
+    }
+
     /** Items of each key that a bench file has, in the order in which they are told. */
     private static Map<String, List<Object>> items(BenchFile bench) {
         Map<String, List<Object>> items = new LinkedHashMap<>();
-        bench.known().learned().ifPresent(learned -> add(items, BenchFile.FACTORS, BenchFile.FACTORS));
-        bench.known().scale().ifPresent(scale -> add(items, BenchFile.SCALE, BenchFile.SCALE));
-        bench.known().hygrometer().ifPresent(spread -> add(items, BenchFile.HYGROMETER, BenchFile.HYGROMETER));
-        bench.weighed().forEach(piece -> add(items, BenchFile.WEIGHED, piece));
-        bench.measured().forEach(measured -> add(items, measured.key(), measured.piece()));
-        bench.logs().forEach(log -> add(items, BenchFile.LOGS, log));
-        bench.powders().forEach(powder -> add(items, BenchFile.POWDERS, powder));
+        if (bench.known().learned().isPresent()) {
+            add(items, BenchFile.FACTORS, BenchFile.FACTORS);
+        }
+        if (bench.known().scale().isPresent()) {
+            add(items, BenchFile.SCALE, BenchFile.SCALE);
+        }
+        if (bench.known().hygrometer().isPresent()) {
+            add(items, BenchFile.HYGROMETER, BenchFile.HYGROMETER);
+        }
+        for (WrittenLine piece : bench.weighed()) {
+            add(items, BenchFile.WEIGHED, piece);
+        }
+        for (BenchFile.Measured measured : bench.measured()) {
+            add(items, measured.key(), measured.piece());
+        }
+        for (BenchFile.Log log : bench.logs()) {
+            add(items, BenchFile.LOGS, log);
+        }
+        for (OwnPowder powder : bench.powders()) {
+            add(items, BenchFile.POWDERS, powder);
+        }
         return items;
     }
 
     private static void add(Map<String, List<Object>> items, String key, Object item) {
-        items.computeIfAbsent(key, name -> new ArrayList<>()).add(item);
+        if (!items.containsKey(key)) {
+            items.put(key, new ArrayList<>());
+        }
+        items.get(key).add(item);
     }
 }

@@ -15,6 +15,11 @@ public interface Command {
     /** Its options, the common ones included. */
     Options spec();
 
+    /** Lines of a drawing below the options of the help page; none as a rule. */
+    default List<String> drawing() {
+        return List.of();
+    }
+
     /** What words free of any option mean, for the help page; empty where the command takes none. */
     default String free() {
         return "";

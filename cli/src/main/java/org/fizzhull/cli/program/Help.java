@@ -39,7 +39,11 @@ final class Help {
             String label = option.hasArg() ? ' ' + option.getArgName() : "";
             table.row("--" + option.getLongOpt() + label, option.getDescription());
         }
-        page.append(table).append("\nTry\n");
+        page.append(table).append('\n');
+        for (String line : command.drawing()) {
+            page.append(line.isEmpty() ? "" : "  " + line).append('\n');
+        }
+        page.append(command.drawing().isEmpty() ? "Try\n" : "\nTry\n");
         for (String example : command.examples()) {
             page.append("  ").append(example).append('\n');
         }

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.text.HeldUnderDrawing;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.quantity.Refusal;
@@ -22,8 +23,10 @@ import org.fizzhull.quantity.Refusal;
  * are written or none, and never over a file that is there.
  */
 public final class StartFolder {
+    private static final String TRIALS = "trials.csv";
+
     /** The files that are written. */
-    public static final List<String> FILES = List.of("recipe.yaml", "moulds.csv", "trials.csv", "next.txt");
+    public static final List<String> FILES = List.of("recipe.yaml", "moulds.csv", TRIALS, "next.txt");
 
     /** What {@code learn} will write there. */
     private static final String BENCH = "bench.yaml";
@@ -55,7 +58,7 @@ public final class StartFolder {
                 Path file = path.resolve(name);
                 try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
                     written.add(file);
-                    out.write(text(name).getBytes(StandardCharsets.UTF_8));
+                    out.write(written(name).getBytes(StandardCharsets.UTF_8));
                 }
             }
             return new StartFolder(folder);
@@ -127,6 +130,17 @@ public final class StartFolder {
                 // it was just made: whoever took the right to delete it, or put something into it, sees it there
             }
         }
+    }
+
+    /** A file as it is written: the sheet for trials has a drawing above its header, as comment. */
+    private static String written(String name) {
+        StringBuilder file = new StringBuilder();
+        if (name.equals(TRIALS)) {
+            for (String line : HeldUnderDrawing.LINES) {
+                file.append(("# " + line).stripTrailing()).append('\n');
+            }
+        }
+        return file.append(text(name)).toString();
     }
 
     private static String text(String name) {

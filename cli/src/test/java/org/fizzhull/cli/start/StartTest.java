@@ -101,11 +101,42 @@ class StartTest {
         Path workshop = folder.resolve("workshop");
         CommandRun.of("start", workshop.toString());
 
-        assertThat(Files.readString(workshop.resolve("trials.csv")).strip().split(",", -1))
+        List<String> lines = Files.readAllLines(workshop.resolve("trials.csv"));
+        assertThat(lines.subList(0, lines.size() - 1)).allMatch(line -> line.startsWith("#"));
+        assertThat(lines.get(lines.size() - 1).split(",", -1))
                 .startsWith("mould", "recipe", "fill_g", "bath_g", "dried_d", "room_C", "room_percent", "bath_C")
                 .contains("result", "rose_after_s", "fizz_s", "press", "across_mm", "mould_water_g", "lift_g")
                 .contains("lift_after_s", "left_mm")
                 .doesNotHaveDuplicates();
+    }
+
+    /** The drawing of a piece held under stands above the header, and lines below it are learned from as before. */
+    @Test
+    void theSheetShowsHowToHoldAPieceUnder() throws IOException {
+        Path workshop = folder.resolve("workshop");
+        CommandRun.of("start", workshop.toString());
+        Path sheet = workshop.resolve("trials.csv");
+        String text = Files.readString(sheet);
+        String help = CommandRun.of("float", "--help").out();
+
+        assertThat(text.lines().filter(line -> line.startsWith("#")))
+                .allMatch(line -> help.contains(line.substring(1).strip()))
+                .noneMatch(line -> line.contains(",") || line.contains(";"))
+                .anyMatch(line -> line.contains("wire hoop"));
+        String header = text.lines().reduce("", (before, line) -> line);
+        String rest =
+                header.substring(header.indexOf("result") + "result".length()).replaceAll("[^,]", "");
+        String ball = "sphere(diameter=65 mm),,,";
+        Files.writeString(
+                sheet, text + ball + "138,,,,38,floated" + rest + '\n' + ball + "152,,,,38,sank" + rest + '\n');
+        CommandRun run = CommandRun.of(
+                "learn",
+                "--trials",
+                sheet.toString(),
+                "--out",
+                workshop.resolve("bench.yaml").toString());
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out()).startsWith("From 2 trials");
     }
 
     @Test

@@ -2,6 +2,7 @@ package org.fizzhull.forecast.question;
 
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -70,26 +71,27 @@ record Dependence(List<Input> inputs, List<List<Double>> draws) implements Seria
     /** The priors of a table, those it holds of these inputs drawn together. */
     List<Prior> join(List<Prior> priors, Factors table) {
         // where each value of a draw belongs: the k-th of an input to its k-th column
-        List<Integer> places = new ArrayList<>();
-        List<Integer> columns = new ArrayList<>();
+        int[] places = new int[inputs.size()];
+        int[] columns = new int[inputs.size()];
+        int held = 0;
         for (int k = 0; k < inputs.size(); k++) {
             Input input = inputs.get(k);
             int nth = Collections.frequency(inputs.subList(0, k), input);
             if (table.row(input).isPresent() && nth < table.row(input).get().columns()) {
-                places.add(k);
-                columns.add(table.column(input) + nth);
+                places[held] = k;
+                columns[held++] = table.column(input) + nth;
             }
         }
-        if (places.isEmpty()) {
+        if (held == 0) {
             return priors;
         }
-        double[][] rows = new double[draws.size()][places.size()];
-        for (int i = 0; i < places.size(); i++) {
-            for (int row = 0; row < rows.length; row++) {
-                rows[row][i] = draws.get(row).get(places.get(i));
+        double[][] rows = new double[draws.size()][held];
+        for (int row = 0; row < rows.length; row++) {
+            List<Double> draw = draws.get(row);
+            for (int i = 0; i < held; i++) {
+                rows[row][i] = draw.get(places[i]);
             }
         }
-        return WholeDraws.join(
-                priors, columns.stream().mapToInt(column -> column).toArray(), rows);
+        return WholeDraws.join(priors, Arrays.copyOf(columns, held), rows);
     }
 }

@@ -102,16 +102,7 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
         int length = y.length / blocks;
         for (int at = 0; at < y.length; at++) {
             int block = at / length;
-            int c = 0;
-            int above = edges.length;
-            while (c < above) {
-                int middle = (c + above) >>> 1;
-                if (x[at] >= edges[middle]) {
-                    c = middle + 1;
-                } else {
-                    above = middle;
-                }
-            }
+            int c = classOf(x[at], edges);
             count[block][c]++;
             sum[block][c] += y[at];
             squares[block] += y[at] * y[at];
@@ -129,6 +120,21 @@ public record CorrelationRatio(double[] firstOrder, double[] error) {
             left[block] += index(n, s, squares[blocks] - squares[block], effective * (blocks - 1) / blocks);
         }
         return index(count[blocks], sum[blocks], squares[blocks], effective);
+    }
+
+    /** The number of borders, in ascending order, that a value reaches, by halving. */
+    private static int classOf(double value, double[] edges) {
+        int c = 0;
+        int above = edges.length;
+        while (c < above) {
+            int middle = (c + above) >>> 1;
+            if (value >= edges[middle]) {
+                c = middle + 1;
+            } else {
+                above = middle;
+            }
+        }
+        return c;
     }
 
     /** Adds so many times one array to another. */
