@@ -68,6 +68,34 @@ class CompareCommandTest {
         return pressed("--moulds", file.toString(), "--json");
     }
 
+    /** Recipes times moulds over baths, dried: the widest table there is fits a window of 25 lines of 80. */
+    @Test
+    void recipesTimesMouldsOverBathsFitAWindow() {
+        CommandRun run = run(
+                "--recipe",
+                LEMON,
+                "--recipe",
+                "src/doc/recipes/harbour-clay.yaml",
+                "--press",
+                "light",
+                "--shape",
+                BALL,
+                "--shape",
+                DOME,
+                "--baths",
+                "homes",
+                "--air",
+                "21 C, 50 %",
+                "--dry-for",
+                "3 d",
+                "--samples",
+                "128");
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(run.out().lines().count()).as(run.out()).isLessThanOrEqualTo(25);
+        assertThat(run.out().lines()).as(run.out()).allMatch(line -> line.length() <= 80);
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("65 mm ball with Harbour clay");
+    }
+
     /** Bounds of the words: likely above 0.66, unlikely below 0.33 (IPCC guidance note, as in {@code Likelihood}). */
     @ParameterizedTest
     @CsvSource({"0.65, relied on", "0.33, relied on", "0.32, is likely", "0.001, is likely"})
