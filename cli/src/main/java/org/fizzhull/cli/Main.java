@@ -16,11 +16,11 @@ public final class Main {
         PrintStream out = stream(FileDescriptor.out);
         PrintStream err = stream(FileDescriptor.err);
         int status = new Program(new FileInputStream(FileDescriptor.in), out, err).run(words);
-        out.flush();
-        err.flush();
         if (out.checkError() && status == 0) {
+            err.println("fizzhull: not all of the answer could be written: the disk is full, or the reader has gone.");
             status = 1;
         }
+        err.flush();
         System.exit(status);
     }
 

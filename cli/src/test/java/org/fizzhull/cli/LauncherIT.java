@@ -1,7 +1,9 @@
 package org.fizzhull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
@@ -38,11 +40,28 @@ class LauncherIT {
         assertThat(refused.err()).isNotBlank().doesNotContain("Exception", "\tat ");
     }
 
+    /** An answer that is cut off is no answer, and a script must see it. */
+    @Test
+    void saysWhereTheAnswerCannotBeWritten() throws IOException {
+        File full = new File("/dev/full");
+        assumeTrue(full.exists(), "no device that is always full");
+
+        Ran ran =
+                Checkout.await(builder(Map.of(), "shapes").redirectOutput(full).start());
+
+        assertThat(ran.status()).isOne();
+        assertThat(ran.err()).contains("could not be written");
+    }
+
     private static Ran start(String... arguments) throws IOException {
         return start(Map.of(), arguments);
     }
 
     private static Ran start(Map<String, String> environment, String... arguments) throws IOException {
+        return Checkout.await(builder(environment, arguments).start());
+    }
+
+    private static ProcessBuilder builder(Map<String, String> environment, String... arguments) throws IOException {
         String[] line = new String[arguments.length + 1];
         line[0] = Path.of("fizzhull").toRealPath().toString();
         System.arraycopy(arguments, 0, line, 1, arguments.length);
@@ -50,6 +69,6 @@ class LauncherIT {
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
         builder.environment().remove("FIZZHULL_JAVA_OPTS");
         builder.environment().putAll(environment);
-        return Checkout.await(builder.start());
+        return builder;
     }
 }

@@ -39,9 +39,11 @@ public record OutputFile(String option, String name, Path path) {
         }
     }
 
-    /** A file name without the ending of its format. */
-    public static String stem(String name) {
-        return name.replaceFirst("(?<=[^./])\\.[A-Za-z0-9]{1,5}$", "");
+    /** A name with another ending; the plain one for a name that is blank or ends as a folder's does. */
+    public static String renamed(String name, String plain, String ending) {
+        String stem = name.replaceFirst("(?<=[^./])\\.[A-Za-z0-9]{1,5}$", "");
+        boolean named = !stem.isBlank() && !stem.endsWith("/") && !stem.endsWith(".");
+        return (named ? stem : plain) + ending;
     }
 
     public void write(byte[] bytes) {

@@ -20,8 +20,7 @@ public record ChartFile(OutputFile file, boolean png) {
         boolean png = text.endsWith(".png");
         if (!png && !text.endsWith(".svg")) {
             String end = lower.endsWith(".png") ? ".png" : ".svg";
-            String stem = OutputFile.stem(text);
-            String name = (stem.isBlank() ? "dome" : stem) + end;
+            String name = OutputFile.renamed(text, "dome", end);
             throw new Refusal("unknown-format", CommonOptions.CHART, text, ALLOWED, "Write " + name + ", for example.");
         }
         return new ChartFile(OutputFile.of(arguments.files(), CommonOptions.CHART, text, ALLOWED), png);

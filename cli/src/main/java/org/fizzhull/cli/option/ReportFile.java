@@ -19,7 +19,7 @@ public record ReportFile(OutputFile file) {
 
     private static ReportFile of(Arguments arguments, String text) {
         if (!text.endsWith(".html")) {
-            String hint = "Write " + (text.isBlank() ? "batch" : OutputFile.stem(text)) + ".html, for example.";
+            String hint = "Write " + OutputFile.renamed(text, "batch", ".html") + ", for example.";
             throw new Refusal("unknown-format", CommonOptions.REPORT, text, ALLOWED, hint);
         }
         return new ReportFile(OutputFile.of(arguments.files(), CommonOptions.REPORT, text, ALLOWED));

@@ -279,6 +279,8 @@ class BadInputTest {
         ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball.SVG");
         ball(all, "unknown-format", List.of("Write ball.svg"), "--chart", "ball");
         ball(all, "unknown-format", List.of("nothing", ".svg"), "--chart", "");
+        ball(all, "unknown-format", List.of("Write dome.svg"), "--chart", ".");
+        ball(all, "unknown-format", List.of("Write batch.html"), "--report", "pages/");
     }
 
     @ParameterizedTest(name = "{2}")
