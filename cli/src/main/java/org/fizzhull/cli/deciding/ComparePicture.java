@@ -133,7 +133,8 @@ public final class ComparePicture {
                 best.isPresent() ? "Take the " + CompareWords.name(comparison, best.get()) : "One to look at";
             case TOO_CLOSE -> "Too close to call";
             case NONE_DRIES -> "None is dry within 60 days";
-            case NONE_FLOATS -> "None is likely to float to the end";
+            case NONE_FLOATS ->
+                CompareSentence.none(CompareSentence.surest(comparison.rows()).floats());
         };
     }
 

@@ -16,6 +16,7 @@ import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
+import org.fizzhull.forecast.Likelihood;
 
 /** The first sentences of a comparison: which one, why, and what the next one would cost. */
 final class CompareSentence {
@@ -66,8 +67,7 @@ final class CompareSentence {
             case NONE_DRIES -> "None of these that is likely to float is dry within 60 days in this air.";
             case NONE_FLOATS -> {
                 ComparedPiece surest = surest(comparison.rows());
-                yield "None of these is likely to float to the end: the surest, the " + name(surest) + ','
-                        + floats(surest) + '.';
+                yield none(surest.floats()) + ": the surest, the " + name(surest) + ',' + floats(surest) + '.';
             }
         };
     }
@@ -75,15 +75,27 @@ final class CompareSentence {
     private String best(ComparedPiece best) {
         boolean poor = best.floats() < Comparison.LIKELY;
         String opening = poor
-                ? "None of these is likely to float to the end; the surest is the " + name(best) + ", with a chance of "
+                ? none(best.floats()) + "; the surest is the " + name(best) + ", with a chance of "
                         + chance(best.floats())
                 : "Take the " + name(best) + ": " + merit(best);
         Optional<ComparedPiece> next = next(best);
         if (next.isEmpty()) {
-            return opening + worst(best) + ". No other of these is likely to float.";
+            return opening + worst(best) + ". None of the others can be relied on to float.";
         }
         return opening + worst(best) + reason(best, next.get()) + ". Next comes the " + name(next.get()) + ": "
                 + behind(best, next.get()) + '.';
+    }
+
+    /**
+     * Said where no row is likely to float (chance below 0.66): one that floats in 65 cases of 100 is not called unlikely, since the
+     * word has its own bound ({@link Likelihood}, below 0.33).
+     *
+     * @param surest the highest chance of all rows to float to the end
+     */
+    static String none(double surest) {
+        return Likelihood.of(surest).compareTo(Likelihood.UNLIKELY) >= 0
+                ? "None of these is likely to float to the end"
+                : "None of these can be relied on to float to the end";
     }
 
     /** What makes it best. */
@@ -138,7 +150,7 @@ final class CompareSentence {
             case COST -> " cost about the same";
         };
         boolean poor = comparison.sort() == SortBy.FLOAT && high < Comparison.LIKELY;
-        String opening = poor ? "Too close to call, and none of these is likely to float: " : "Too close to call: ";
+        String opening = poor ? none(high) + ", and it is too close to call: " : "Too close to call: ";
         return opening + names + what + '.' + tieBreak(level);
     }
 
@@ -211,7 +223,7 @@ final class CompareSentence {
                 .findFirst();
     }
 
-    private static ComparedPiece surest(List<ComparedPiece> rows) {
+    static ComparedPiece surest(List<ComparedPiece> rows) {
         return rows.stream()
                 .max(Comparator.comparingDouble(ComparedPiece::floats))
                 .orElseThrow();

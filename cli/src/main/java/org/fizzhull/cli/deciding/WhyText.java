@@ -106,8 +106,9 @@ public final class WhyText implements Answer {
                         "How often each fault happens (prior weight) and how large it is are assumed: 5 to 15 % more"
                                 + " mix, three times or a third of the pressure, a quarter of the drying time, 30 % of the fizz left,"
                                 + " bubbles half as big, a mould 1 to 3 mm smaller, water four times as deep in the fizzing face, half as much liquid more or"
-                                + " less, a room 18 % damper. A model is taken to be wrong in 2 of 100 cases, a reading to be a slip in 1"
-                                + " of 100. " + sampling.samples() + " draws for each cause, seed " + sampling.seed()
+                                + " less, a room 18 % damper. The models are taken to be wrong in 4 of 100 cases, where any symptom is as"
+                                + " likely as another, a reading to be a slip in 1 of 100. " + sampling.samples()
+                                + " draws for each cause, seed " + sampling.seed()
                                 + "."))
                 .toString();
     }

@@ -8,6 +8,12 @@ public final class Columns {
     private static final String INDENT = "  ";
     private static final String GAP = "  ";
 
+    /** Room on the right, in characters, below which a free text that does not fit goes on a line of its own. */
+    private static final int NARROW = 24;
+
+    /** Where that line begins. */
+    private static final int BELOW = 10;
+
     private final List<List<String>> rows = new ArrayList<>();
 
     /** Of these headings; a column whose heading is empty is left out. */
@@ -20,7 +26,7 @@ public final class Columns {
         rows.add(cells);
     }
 
-    /** A line for each row, the heading first, without line ends; the free text goes on below itself where it is too long. */
+    /** A line for each row, the heading first, without line ends; a free text that is too long goes on below itself, or below its row. */
     public List<String> lines() {
         List<String> headings = rows.get(0);
         List<String> lines = new ArrayList<>(rows.size());
@@ -31,7 +37,14 @@ public final class Columns {
                     continue;
                 }
                 if (i + 1 == headings.size()) {
-                    Table.hanging(line, line.length(), row.get(i));
+                    int room = Table.WIDTH - line.length();
+                    if (room < NARROW && row.get(i).length() > room) {
+                        line.setLength(line.toString().stripTrailing().length());
+                        line.append(Table.SOFT).append(" ".repeat(BELOW));
+                        Table.hanging(line, BELOW, row.get(i));
+                    } else {
+                        Table.hanging(line, line.length(), row.get(i));
+                    }
                 } else {
                     line.append(row.get(i));
                     line.append(" ".repeat(width(i) - row.get(i).length())).append(GAP);

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 public final class Table {
     /** Columns of a plain terminal window. */
-    private static final int WIDTH = 80;
+    static final int WIDTH = 80;
 
     /** Breaks a line for its width alone: Unicode's line separator, where the line feed parts rows and paragraphs. */
     static final char SOFT = '\u2028';

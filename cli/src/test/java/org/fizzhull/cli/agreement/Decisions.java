@@ -13,9 +13,6 @@ final class Decisions {
     private static final String END = "/probability/floats_to_the_end";
     private static final String PLAN = "the plan itself, or something else";
 
-    /** A chance that the models call sure or impossible is told as 2 in 100 off (core, {@code Diagnoser}, D). */
-    private static final double DOUBT = 0.02;
-
     static final List<Rule> RULES = List.of(
             Rule.both(
                     "float", "advise", "advise starts from the chance and the weight that float tells", Decisions::now),
@@ -140,14 +137,13 @@ final class Decisions {
 
     private static void planned(Reply f, Reply w, Consumer<String> breach) {
         double once = f.number("/probability/floats_at_once");
-        double chance = switch (w.word("saw")) {
+        double expected = switch (w.word("saw")) {
             case "sank" -> 1 - once;
             case "sank-later" -> once - f.number(END);
             case "rose-late" -> f.number("/probability/rises_later");
             default -> Double.NaN;
         };
-        double expected = DOUBT + (1 - 2 * DOUBT) * chance;
-        if (!Double.isNaN(chance) && Math.abs(expected - w.number("as_planned")) > 1e-5) {
+        if (!Double.isNaN(expected) && Math.abs(expected - w.number("as_planned")) > 1e-5) {
             breach.accept("float " + expected + ", why " + w.number("as_planned"));
         }
         for (JsonNode cause : w.json().path("causes")) {

@@ -165,9 +165,12 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
             case TOO_CLOSE ->
                 notices.add(new Notice("too-close-to-call", "best is null: the rows listed in level are level."));
             case NONE_FLOATS ->
-                notices.add(new Notice("none-floats", "best is null: no row is likely to float to the end."));
+                notices.add(new Notice(
+                        "none-floats", "best is null: no row floats to the end with a chance of 0.66 or more."));
             case NONE_DRIES ->
-                notices.add(new Notice("none-dries", "best is null: no row that is likely to float ever dries here."));
+                notices.add(new Notice(
+                        "none-dries",
+                        "best is null: no row that floats with a chance of 0.66 or more ever dries here."));
             case BEST, ONE_ROW -> {}
         }
         // why a key is null in some row

@@ -3,6 +3,7 @@ package org.fizzhull.decide.compare;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.prior.Sampling;
 
 /**
@@ -18,8 +19,7 @@ import org.fizzhull.forecast.prior.Sampling;
  *
  * <pre>{@code
  * List<Candidate> candidates = moulds.stream().map(mould -> new Candidate(mould, question(mould))).toList();
- * Comparison table = Comparison.of(
- *         candidates, NamedBath.homes(), SortBy.FLOAT, JointPredictor.standard(), Progress.SILENT);
+ * Comparison table = Comparison.of(candidates, NamedBath.homes(), SortBy.FLOAT);
  * Optional<ComparedPiece> take = table.best(); // empty: too close to call
  * }</pre>
  *
@@ -37,6 +37,19 @@ public sealed interface Comparison permits ComparisonRecord {
 
     /** Least chance to float of a row that can be best of a table sorted by something else: the lower end of "likely". */
     double LIKELY = 0.66;
+
+    /**
+     * {@return a comparison by the standard priors and draws, on the calling thread} A {@link Comparer} takes others, tells its
+     * progress and can be stopped.
+     *
+     * @param candidates one or more, at most 2,000
+     * @param panel baths that each goes into, the worst of them counting; none for the bath of its question
+     * @param sort what matters; must be known of one candidate at least
+     * @throws org.fizzhull.quantity.Refusal as {@link Comparer#compare}
+     */
+    static Comparison of(List<Candidate> candidates, List<NamedBath> panel, SortBy sort) {
+        return Comparer.standard().compare(candidates, panel, sort, Progress.SILENT);
+    }
 
     /** {@return the rows, best first by what they are sorted by, equals in the order given} */
     List<ComparedPiece> rows();

@@ -27,7 +27,7 @@ record ComparisonRecord(
         notices = List.copyOf(notices);
     }
 
-    /** As {@link Comparison#of}. */
+    /** As {@link Comparer#compare}. */
     static Comparison of(
             List<Candidate> candidates,
             List<NamedBath> panel,

@@ -19,21 +19,29 @@ import org.fizzhull.uncertainty.Workers;
 
 /**
  * Finds out why a batch went wrong, by Bayes' rule over causes. A cause is a fault that made the difference: without it the
- * batch would not have gone wrong. For each fault the whole chain is asked as if it were there, with all that is not known
- * drawn as usual:
+ * batch would not have shown what was seen. For each fault c the whole chain is asked as if it were there, with all that is not
+ * known drawn as usual:
  *
  * <pre>
- *   presence(c)  = weight(c) . PRODUCT p(reading | c)
- *   P(c | seen)  ~ presence(c) . max(P(symptom | c, m) - P(symptom | plan, m_c), D)      for every fault c
- *   P(plan | seen) ~ presence(plan) . P(symptom | plan, m) + SUM presence(c) . P(symptom | plan, m_c)
+ *   presence(c)    = weight(c) . PRODUCT p(reading | c)
+ *   S(c)           = P(symptom | c, m),   S(plan) = P(symptom | plan, m)
+ *   A(c)           = P(symptom with c, and better without | m, m_c)               ({@code Symptoms.added})
+ *   P(c | seen)    ~ presence(c) . ((1 - e) A(c) + e q)                           for every fault c
+ *   P(plan | seen) ~ presence(plan) . ((1 - e) S(plan) + e q) + (1 - e) SUM presence(c) . (S(c) - A(c))
  * </pre>
  *
- * with m the weight that was read, m_c what the same piece would have weighed as planned (m times the ratio of the medians of
- * plan and fault) and D = 0.02 the doubt in the models; where nothing was weighed, the chances are those of any piece. What would have happened anyway is so laid
- * to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse. Readings are taken as
- * normal, times as log-normal, and independent given the cause. Weights are assumed ({@link Cause#weight}); one fault at a time is considered.
- * {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not computed, so that the chances sum to 1 whatever was seen. A
- * symptom that is not computed leaves presence alone.
+ * with m the weight that was read and m_c what the same piece would have weighed as planned (m times the ratio of the medians of
+ * plan and fault); where nothing was weighed, the chances are those of any piece. What would have happened anyway, S - A, is so
+ * laid to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse.
+ *
+ * <p>The models are wrong about a symptom with the chance e = 0.04 (assumed). Then each of the ten symptoms is as likely as
+ * another, q = 1/10, whatever the cause, and the readings alone tell causes apart, as they do for a symptom that is not computed.
+ * The chances of the symptom that are told ({@link Why#asPlanned}, {@link Why.Chance#showsIt}) are those of the models, as a
+ * forecast of the same design has them.
+ *
+ * <p>Readings are taken as normal, times as log-normal, and independent given the cause. Weights are assumed
+ * ({@link Cause#weight}); one fault at a time is considered. {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not
+ * computed, so that the chances sum to 1 whatever was seen.
  *
  * <pre>{@code
  * Why why = Diagnoser.standard().diagnose(design, Symptom.SANK, Seen.nothing().with(Check.WEIGH_A_PIECE, 0.151));
@@ -49,6 +57,12 @@ public final class Diagnoser extends Predictor<Diagnoser> {
 
     /** Information below which a check is not proposed, bit (assumed). */
     private static final double TELLS = 0.05;
+
+    /** Chance e that the models are wrong about a symptom (assumed). */
+    private static final double MODELS_WRONG = 0.04;
+
+    /** What that is worth to every cause, e q: any of the symptoms is then as likely as another. */
+    private static final double DOUBT = MODELS_WRONG / Symptom.values().length;
 
     /** What was measured on pieces that went as planned. */
     private final Observations measured;
@@ -118,7 +132,7 @@ public final class Diagnoser extends Predictor<Diagnoser> {
             faulty.ifPresent(f -> faults.add(Hypothesis.of(cause, f, symptom, seen, sampling, workers)));
         }
         boolean computed = symptom.computed(design);
-        List<Ranked> ranked = ranked(plan, faults, computed, seen.mass());
+        List<Ranked> ranked = ranked(plan, faults, seen.mass());
         List<Why.Chance> chances = new ArrayList<>();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
@@ -146,19 +160,21 @@ public final class Diagnoser extends Predictor<Diagnoser> {
     private record Ranked(Hypothesis hypothesis, double probability) {}
 
     /** Chances of all causes, the plan among them, likeliest first: the equations of the class. */
-    private static List<Ranked> ranked(
-            Hypothesis plan, List<Hypothesis> faults, boolean computed, OptionalDouble read) {
-        double ofPlan = plan.presence() * plan.symptoms().chance(read);
+    private static List<Ranked> ranked(Hypothesis plan, List<Hypothesis> faults, OptionalDouble read) {
+        double ofPlan = plan.presence() * doubted(plan.symptoms().chance(read));
         double sum = 0;
         List<Ranked> weighed = new ArrayList<>();
         for (Hypothesis fault : faults) {
             // what the fault adds to what would have happened anyway; the rest is the plan's
-            double anyway = computed ? asPlanned(plan, fault, read) : 0;
-            double shown = fault.symptoms().chance(read);
-            double weight = fault.presence() * Math.max(shown - anyway, Symptoms.DOUBT);
+            double ratio = plan.pieces().median() / fault.pieces().median();
+            OptionalDouble planned = read.isPresent() ? OptionalDouble.of(read.getAsDouble() * ratio) : read;
+            double added = fault.symptoms().added(read, plan.symptoms(), planned);
+            double weight = fault.presence() * doubted(added);
             weighed.add(new Ranked(fault, weight));
             sum += weight;
-            ofPlan += anyway * fault.presence();
+            ofPlan += fault.presence()
+                    * (1 - MODELS_WRONG)
+                    * Math.max(0, fault.symptoms().chance(read) - added);
         }
         weighed.add(new Ranked(plan, ofPlan));
         sum += ofPlan;
@@ -173,11 +189,9 @@ public final class Diagnoser extends Predictor<Diagnoser> {
         return ranked;
     }
 
-    /** Chance that a piece which weighs what was read with a fault at work would have shown the symptom without the fault. */
-    private static double asPlanned(Hypothesis plan, Hypothesis fault, OptionalDouble read) {
-        double ratio = plan.pieces().median() / fault.pieces().median();
-        OptionalDouble planned = read.isPresent() ? OptionalDouble.of(read.getAsDouble() * ratio) : read;
-        return plan.symptoms().chance(planned);
+    /** A chance of the models, with the chance that they are wrong. */
+    private static double doubted(double chance) {
+        return (1 - MODELS_WRONG) * chance + DOUBT;
     }
 
     /** The check that tells two causes apart best, none that was made already; empty where none tells much. */

@@ -44,12 +44,6 @@ final class Symptoms {
     /** The same of a piece of swelling {@code SLIGHT}. */
     private static final double SEEN_TO_SWELL = 0.3;
 
-    /**
-     * Least chance of a symptom that a model calls impossible, and of its absence where a model calls it sure: models are not that
-     * sure (assumed).
-     */
-    static final double DOUBT = 0.02;
-
     private final Faults.Faulty faulty;
     private final Cause cause;
     /** What becomes of the piece in the bath, with the fault. */
@@ -80,7 +74,7 @@ final class Symptoms {
         this.sampling = sampling;
         this.workers = workers;
         this.symptom = symptom;
-        ofAny = ofAny();
+        ofAny = symptom.computed(faulty.made()) ? ofAny() : 1;
     }
 
     /** {@return the course of drying with a fault; empty where the design is not dried} */
@@ -93,28 +87,58 @@ final class Symptoms {
     }
 
     /**
-     * {@return the chance of the symptom, between {@link #DOUBT} and 1 - {@link #DOUBT}; 1 for one that is not computed}
+     * {@return the chance of the symptom by the models, 0 to 1; 1 for one that is not computed}
      *
      * @param mass weight that was read, kg: the chance is then that of a piece of this weight, where the weight matters
      */
     double chance(OptionalDouble mass) {
-        if (mass.isEmpty()) {
-            return doubted(ofAny);
+        if (mass.isEmpty() || !symptom.computed(faulty.made())) {
+            return ofAny;
         }
-        return doubted(
-                switch (symptom) {
-                    case SANK -> 1 - once(mass);
-                    case SANK_LATER -> once(mass) - outcome.critical().chanceAt(mass.getAsDouble());
-                    case ROSE_LATE, TIPPED, WEAK_FIZZ, PUFFED, NEVER_DRIED, CRUMBLED, SOFT, CRACKED -> ofAny;
-                });
+        return switch (symptom) {
+            case SANK -> 1 - once(mass.getAsDouble());
+            case SANK_LATER -> Math.max(0, once(mass.getAsDouble()) - toTheEnd(mass.getAsDouble()));
+            case ROSE_LATE, TIPPED, WEAK_FIZZ, PUFFED, NEVER_DRIED, CRUMBLED, SOFT, CRACKED -> ofAny;
+        };
     }
 
-    /** The chance kept away from 0 and 1 by the doubt in the models. */
-    private double doubted(double chance) {
-        return symptom.computed(faulty.made()) ? DOUBT + (1 - 2 * DOUBT) * Math.max(0, Math.min(1, chance)) : 1;
+    /**
+     * {@return the chance of the symptom that a fault brings: that of a piece that shows it with the fault and does better without}
+     * What becomes of a piece is a rank, from the best on: floats to the end, sinks later, sinks at once; floats at once, rises
+     * late, stays down; or shows a symptom, or not. A fault is taken to make every piece worse and to keep their order. With B the
+     * chance of what is better than the symptom and S that of the symptom, the ranks from B to B + S show it with the fault, and
+     * those up to B0 are better than it as planned, of which both hold for
+     *
+     * <pre>
+     *   min(B + S, B0) - B,   or 0 where that is below 0
+     * </pre>
+     *
+     * which is S - S0 for a symptom that nothing is worse than. Where the symptom is not computed it is 1: it tells nothing.
+     *
+     * @param mass weight that was read on a piece with the fault, kg
+     * @param plan the same symptom as planned
+     * @param planned what that piece would have weighed as planned, kg
+     */
+    double added(OptionalDouble mass, Symptoms plan, OptionalDouble planned) {
+        if (!symptom.computed(faulty.made())) {
+            return 1;
+        }
+        double better = better(mass);
+        return Math.max(0, Math.min(better + chance(mass), plan.better(planned)) - better);
     }
 
-    /** The chance of the symptom by the models alone, of any piece. */
+    /** The chance of what is better than the symptom. */
+    private double better(OptionalDouble mass) {
+        Probability any = outcome.probability().orElseThrow();
+        return switch (symptom) {
+            case SANK -> mass.isPresent() ? once(mass.getAsDouble()) : any.floatsAtOnce();
+            case SANK_LATER -> mass.isPresent() ? toTheEnd(mass.getAsDouble()) : any.floatsToTheEnd();
+            case ROSE_LATE -> any.floatsAtOnce();
+            case TIPPED, WEAK_FIZZ, PUFFED, NEVER_DRIED, CRUMBLED, SOFT, CRACKED -> 1 - ofAny;
+        };
+    }
+
+    /** The chance of the symptom, of any piece. */
     private double ofAny() {
         Probability chances = outcome.probability().orElseThrow();
         return switch (symptom) {
@@ -131,9 +155,14 @@ final class Symptoms {
         };
     }
 
-    /** Chance that a piece of this weight floats at once. */
-    private double once(OptionalDouble mass) {
-        return outcome.critical().chanceAtOnce(mass.getAsDouble());
+    /** Chance that a piece of this weight, kg, floats at once. */
+    private double once(double mass) {
+        return outcome.critical().chanceAtOnce(mass);
+    }
+
+    /** Chance that a piece of this weight, kg, floats to the end. */
+    private double toTheEnd(double mass) {
+        return outcome.critical().chanceAt(mass);
     }
 
     /**

@@ -93,6 +93,15 @@ class ComparisonTest {
         assertThat(table.rows().get(1).made().special()).contains(Special.TWO_HALVES);
     }
 
+    /** Archimedes, by the call that embedders meet first: of two balls in water that one floats which is lighter than water. */
+    @Test
+    void oneCallComparesByTheStandardPriors() {
+        Comparison table = Comparison.of(List.of(dense(BALL, 1300), dense(BALL, 800)), List.of(), SortBy.FLOAT);
+        assertThat(table.sampling()).isEqualTo(Sampling.standard());
+        assertThat(table.best().orElseThrow().floats()).isGreaterThan(0.9);
+        assertThat(table.rows().get(1).floats()).isLessThan(0.01);
+    }
+
     @Test
     void twoOfTheSameAreTooCloseToCall() {
         Comparison table = compared(SortBy.FLOAT, dense(BALL, 980), dense(BALL, 980));

@@ -49,21 +49,66 @@ class DiagnoserTest {
     }
 
     /**
-     * Bayes' rule by hand for a fault against the plan, nothing measured: with weights w and chances s to show the symptom the
-     * fault made the difference with w (s - s0), and the plan is to blame with s0 times all weights.
+     * Bayes' rule by hand for a fault against the plan, nothing measured. With weights w, chances s to show the symptom, e = 0.04
+     * that the models are wrong and then one symptom in ten, a fault weighs w ((1 - e) (s - s0) + e/10), the plan
+     * w0 e/10 + (1 - e) s0 SUM w, where no fault makes sinking rarer: one that does leaves the plan no more than it shows itself.
      */
     @Test
     void chancesFollowBayesRule() {
         Why why = DIAGNOSER.diagnose(BALL, Symptom.SANK, Seen.nothing());
         double asPlanned = why.asPlanned().orElseThrow();
-        double weights = 0;
+        double anyway = 0;
         for (Why.Chance each : why.causes()) {
-            weights += each.cause().weight();
+            anyway += each.cause().weight() * Math.min(each.showsIt(), asPlanned);
         }
         Why.Chance fault = chance(why, Cause.TOO_MUCH_MIX);
-        double odds = fault.cause().weight() * (fault.showsIt() - asPlanned) / (asPlanned * weights);
+        assertThat(fault.showsIt()).isGreaterThan(asPlanned + 0.1);
+        double ofFault = fault.cause().weight() * (0.96 * (fault.showsIt() - asPlanned) + 0.04 / 10);
+        double ofPlan = Cause.SOMETHING_ELSE.weight() * 0.04 / 10 + 0.96 * anyway;
         double plan = chance(why, Cause.SOMETHING_ELSE).probability();
-        assertThat(fault.probability() / plan).isCloseTo(odds, within(1e-9 * odds));
+        assertThat(fault.probability() / plan).isCloseTo(ofFault / ofPlan, within(1e-9));
+    }
+
+    /**
+     * Sinking later is a rank between floating to the end and sinking at once. Of pieces in that order, those from f1 (to the end) to
+     * f0 (at once) sink later with the fault, and those up to F1 float to the end as planned: the fault brings min(f0, F1) - f1. All
+     * that sink later of spent pieces it is here, though the plan has some that sink later too.
+     */
+    @Test
+    void whatSinksLaterIsARankBetweenTwo() {
+        Why later = DIAGNOSER.diagnose(BALL, Symptom.SANK_LATER, Seen.nothing());
+        Why atOnce = DIAGNOSER.diagnose(BALL, Symptom.SANK, Seen.nothing());
+        double plannedEnd =
+                1 - atOnce.asPlanned().orElseThrow() - later.asPlanned().orElseThrow();
+        double all = 0;
+        for (Why.Chance each : later.causes()) {
+            all += each.cause().weight() * (0.96 * each.showsIt() + 0.04 / 10);
+        }
+        Why.Chance fault = chance(later, Cause.LOST_ITS_FIZZ);
+        double once = 1 - chance(atOnce, Cause.LOST_ITS_FIZZ).showsIt();
+        double toTheEnd = once - fault.showsIt();
+        double added = Math.min(once, plannedEnd) - toTheEnd;
+        assertThat(added).isCloseTo(fault.showsIt(), within(1e-12));
+        assertThat(later.asPlanned().orElseThrow()).isGreaterThan(0.01);
+        double expected = fault.cause().weight() * (0.96 * added + 0.04 / 10) / all;
+        assertThat(fault.probability()).isCloseTo(expected, within(1e-9));
+    }
+
+    /** Weak fizz is shown by a spent piece and by little else: the faults that cannot show it share the doubt in the models. */
+    @Test
+    void faultsThatCannotShowASymptomDoNotOutweighTheOneThatCan() {
+        Why why = DIAGNOSER.diagnose(BALL, Symptom.WEAK_FIZZ, Seen.nothing());
+        double others = 0;
+        for (Why.Chance each : why.causes()) {
+            if (each.cause() != Cause.LOST_ITS_FIZZ) {
+                assertThat(each.showsIt()).isZero();
+                others += each.cause().weight();
+            }
+        }
+        Why.Chance spent = chance(why, Cause.LOST_ITS_FIZZ);
+        double ofSpent = spent.cause().weight() * (0.96 + 0.04 / 10);
+        assertThat(spent.showsIt()).isEqualTo(1);
+        assertThat(spent.probability()).isCloseTo(ofSpent / (ofSpent + others * 0.04 / 10), within(1e-12));
     }
 
     /** What fails as planned is laid to the plan: a ball of 160 g in 144 cm3 sinks whatever else went wrong. */
@@ -115,7 +160,7 @@ class DiagnoserTest {
 
     /**
      * What other pieces told narrows the plan as it narrows a forecast of it: the chance that the plan sinks is that of the forecast
-     * that knows the same, but for the doubt in the models, 0.02 + 0.96 p. A dunk that lifts more says it floats.
+     * that knows the same. A dunk that lifts more says it floats.
      */
     @Test
     void measurementsOnOtherPiecesNarrowThePlan() {
@@ -128,7 +173,7 @@ class DiagnoserTest {
                 .probability()
                 .orElseThrow()
                 .floatsAtOnce();
-        assertThat(why.asPlanned().orElseThrow()).isCloseTo(0.02 + 0.96 * (1 - floats), within(0.03));
+        assertThat(why.asPlanned().orElseThrow()).isCloseTo(1 - floats, within(0.03));
         double unknown = DIAGNOSER
                 .diagnose(heavy, Symptom.SANK, Seen.nothing())
                 .asPlanned()

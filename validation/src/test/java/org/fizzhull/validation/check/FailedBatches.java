@@ -40,9 +40,9 @@ import org.fizzhull.uncertainty.Priors;
 /**
  * Batches that went wrong from a known cause. For each a design is taken, a cause drawn by its prior weight, the size of its
  * fault drawn from the range that the cause speaks of, every uncertain input drawn from its prior, and the chain walked once:
- * pressed, dried, put into the bath. Those that fail show a symptom and are measured with error. Batches that do not fail are
- * left out, as in life; those that would have failed
- * without the fault too are laid to the plan.
+ * pressed, dried, put into the bath. Of those that fail the maker tells the symptom that strikes most, the bath's before the drying
+ * room's, and measures with error. Batches that do not fail are left out, as in life; a symptom that would have shown without the
+ * fault too, in the same state of all that is uncertain, is laid to the plan.
  */
 final class FailedBatches {
     private static final IngredientTable TABLE = IngredientTable.standard();
@@ -71,7 +71,8 @@ final class FailedBatches {
 
     private record Fixed(Input input, double value) {}
 
-    private record Walked(BathOutcome outcome, DryForecast dry, Optional<Symptom> symptom) {}
+    /** The chain walked once, with all symptoms that it shows, the most striking first. */
+    private record Walked(BathOutcome outcome, DryForecast dry, List<Symptom> symptoms) {}
 
     private final SplittableRandom random;
     private final List<Design> designs = designs();
@@ -162,13 +163,17 @@ final class FailedBatches {
         }
         Truth truth = faulty.get();
         Factors state = state(design);
-        boolean anyway = walked(new Truth(design), state).symptom().isPresent();
-        Cause blamed = anyway ? Cause.SOMETHING_ELSE : cause;
         Factors then = truth.weak().isPresent()
                 ? state.fix(truth.weak().get().input(), truth.weak().get().value())
                 : state;
         Walked walked = walked(truth, then);
-        return walked.symptom().map(s -> new Failure(design, blamed, s, measured(truth, then, walked)));
+        if (walked.symptoms().isEmpty()) {
+            return Optional.empty();
+        }
+        Symptom told = walked.symptoms().get(0);
+        boolean anyway = walked(new Truth(design), state).symptoms().contains(told);
+        Cause blamed = anyway ? Cause.SOMETHING_ELSE : cause;
+        return Optional.of(new Failure(design, blamed, told, measured(truth, then, walked)));
     }
 
     /** The chain once, in one state of all that is uncertain. */
@@ -187,21 +192,24 @@ final class FailedBatches {
                 .with(state)
                 .with(CENTRAL)
                 .forecast(truth.made().shape(), truth.made().making());
-        return new Walked(outcome, dry, symptom(truth, outcome, dry));
+        return new Walked(outcome, dry, symptoms(truth, outcome, dry));
     }
 
-    private static Optional<Symptom> symptom(Truth truth, BathOutcome outcome, DryForecast dry) {
+    private static List<Symptom> symptoms(Truth truth, BathOutcome outcome, DryForecast dry) {
+        List<Symptom> shown = new ArrayList<>();
         double mass = outcome.piece().mass();
         if (mass > outcome.critical().atOnce()[0]) {
-            return Optional.of(Symptom.SANK);
-        }
-        if (mass > outcome.critical().toTheEnd()[0]) {
-            return Optional.of(Symptom.SANK_LATER);
+            shown.add(Symptom.SANK);
+        } else if (mass > outcome.critical().toTheEnd()[0]) {
+            shown.add(Symptom.SANK_LATER);
         }
         if (truth.fizzLeft().orElse(1.0) < 1 - WEAK || dry.fizzLost().median() > WEAK) {
-            return Optional.of(Symptom.WEAK_FIZZ);
+            shown.add(Symptom.WEAK_FIZZ);
         }
-        return dry.readyWithin(dry.dryingTime()) < 0.5 ? Optional.of(Symptom.NEVER_DRIED) : Optional.empty();
+        if (dry.readyWithin(dry.dryingTime()) < 0.5) {
+            shown.add(Symptom.NEVER_DRIED);
+        }
+        return shown;
     }
 
     /** Every uncertain input at one value drawn from its prior. */

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.fizzhull.decide.why.Cause;
 import org.fizzhull.decide.why.Diagnoser;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.numeric.Normal;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 
@@ -15,16 +18,18 @@ import org.fizzhull.validation.table.Inputs;
  * simulated ({@link FailedBatches}), each is diagnosed from its symptom and its readings.
  */
 public final class WhyChecks extends Bindings {
-    private static final Diagnoser DIAGNOSER = Diagnoser.standard().with(new Sampling(1, 128));
+    /** Draws for each cause; the command line takes 512. */
+    private static final int DRAWS = 256;
 
     /**
      * A stated chance and whether it came true.
      *
+     * @param cause whose chance it is
      * @param chance 0 to 1
      * @param rank of the cause, 0 the likeliest
      * @param cameTrue whether that cause was at work
      */
-    private record Stated(double chance, int rank, boolean cameTrue) {}
+    private record Stated(Cause cause, double chance, int rank, boolean cameTrue) {}
 
     private final Map<String, List<Stated>> simulated = new HashMap<>();
 
@@ -32,6 +37,7 @@ public final class WhyChecks extends Bindings {
         super("why");
         bind("first-two", in -> firstTwo(stated(in)) >= in.number("at_least") ? 1 : 0);
         bind("calibration", in -> surplus(stated(in), in.number("from"), in.number("to")));
+        bind("by-cause", in -> exactSurplus(stated(in), Cause.valueOf(in.word("cause"))));
     }
 
     private List<Stated> stated(Inputs in) {
@@ -49,17 +55,24 @@ public final class WhyChecks extends Bindings {
                 failed.add(batches.next());
             }
         }
-        return failed.parallelStream()
-                .flatMap(failure -> stated(failure).stream())
+        return IntStream.range(0, failed.size())
+                .parallel()
+                .mapToObj(i -> stated(failed.get(i), i + 1))
+                .flatMap(List::stream)
                 .toList();
     }
 
-    private static List<Stated> stated(FailedBatches.Failure failure) {
-        Why why = DIAGNOSER.diagnose(failure.design(), failure.symptom(), failure.seen());
+    /**
+     * Each failure has draws of its own seed, as each maker might: the error of one set of draws would stand in all of them alike,
+     * and hide a bias or feign one.
+     */
+    private static List<Stated> stated(FailedBatches.Failure failure, int seed) {
+        Diagnoser diagnoser = Diagnoser.standard().with(new Sampling(seed, DRAWS));
+        Why why = diagnoser.diagnose(failure.design(), failure.symptom(), failure.seen());
         List<Stated> stated = new ArrayList<>();
         for (int rank = 0; rank < why.causes().size(); rank++) {
             Why.Chance chance = why.causes().get(rank);
-            stated.add(new Stated(chance.probability(), rank, chance.cause() == failure.cause()));
+            stated.add(new Stated(chance.cause(), chance.probability(), rank, chance.cause() == failure.cause()));
         }
         return stated;
     }
@@ -88,5 +101,31 @@ public final class WhyChecks extends Bindings {
             }
         }
         return (came - said) / Math.sqrt(variance);
+    }
+
+    /**
+     * How often a cause was at work less the sum of its stated chances, in standard errors: the place on the normal distribution of
+     * the count that came, half of its own chance counted, in the exact distribution of the sum of independent events of these
+     * chances (Poisson binomial). Where few are expected the normal distribution itself would call one case too many.
+     */
+    static double exactSurplus(List<Stated> stated, Cause cause) {
+        double[] chances = {1}; // of 0, 1, 2, ... cases
+        int came = 0;
+        for (Stated one : stated) {
+            if (one.cause == cause) {
+                double[] more = new double[chances.length + 1];
+                for (int i = 0; i < chances.length; i++) {
+                    more[i] += (1 - one.chance) * chances[i];
+                    more[i + 1] += one.chance * chances[i];
+                }
+                chances = more;
+                came += one.cameTrue ? 1 : 0;
+            }
+        }
+        double below = chances[came] / 2;
+        for (int i = 0; i < came; i++) {
+            below += chances[i];
+        }
+        return Normal.quantile(Math.max(1e-12, Math.min(1 - 1e-12, below)));
     }
 }
