@@ -9,7 +9,7 @@ public final class Columns {
     private static final String GAP = "  ";
 
     /** Room on the right, in characters, below which a free text that does not fit goes on a line of its own. */
-    private static final int NARROW = 24;
+    private static final int NARROW = 16;
 
     /** Where that line begins. */
     private static final int BELOW = 10;
