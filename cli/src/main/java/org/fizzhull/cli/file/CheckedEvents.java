@@ -68,7 +68,7 @@ final class CheckedEvents implements Parser {
 
     private void look(Event event) {
         if (event instanceof AliasEvent
-                || event instanceof NodeEvent node && node.getAnchor().isPresent()) {
+                || (event instanceof NodeEvent node && node.getAnchor().isPresent())) {
             throw refused(
                     event,
                     "unreadable",

@@ -49,6 +49,17 @@ final class TypedMeasurement {
 
     /** What was seen, and what an option or its key of a bench file says of one piece more; without its mould. */
     static Observations and(Observations seen, String option, String text) {
+        List<String> parts = QuantityText.parts(text);
+        for (String further : parts.subList(1, parts.size())) {
+            if (further.contains(AT) || further.contains(AFTER)) {
+                throw new Refusal(
+                        "several-readings",
+                        option,
+                        text,
+                        "one piece, such as " + parts.get(0).strip(),
+                        "Give " + option + " again for each further piece.");
+            }
+        }
         return switch (option) {
             case MeasuredOptions.FIZZ -> seen.fizzed(timed(option, text, false));
             case MeasuredOptions.RISE -> seen.rose(timed(option, text, true));

@@ -282,6 +282,13 @@ class BadInputTest {
         ball(all, "unknown-format", List.of("nothing", ".svg"), "--chart", "");
         ball(all, "unknown-format", List.of("Write dome.svg"), "--chart", ".");
         ball(all, "unknown-format", List.of("Write batch.html"), "--report", "pages/");
+        ball(
+                all,
+                "several-readings",
+                List.of("145 g after 5 s", "again"),
+                "--measured-lift",
+                "145 g after 5 s, 149 g after 4 s");
+        ball(all, "several-readings", List.of("again"), "--measured-result", "sank at 150 g, floated at 138 g");
     }
 
     @ParameterizedTest(name = "{2}")

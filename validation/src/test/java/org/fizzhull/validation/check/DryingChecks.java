@@ -246,7 +246,7 @@ public final class DryingChecks extends Bindings {
     private static double acidActivity(String acids) {
         RecipeBuilder mix =
                 new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL).dry("sodium bicarbonate", "200 g");
-        for (String acid : acids.split("\\+")) {
+        for (String acid : acids.split("[+]", -1)) {
             mix.dry(acid + " acid", "50 g");
         }
         return Blend.of(mix.build()).saltActivity();
