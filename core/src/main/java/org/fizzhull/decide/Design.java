@@ -227,15 +227,28 @@ public record Design(
     }
 
     /**
-     * {@return this design in another mould} A hollow shape in place of a plain one, or the other way about, goes into the bath as
-     * is usual for it; else the way in stays.
+     * {@return this design in another mould, whose openings are found here} A hollow shape in place of a plain one, or the other way
+     * about, goes into the bath as is usual for it; else the way in stays.
      *
      * @param other inside of the mould
      */
     public Design in(Shape other) {
+        Given.all("other", other);
+        return in(other, found(other, filling, drying));
+    }
+
+    /**
+     * {@return this design in another mould whose openings are known} As {@link #in(Shape)}, without finding them again.
+     *
+     * @param other inside of the mould
+     * @param known the faces through which it dries; empty: found when they are needed
+     */
+    public Design in(Shape other, Optional<Openings> known) {
+        Given.all("other, known", other, known);
         IntoBath usual = other.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         boolean sameKind = other.hollow().isPresent() == shape.hollow().isPresent();
-        return new Design(recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured, scale);
+        return new Design(
+                recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured, scale, known);
     }
 
     /**

@@ -1,9 +1,12 @@
 package org.fizzhull.decide.advise;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.drying.place.Openings;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
@@ -12,10 +15,27 @@ import org.fizzhull.shape.Shape;
  * a larger mould of the same kind, and lies looser there; in any other mould it is packed as densely as before, so that its
  * weight goes with the volume. A press stays the same press. Not for a finished piece, which is out of its mould.
  *
- * @param kind {@code MOULD_SIZE} or {@code MOULD_KIND}
- * @param moulds the mould of each level
+ * <p>How a mould dries takes up to a second to find, and pairs of adjustments ask for the same mould again: it is kept. One
+ * instance serves one search on one thread.
  */
-record MouldAdjustment(Step.Kind kind, List<Shape> moulds) implements Adjustment {
+final class MouldAdjustment implements Adjustment {
+    /** {@code MOULD_SIZE} or {@code MOULD_KIND}. */
+    private final Step.Kind kind;
+    /** The mould of each level. */
+    private final List<Shape> moulds;
+    /** The openings found so far, by mould. */
+    private final Map<Shape, Openings> found = new HashMap<>();
+
+    MouldAdjustment(Step.Kind kind, List<Shape> moulds) {
+        this.kind = kind;
+        this.moulds = List.copyOf(moulds);
+    }
+
+    @Override
+    public Step.Kind kind() {
+        return kind;
+    }
+
     @Override
     public int levels() {
         return moulds.size();
@@ -34,7 +54,7 @@ record MouldAdjustment(Step.Kind kind, List<Shape> moulds) implements Adjustment
         double volumes = mould.volume() / design.shape().volume();
         double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
         try {
-            Design changed = design.in(mould).filled(scaled(design.filling(), ratio, mould));
+            Design changed = in(design, mould).filled(scaled(design.filling(), ratio, mould));
             // refuses a weight that no piece of this shape has
             changed.question();
             Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
@@ -42,6 +62,16 @@ record MouldAdjustment(Step.Kind kind, List<Shape> moulds) implements Adjustment
         } catch (Refusal refusal) {
             return Optional.empty();
         }
+    }
+
+    /** The design in another mould, whose openings are found once for a standing. */
+    private Design in(Design design, Shape mould) {
+        Optional<Openings> known = Optional.ofNullable(found.get(mould))
+                .filter(openings ->
+                        design.drying().stream().anyMatch(conditions -> conditions.standing() == openings.standing()));
+        Design changed = known.isPresent() ? design.in(mould, known) : design.in(mould);
+        changed.openings().ifPresent(openings -> found.put(mould, openings));
+        return changed;
     }
 
     /** The filling of another mould: weights times the ratio, a press as it is, halves or plunger as usual for the shape. */

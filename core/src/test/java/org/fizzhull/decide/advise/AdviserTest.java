@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.decide.Design;
+import org.fizzhull.drying.place.Openings;
+import org.fizzhull.drying.place.Standing;
 import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.change.ExampleRecipes;
@@ -113,5 +117,26 @@ class AdviserTest {
             assertThat(mix.part("lemon fragrance").orElseThrow().mass() / mix.mass())
                     .isLessThan(1.011 * before);
         }
+    }
+
+    /** How a mould dries is found once, whatever else of the design has changed, and by the definition of a standing not for another. */
+    @Test
+    void aMouldTriedAgainDriesAsBefore() {
+        Design rack = filled("sphere(diameter=65 mm)", 140, CLAY)
+                .dried(DryingConditions.open(RoomAir.of(294.15, 0.5), 172_800));
+        var another = new MouldAdjustment(Step.Kind.MOULD_KIND, List.of(ShapeText.read("dome(diameter=80 mm)")));
+
+        Openings first = openings(another, rack);
+
+        assertThat(openings(another, rack.filled(new Design.Filling.Fill(0.13, Optional.empty()))))
+                .isSameAs(first);
+        DryingConditions on = rack.drying().orElseThrow();
+        var tray = new DryingConditions(
+                on.air(), on.room(), Standing.TRAY, on.fan(), on.open(), on.wrap(), on.wrapped(), on.storage());
+        assertThat(openings(another, rack.dried(tray)).standing()).isEqualTo(Standing.TRAY);
+    }
+
+    private static Openings openings(Adjustment adjustment, Design design) {
+        return adjustment.at(design, 1).orElseThrow().design().openings().orElseThrow();
     }
 }
