@@ -19,7 +19,7 @@ import org.fizzhull.validation.table.Inputs;
  */
 public final class WhyChecks extends Bindings {
     /** Draws for each cause; the command line takes 512. */
-    private static final int DRAWS = 256;
+    private static final int DRAWS = 128;
 
     /**
      * A stated chance and whether it came true.
