@@ -253,7 +253,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
         double once = known.isPresent()
                 ? known.get().floatsAtOnce()
                 : Statistics.mean(draws.critical().sharesAtOnce()) >= 0.5 ? 1 : 0;
-        return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question.shape());
+        return FloatVerdict.of(end, known.isPresent() && share.undecided(), limit, once, question);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast;
 
 import java.io.Serializable;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
@@ -76,26 +77,29 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
      * @param undecided whether nearly all of the batch may float as well as nearly none
      * @param limit the still-water limit that decides
      * @param floatsAtOnce chance that it floats at once, 0 to 1
+     * @param question what was asked
      */
-    static FloatVerdict of(double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Shape shape) {
+    static FloatVerdict of(
+            double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Question question) {
         Answer answer = chance > LIKELY
                 ? Answer.FLOATS
                 : chance < UNLIKELY ? Answer.SINKS : undecided ? Answer.CANNOT_TELL : Answer.EITHER;
-        return new FloatVerdict(answer, reason(chance >= 0.5, limit, floatsAtOnce, shape));
+        return new FloatVerdict(answer, reason(chance >= 0.5, limit, floatsAtOnce, question));
     }
 
     /**
      * The reason: the sign of the spare in still water against the answer tells whether gas or soaking made the
-     * difference.
+     * difference, of which there is neither where the question leaves them out.
      */
-    private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Shape shape) {
+    private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Question question) {
+        boolean light = question.stillWater() ? floats : limit.spare() >= 0;
         if (floats) {
-            return limit.spare() >= 0 ? Reason.LIGHT : Reason.GAS_LIFTS;
+            return light ? Reason.LIGHT : Reason.GAS_LIFTS;
         }
-        if (limit.spare() < 0) {
+        if (!light) {
             return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.HEAVY;
         }
-        if (floatsAtOnce >= 0.5 && heavyLoad(shape)) {
+        if (floatsAtOnce >= 0.5 && heavyLoad(question.shape())) {
             return Reason.LOAD;
         }
         return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.SOAKS;

@@ -30,6 +30,7 @@ import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -247,5 +248,17 @@ class PressPredictorTest {
         assertThat(heavy.notices()).anyMatch(notice -> notice.code().equals("weighed-unexpected"));
         assertThatThrownBy(() -> few.with(WeighedPiece.byHand(grams(400), 30e3)).forecast(ball, firm))
                 .isInstanceOf(Refusal.class);
+    }
+
+    /**
+     * A fill weighs what was weighed in, also where some of its draws are more than the mould holds: 210 g with 40 g of spread, 95 % of a
+     * normal distribution within 1.96 deviations.
+     */
+    @Test
+    void aFillWeighsWhatWasWeighedIn() {
+        Making wide = new FilledMould(chain(), grams(210), Optional.of(Priors.normal(0, grams(40))), DryingPlan.none());
+        PressForecast.PieceOut piece = predictor.piece(ball, wide);
+        assertThat(inGrams(piece.dampMass().high())).isCloseTo(288.4, within(1.0));
+        assertThat(inGrams(piece.dampMass().low())).isCloseTo(131.6, within(1.0));
     }
 }

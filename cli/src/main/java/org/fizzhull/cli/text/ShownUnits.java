@@ -36,6 +36,9 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
     /** A size is told to this share: 0.2 % of a diameter is 0.6 % of a volume. */
     private static final double SIZE = 2e-3;
 
+    /** A weight of whole grams is told to this share: 43 g may be 43.0 g, and is no 1.5 oz. */
+    private static final double WEIGHT = 8e-3;
+
     private static final Pattern ARTICLE = Pattern.compile("\\b([Aa])n?(\\s+)(\\d+)(?=[ \u00A0.])");
 
     /** A number as the texts write it. */
@@ -240,9 +243,8 @@ public record ShownUnits(Unit mass, Unit length, Unit temperature) {
         int point = number.indexOf('.');
         int decimals = point < 0 ? 0 : number.length() - point - 1;
         double half = 0.5 * Math.pow(10, -decimals);
-        half = typed
-                ? Math.min(half, TYPED * Math.abs(value))
-                : to == Unit.INCH ? Math.min(half, SIZE * Math.abs(value)) : half;
+        double share = typed ? TYPED : to == Unit.INCH ? SIZE : decimals == 0 ? WEIGHT : 1;
+        half = Math.min(half, share * Math.abs(value));
         double off = to.fromSi(from.toSi(value + half)) - middle;
         for (double tens = 1; tens < 1e9; tens *= 10) {
             double shorter = Math.rint(middle * tens) / tens;

@@ -92,4 +92,12 @@ class ReaderUnitsTest {
         assertThat(run.status()).isEqualTo(2);
         assertThat(run.err()).contains("772.1");
     }
+
+    /** 43 g stand for 42.95 to 43.05 g, by definition of 28.349523 g an ounce 1.515 to 1.519 oz. */
+    @Test
+    void aWholeNumberOfGramsKeepsItsAccuracy() {
+        CommandRun run =
+                CommandRun.of("float", "--shape", "cube(side=35 mm)", "--mass", "43 g", "--units", "us", "--quiet");
+        assertThat(run.out()).contains(": 1.52 oz in ");
+    }
 }

@@ -88,8 +88,8 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
     }
 
     /**
-     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, 0.05 of a chance, 0.005 of the
-     * user's own money; where a value is not known, only drying counts}
+     * {@return whether it moves by more than a maker would notice (assumed): a twentieth of a time, half a second of fizz or half an
+     * hour of drying at least, 0.05 of a chance, 0.005 of the user's own money; where a value is not known, only drying counts}
      */
     public boolean worthSaying() {
         if (before.isEmpty() || after.isEmpty()) {
@@ -97,7 +97,7 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
         }
         double least = switch (what) {
             case WEIGHT -> Double.POSITIVE_INFINITY; // the step says it
-            case FIZZ, READY -> 0.05 * before.getAsDouble();
+            case FIZZ, READY -> Math.max(0.5, 0.05 * before.getAsDouble());
             case HOLDS -> 0.05;
             case COST -> 0.005;
         };

@@ -65,8 +65,11 @@ public final class PressModel implements Model {
     private final double[][] columns;
     /** Collects how other amounts of liquid would feel; null for none. */
     private final @Nullable LiquidScan scan;
-    /** True volume of the mould over the entered one, of the last values. */
-    private double ratio;
+    /**
+     * Damp mass of the last values, kg: of a fill what was weighed in, also where the mould holds no more than a part of it, as in
+     * every other forecast of that fill; its pressure is then the highest.
+     */
+    private double mass;
     /** The mix of the last values. */
     private Press press;
     /** The piece of the last values. */
@@ -130,14 +133,14 @@ public final class PressModel implements Model {
     @Override
     public double at(double[] inputs) {
         piece = made(inputs);
-        return ratio * piece.dampMass();
+        return mass;
     }
 
     @Override
     public void keep(int row) {
         columns[PRESSURE][row] = piece.topPressure();
         columns[SOLID_FRACTION][row] = piece.solidFraction();
-        columns[MASS][row] = ratio * piece.dampMass();
+        columns[MASS][row] = mass;
         columns[FORCE][row] = piece.handForce();
         columns[SATURATION][row] = piece.saturation();
         columns[STRENGTH][row] = piece.strength();
@@ -155,7 +158,7 @@ public final class PressModel implements Model {
     private Pressed made(double[] inputs) {
         Draw draw = Draw.of(factors.rows(), inputs);
         MakingDraw made = draw.making();
-        ratio = DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
+        double ratio = DropBalance.volumeRatio(mould.surface(), mould.volume(), draw.sizeError());
         DryingParameters usual = DryingParameters.standard();
         double rate = made.drying().filmRate() / usual.filmRate();
         double yield = made.drying().promptYield() / usual.promptYield();
@@ -163,9 +166,12 @@ public final class PressModel implements Model {
         EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
         press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(yield, rate));
         if (making instanceof PressedMould pressed) {
-            return press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
+            Pressed drawn = press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
+            mass = ratio * drawn.dampMass();
+            return drawn;
         }
         FilledMould filled = (FilledMould) making;
-        return press.fillDraw(Math.max(LEAST, filled.dampMass() + draw.massError()) / ratio, mould);
+        mass = Math.max(LEAST, filled.dampMass() + draw.massError());
+        return press.fillDraw(mass / ratio, mould);
     }
 }
