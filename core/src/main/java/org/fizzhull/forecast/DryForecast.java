@@ -175,11 +175,9 @@ public sealed interface DryForecast permits DryForecastRecord {
         return plan().phases().get(0);
     }
 
-    /** {@return whether the piece fizzes at the end of the plan, by the median of what it lost} */
+    /** {@return whether the piece fizzes at the end of the plan, by the central values, as in the forecasts of its bath} */
     default Effervescence effervescence() {
-        double left = 1 - fizzLost().median();
-        double perPiece = course().last().mass() / course().dryMass();
-        return Effervescence.of(blend().moles(), left * blend().moles().gas() / perPiece);
+        return Effervescence.of(blend().moles(), course().last().gasCapacity());
     }
 
     /** {@return the time when the piece is wrapped, s; empty where it is not} */

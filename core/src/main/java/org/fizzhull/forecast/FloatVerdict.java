@@ -70,6 +70,9 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
     /** Chance below which it sinks: "unlikely" of the same words. */
     private static final double UNLIKELY = 0.33;
 
+    /** Share of the limit within which the weight decides nothing, so that a piece that goes under does so by what soaks in (assumed). */
+    private static final double AT_THE_LIMIT = 1e-3;
+
     /**
      * The verdict.
      *
@@ -92,11 +95,10 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
      * difference, of which there is neither where the question leaves them out.
      */
     private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Question question) {
-        boolean light = question.stillWater() ? floats : limit.spare() >= 0;
         if (floats) {
-            return light ? Reason.LIGHT : Reason.GAS_LIFTS;
+            return question.stillWater() || limit.spare() >= 0 ? Reason.LIGHT : Reason.GAS_LIFTS;
         }
-        if (!light) {
+        if (question.stillWater() || limit.spare() < -AT_THE_LIMIT * limit.mass()) {
             return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.HEAVY;
         }
         if (floatsAtOnce >= 0.5 && heavyLoad(question.shape())) {

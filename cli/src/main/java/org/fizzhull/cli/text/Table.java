@@ -118,7 +118,7 @@ public final class Table {
         return at;
     }
 
-    /** Wider gaps within a line are kept, and end with it where it is broken there. */
+    /** Wider gaps within a line are kept, and end with it where it is broken there; what has no room at the column begins before it. */
     private static void wrap(StringBuilder out, String text, int start, int indent) {
         int at = start;
         int gap = 0;
@@ -128,8 +128,8 @@ public final class Table {
             int to = space < 0 ? text.length() : space;
             if (from > 0 && to > from && at + gap + to - from > WIDTH) {
                 out.append(SOFT);
-                pad(out, indent);
-                at = indent;
+                at = Math.min(indent, Math.max(INDENT.length(), WIDTH - (to - from)));
+                pad(out, at);
             } else if (to > from) {
                 pad(out, gap);
                 at += gap;
