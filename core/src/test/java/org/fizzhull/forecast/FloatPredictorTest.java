@@ -215,4 +215,15 @@ class FloatPredictorTest {
                 .hasMessageContaining("1008");
         assertThatThrownBy(() -> new Sampling(1, 8)).isInstanceOf(Refusal.class).hasMessageContaining("128");
     }
+
+    /** By the definition of still water nothing clings and nothing soaks in, on either side of the limit. */
+    @ParameterizedTest
+    @CsvSource({"-0.02", "0", "0.02"})
+    void stillWaterHasItsReasonInTheWeight(double over) {
+        double limit =
+                PREDICTOR.forecast(Question.still(BALL, grams(140))).limit().mass();
+        Forecast forecast = PREDICTOR.forecast(Question.still(BALL, limit + grams(over)));
+
+        assertThat(forecast.verdict().reason()).isIn(FloatVerdict.Reason.LIGHT, FloatVerdict.Reason.HEAVY);
+    }
 }
