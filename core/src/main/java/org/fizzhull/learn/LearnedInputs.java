@@ -44,12 +44,13 @@ final class LearnedInputs {
      * @throws Refusal {@code unknown-name} for an input that no bench holds
      */
     static List<Prior> priors(List<Input> inputs) {
-        List<Factor> bath = of(false);
+        List<Factor> rows = of(false);
         List<Prior> priors = new ArrayList<>(inputs.size());
         for (Input input : inputs) {
-            Optional<Prior> prior = prior(bath, input);
+            Optional<Prior> prior = prior(rows, input);
             if (prior.isEmpty()) {
-                prior = prior(of(true), input);
+                rows = of(true); // those before, and those of making
+                prior = prior(rows, input);
             }
             if (prior.isEmpty()) {
                 throw new Refusal(

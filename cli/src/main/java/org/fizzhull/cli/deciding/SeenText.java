@@ -33,8 +33,7 @@ final class SeenText {
 
     static Seen read(String option, String text) {
         Seen seen = Seen.nothing();
-        for (String part : QuantityText.parts(text)) {
-            String reading = part.strip();
+        for (String reading : QuantityText.parts(text)) {
             if (reading.isEmpty()) {
                 continue;
             }

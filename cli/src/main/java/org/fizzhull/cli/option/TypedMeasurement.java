@@ -56,7 +56,7 @@ final class TypedMeasurement {
                         "several-readings",
                         option,
                         text,
-                        "one piece, such as " + parts.get(0).strip(),
+                        "one piece, such as " + parts.get(0),
                         "Give " + option + " again for each further piece.");
             }
         }

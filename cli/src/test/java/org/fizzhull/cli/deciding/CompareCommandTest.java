@@ -68,58 +68,6 @@ class CompareCommandTest {
         return pressed("--moulds", file.toString(), "--json");
     }
 
-    /** Recipes times moulds over baths, dried: the widest table there is fits a window of 25 lines of 80. */
-    @Test
-    void recipesTimesMouldsOverBathsFitAWindow() {
-        CommandRun run = run(
-                "--recipe",
-                LEMON,
-                "--recipe",
-                "src/doc/recipes/harbour-clay.yaml",
-                "--press",
-                "light",
-                "--shape",
-                BALL,
-                "--shape",
-                DOME,
-                "--baths",
-                "homes",
-                "--air",
-                "21 C, 50 %",
-                "--dry-for",
-                "3 d",
-                "--samples",
-                "128");
-        assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out().lines().count()).as(run.out()).isLessThanOrEqualTo(25);
-        assertThat(run.out().lines()).as(run.out()).allMatch(line -> line.length() <= 80);
-        assertThat(run.out().replaceAll("\\s+", " ")).contains("65 mm ball with Harbour clay");
-    }
-
-    /** Bounds of the words: likely above 0.66, unlikely below 0.33 (IPCC guidance note, as in {@code Likelihood}). */
-    @ParameterizedTest
-    @CsvSource({"0.65, relied on", "0.33, relied on", "0.32, is likely", "0.001, is likely"})
-    void aChanceInTheMiddleIsNotCalledUnlikely(double surest, String words) {
-        assertThat(CompareSentence.none(surest)).contains(words);
-    }
-
-    /** The opening and the number in it agree, whichever row is the surest. */
-    @ParameterizedTest
-    @CsvSource({"light", "firm", "hard"})
-    void theOpeningAgreesWithTheChanceItTells(String press) throws IOException {
-        List<String> words =
-                new ArrayList<>(List.of("--recipe", "src/doc/recipes/harbour-clay.yaml", "--press", press));
-        words.addAll(List.of("--shape", BALL, "--shape", DOME));
-        String answer = run(words.toArray(new String[0])).out().replaceAll("\\s+", " ");
-        words.add("--json");
-        double surest = 0;
-        for (JsonNode row : json(run(words.toArray(new String[0]))).get("rows")) {
-            surest = Math.max(surest, row.at("/probability/floats_to_the_end").asDouble());
-        }
-        assertThat(answer.contains("is likely to float")).as(answer).isEqualTo(surest < 0.33);
-        assertThat(answer.contains("can be relied on")).as(answer).isEqualTo(surest >= 0.33 && surest < 0.66);
-    }
-
     /** Two commands, one answer: what {@code float} says of the same piece from the same draws. */
     @Test
     void aRowSaysWhatFloatSays() throws IOException {
