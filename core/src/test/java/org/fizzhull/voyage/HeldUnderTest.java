@@ -11,6 +11,9 @@ import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.load.Inset;
+import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.shape.load.Topping;
 import org.junit.jupiter.api.Test;
 
 /** ANALYTIC: the weighing of a ball held under water, of which 4/3 pi (R - v t)^3 is left, on a scale under the bowl. */
@@ -63,6 +66,77 @@ class HeldUnderTest {
                 new Piece(BALL, 0.2, Makeup.usual()), BATH.temperature(), 1.331, 1, fizz, new VoyageParameters(0, 0));
         double left = 4 * Math.PI / 3 * Math.pow(1.1 * R - SPEED * 60, 3);
         assertThat(BOWL.spare(larger, 60, true)).isCloseTo((RHO - 0.2 / (1.331 * WHOLE)) * left, within(1e-7));
+        // every face has moved in by v t
+        assertThat(BOWL.leftAcross(larger, 60)).isCloseTo(2 * (1.1 * R - SPEED * 60), within(1e-9));
+    }
+
+    /**
+     * A surface rougher by 1.2 than that of its size: 1.2 times the area takes the volume in less time, gives more gas and
+     * carries more of it; the faces themselves move in by v t.
+     */
+    @Test
+    void aRougherLargerPiece() {
+        double k = 1.1;
+        double rough = 1.2;
+        double t = 40;
+        FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
+        double f = 0.5;
+        Piece piece = new Piece(BALL, 0.2, Makeup.usual());
+        Launch launch = new Launch(piece, BATH.temperature(), k * k * k, rough, fizz, new VoyageParameters(0, f));
+        ForceBalance laws = new ForceBalance(new BathProperties(BATH, R));
+        laws.set(launch, WHOLE);
+        double r = k * R - SPEED * rough * t;
+        double body = 4 * Math.PI / 3 * r * r * r;
+        double filled = 1 - Math.exp(-t);
+        double flux = laws.flux(laws.water.molarVolume);
+        // a ball has four times its plan area
+        double layer = laws.fullLayer(flux, 4) * filled;
+        double gas = layer * 4 * Math.PI * r * r * rough;
+        double lifting = RHO * (1 - f * laws.plume(flux * 4 * rough) * filled);
+        double spare = lifting * (body + gas) - 0.2 / (WHOLE * k * k * k) * body;
+        assertThat(BOWL.spare(launch, t, true)).isCloseTo(spare, within(1e-6));
+        assertThat(BOWL.leftAcross(launch, t)).isCloseTo(2 * (k * R - SPEED * t), within(1e-9));
+        // never below a tenth of its size
+        assertThat(BOWL.leftAcross(launch, 1e4)).isCloseTo(0.2 * R, within(1e-12));
+    }
+
+    /** A core of 20 g and 10 ml, and salt on top that comes off while its face moves in by its own thickness. */
+    @Test
+    void whatItCarries() {
+        Shape loaded = Loaded.with(Loaded.with(BALL, new Inset(0.020, 10e-6)), new Topping("salt", 0.006, 2165, 0.5));
+        double thickness = 0.006 / 2165 / 0.5 / (Math.PI * R * R);
+        Piece piece = new Piece(loaded, 0.2, Makeup.usual());
+        FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0, 0, 0);
+        Launch launch = Launch.of(piece, BATH, fizz, new VoyageParameters(0, 0));
+        HeldUnder bowl = new HeldUnder(VoyageForm.of(loaded, Release.DROPPED), BATH);
+        for (double t : new double[] {0.5 * thickness / SPEED, 2 * thickness / SPEED, 100}) {
+            double body = left(t) - 10e-6;
+            double salt = 0.006 * Math.max(0, 1 - SPEED * t / thickness);
+            double spare = RHO * (body + 10e-6 + salt / 2165) - piece.density() * body - 0.020 - salt;
+            assertThat(bowl.spare(launch, t, true)).isCloseTo(spare, within(2e-6));
+        }
+        ToppingLoss loss = ToppingLoss.of(loaded);
+        assertThat(loss.any()).isTrue();
+        assertThat(loss.mass(thickness / 4)).isCloseTo(0.0015, within(1e-9));
+        assertThat(loss.volume(thickness / 4)).isCloseTo(0.0015 / 2165, within(1e-12));
+        assertThat(loss.volume(2 * thickness)).isCloseTo(0.006 / 2165, within(1e-12));
+        assertThat(ToppingLoss.of(BALL).any()).isFalse();
+        assertThat(ToppingLoss.of(BALL).mass(1)).isZero();
+    }
+
+    /** By the closed form of the way up: a spare that grows by its own rate is that of the time less the lag. */
+    @Test
+    void spareOfAPieceThatComesUp() {
+        FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
+        Launch launch = Launch.of(new Piece(BALL, 0.16, Makeup.usual()), BATH, fizz, new VoyageParameters(0, 0));
+        double up = 150;
+        double growth =
+                (BOWL.spare(launch, up, true) - BOWL.spare(launch, 0.98 * up, true)) / (0.02 * up) / (RHO * left(up));
+        assertThat(growth).isGreaterThan(2e-6);
+        double r = R - SPEED * up;
+        double way = BATH.depth() - 2 * r;
+        double lag = Resistance.ball().lag(growth, way, left(up), 2 * r);
+        assertThat(BOWL.spareLettingGo(launch, up)).isCloseTo(BOWL.spare(launch, up - lag, true), within(1e-9));
     }
 
     /**
