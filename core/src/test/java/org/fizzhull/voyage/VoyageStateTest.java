@@ -11,6 +11,7 @@ import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,6 +145,56 @@ class VoyageStateTest {
         // from a rest far off it finds the same
         state.rest(0, 0, 0);
         assertThat(state.rest(0, layer, 0)).isCloseTo(R * (2 * x - 1), within(1e-4 * R));
+    }
+
+    /**
+     * A light ball in a thick layer, which Newton's method from wholly under overshoots: at rest what is carried is its weight
+     * still.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.005, 0.01, 0.02, 0.05})
+    void aLightBallInAThickLayer(double density) {
+        double mass = density * RHO * WHOLE;
+        VoyageState state = whole(mass);
+        state.rest(0, 1e-3, 0);
+        assertThat(state.fraction).isBetween(0.0, density);
+        assertThat(RHO * state.carried).isCloseTo(mass, within(1e-9 * mass));
+        assertThat(RHO * (state.fraction * WHOLE + 1e-3 * AREA * state.wet)).isCloseTo(mass, within(1e-9 * mass));
+    }
+
+    /** At the surface a puck keeps its upper flat dry, and all else recedes, however deep it lies; on the way all is by wetness. */
+    @Test
+    void aFlatFaceKeepsDry() {
+        Shape puck = Puck.ofDiameterAndHeight(0.07, 0.028);
+        double flat = Math.PI / 4 * 0.07 * 0.07;
+        double side = Math.PI * 0.07 * 0.028;
+        Piece piece = new Piece(puck, 0.6 * RHO * puck.volume(), Makeup.usual());
+        Launch launch = Launch.of(piece, BATH, FIZZ, DRY);
+        VoyageState state = new VoyageState(VoyageForm.of(puck, Release.DROPPED), BATH, launch);
+        state.erode(puck.volume());
+        assertThat(state.rest(0, 0, 0)).isCloseTo(0.014 * 0.2, within(1e-6));
+        assertThat(state.lost()).isCloseTo((flat + side) * SPEED, withinPercentage(0.1));
+        // moving: by what is wet, 0.6 of the side and one flat; once it bobs as at rest
+        state.move(0, 0.0028, 0, 0);
+        assertThat(state.lost()).isCloseTo((flat + 0.6 * side) * SPEED, withinPercentage(0.1));
+        state.bobbing = true;
+        state.move(0, 0.0028, 0, 0);
+        assertThat(state.lost()).isCloseTo((flat + side) * SPEED, withinPercentage(0.1));
+        // half of it gone: each face but the upper flat has moved in by e, of pi (35 mm - e)^2 (28 mm - e) left
+        double low = 0;
+        double high = 0.02;
+        for (int i = 0; i < 60; i++) {
+            double e = (low + high) / 2;
+            if (Math.PI * (0.035 - e) * (0.035 - e) * (0.028 - e) > puck.volume() / 2) {
+                low = e;
+            } else {
+                high = e;
+            }
+        }
+        state.erode(puck.volume() / 2);
+        state.rest(0, 0, 0);
+        double area = Math.PI * (0.035 - low) * (0.035 - low) + 2 * Math.PI * (0.035 - low) * (0.028 - low);
+        assertThat(state.lost()).isCloseTo(area * SPEED, withinPercentage(0.1));
     }
 
     /** What is heavier than the water it displaces has no rest at the surface: it is wholly under, its top awash. */
