@@ -24,7 +24,7 @@ import org.fizzhull.shape.Shape;
  *
  * <p>Tare the scale with the bowl of water on it, weigh the piece, push it under with the hoop and read 2 to 5 s later.
  * Several readings of one piece share what does not change while it is held: half of the variance of each
- * ({@link #covariance}). What one dunk leaves of the width of the interval: a third to a half
+ * ({@link #covariance}). What one dunk leaves of the width of the interval: a third to six tenths
  * (docs/physics/uncertainty.md). Immutable.
  *
  * @param readings of this piece, in their order in time; one at least
