@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.numeric.Normal;
+import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.sampling.Statistics;
 
@@ -41,6 +42,7 @@ public record TrialFit(
      * @param signs measured values
      */
     public TrialFit {
+        Given.all("name, shape, mass, result, signs", name, shape, mass, result, signs);
         signs = List.copyOf(signs);
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.cli.option;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.LiftReading;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.quantity.Allowed;
@@ -96,7 +98,7 @@ final class TypedMeasurement {
     private static HeldPiece held(String text) {
         int at = text.lastIndexOf(AT);
         String[] readings = (at < 0 ? text : text.substring(0, at)).split(THEN, -1);
-        HeldPiece piece = null;
+        List<LiftReading> shown = new ArrayList<>();
         for (String reading : readings) {
             int after = reading.indexOf(AFTER);
             if (after < 0) {
@@ -107,11 +109,12 @@ final class TypedMeasurement {
                         "a reading and its time, such as 151 g after 5 s",
                         "Say how long the piece was under when you read the scale; 2 to 5 s say most.");
             }
-            Amount shown = MASS.parse(MeasuredOptions.LIFT, reading.substring(0, after));
+            Amount grams = MASS.parse(MeasuredOptions.LIFT, reading.substring(0, after));
             double seconds = SOON.parseExact(MeasuredOptions.LIFT, reading.substring(after + AFTER.length()));
-            piece = piece == null ? HeldPiece.of(shown.value(), seconds) : piece.then(shown.value(), seconds);
-            piece = shown.isExact() ? piece : piece.within(shown.standardDeviation());
+            double deviation = grams.isExact() ? HeldPiece.DEVIATION : grams.standardDeviation();
+            shown.add(new LiftReading(grams.value(), deviation, seconds));
         }
+        HeldPiece piece = new HeldPiece(shown, OptionalDouble.empty());
         return at < 0 ? piece : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, text.substring(at + AT.length())));
     }
 
