@@ -126,8 +126,16 @@ class SearchCostTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "cylinder, 0.87, 0.8", "cylinder, 0.885, 0.8", "cylinder, 0.8, 0.8", "cylinder, 0.95, 0.8",
-        "cone, 2, 0.415", "cone, 2, 0.4175", "cone, 2, 0.5825", "cone, 2, 0.585", "cone, 2, 0.41", "cone, 2, 0.59"
+        "cylinder, 0.87, 0.8",
+        "cylinder, 0.885, 0.8",
+        "cylinder, 0.8, 0.8",
+        "cylinder, 0.95, 0.8",
+        "cone, 2, 0.415",
+        "cone, 2, 0.4175",
+        "cone, 2, 0.5825",
+        "cone, 2, 0.585",
+        "cone, 2, 0.41",
+        "cone, 2, 0.59"
     })
     void turningPointsCloseTogether(String kind, double slim, double s) {
         Hull hull = kind.equals("cone") ? HullBodies.cone(30, 30 * slim) : HullBodies.cylinder(1, slim);
