@@ -77,7 +77,7 @@ class FloatingTest {
         double near = Math.toRadians(0.9);
         Descent known = new Descent(body);
         known.settled(new Vec3(1, 0, 0));
-        known.from(Math.cos(near), Math.sin(near), 0, neutral);
+        assertThat(known.from(Math.cos(near), Math.sin(near), 0, neutral)).isTrue();
         assertThat(body.nx).isEqualTo(Math.cos(near));
         new Descent(body).from(Math.cos(near), Math.sin(near), 0, neutral);
         assertThat(body.nx).isCloseTo(1, within(1e-15));

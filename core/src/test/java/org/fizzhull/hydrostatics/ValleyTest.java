@@ -8,6 +8,7 @@ import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.fizzhull.geometry.Hull;
+import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
 import org.junit.jupiter.api.Test;
@@ -86,6 +87,32 @@ class ValleyTest {
         // GM of a half-sunk log along its length is far above 0, about its axis it is 0
         assertThat(body.smallerGm()).isCloseTo(0, within(1e-9));
         assertThat(body.largerGm()).isGreaterThan(0.5);
+    }
+
+    /** Where no turn lowers the energy, here since each look at it finds more, the run has failed and the body is as it was. */
+    @Test
+    void aRunThatFails() {
+        Hull brick = HullBodies.block(1, 2, 3);
+        AtomicInteger looks = new AtomicInteger();
+        Hull rising = (Hull) Proxy.newProxyInstance(
+                Hull.class.getClassLoader(), new Class<?>[] {Hull.class}, (self, method, given) -> {
+                    try {
+                        Object told = method.invoke(brick, given);
+                        if (method.getName().equals("cut")) {
+                            PlaneCut out = (PlaneCut) given[4];
+                            double sinks = looks.incrementAndGet() * out.volume;
+                            out.mx -= sinks * (double) given[0];
+                            out.my -= sinks * (double) given[1];
+                            out.mz -= sinks * (double) given[2];
+                        }
+                        return told;
+                    } catch (InvocationTargetException thrown) {
+                        throw thrown.getCause();
+                    }
+                });
+        Floating body = new Floating(rising, Vec3.ZERO, 3);
+        assertThat(new Descent(body).from(0.36, 0.48, 0.8, 3e-8)).isFalse();
+        assertThat(body.up().minus(new Vec3(0.36, 0.48, 0.8)).norm()).isLessThan(1e-12);
     }
 
     /** Of a ball every direction is one family, whatever the first member. */
