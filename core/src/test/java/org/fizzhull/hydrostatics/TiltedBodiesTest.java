@@ -224,4 +224,23 @@ class TiltedBodiesTest {
         assertThat(one.looksLike(near)).isTrue();
         assertThat(one.looksLike(far)).isFalse();
     }
+
+    /** Closer than a millionth of the height: one just that far is another, in whichever figure. The height here is 1. */
+    @Test
+    void aMillionthIsTooFar() {
+        Attitude flat = new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 0, false, 0.5, 0);
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 1e-6, 1, 0, 0, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 1e-6, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 1e-6, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 0, false, 0.5, 1e-6)))
+                .isFalse();
+        Attitude deep = new Attitude(Vec3.UP, 0, 1, 0, 0, 0, 0, false, 0.5, 0);
+        assertThat(deep.looksLike(new Attitude(Vec3.UP, 0, 1, 1e-6, 0, 0, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(deep.looksLike(new Attitude(Vec3.UP, 0, 1, 0.9e-6, 0, 0, 0, false, 0.5, 0)))
+                .isTrue();
+    }
 }
