@@ -57,6 +57,26 @@ class TiltedBodiesTest {
         assertThat(moved.get(0).looksLike(ways.get(0))).isTrue();
     }
 
+    /** A leaning box boat, its middle anywhere, lies as deep as one at the origin. */
+    @Test
+    void aBoatThatStandsElsewhere() {
+        double[] corners = {0.5, 1, 1.5, -0.5, 1, 1.5, -0.5, -1, 1.5, 0.5, -1, 1.5};
+        double[] there = corners.clone();
+        for (int i = 0; i < there.length; i += 3) {
+            there[i] += 3;
+            there[i + 1] -= 2;
+            there[i + 2] += 5;
+        }
+        Vec3 mass = new Vec3(0.02, 0.03, -1.3);
+        Boat here = Boat.of(new Hollow(BRICK, 1.5, new Rim.Corners(corners), 4, 6, 0.1), mass, 3);
+        Boat moved = Boat.of(new Hollow(MOVED, 6.5, new Rim.Corners(there), 4, 6, 0.1), mass.plus(PLACE), 3);
+        assertThat(here.up().x()).isLessThan(-1e-3);
+        assertThat(here.up().y()).isLessThan(-1e-3);
+        assertThat(moved.draft()).isCloseTo(here.draft(), within(1e-9));
+        assertThat(moved.rimFreeboard()).isCloseTo(here.rimFreeboard(), within(1e-9));
+        assertThat(moved.rimDips()).isCloseTo(here.rimDips(), within(2e-6));
+    }
+
     /** A cone apex down at s = 0.7, its half angle 45 degrees: s^(1/3) of its height deep; by mass and density as by ratio. */
     @Test
     void aConeOnItsApex() {
@@ -73,9 +93,15 @@ class TiltedBodiesTest {
         }
         for (double[] wrong : new double[][] {{0, 1000}, {1, 0}, {-1, 1000}, {1, -1}, {Double.NaN, 1000}}) {
             assertThatIllegalArgumentException()
-                    .isThrownBy(() -> Attitudes.find(cone, cone.centroid(), wrong[0], wrong[1]));
+                    .isThrownBy(() -> Attitudes.find(cone, cone.centroid(), wrong[0], wrong[1]))
+                    .withMessageContaining("must be above 0");
         }
-        assertThatIllegalArgumentException().isThrownBy(() -> Attitudes.find(cone, cone.centroid(), 0));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Attitudes.find(cone, cone.centroid(), 0))
+                .withMessageContaining("density ratio 0.0 is not above 0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Draft.of(cone, Vec3.UP, 0))
+                .withMessageContaining("is not above 0");
     }
 
     /** A ball whose mass hangs below its middle: GM is that distance, both ways, and it lies wherever the mass is lowest. */
@@ -153,6 +179,12 @@ class TiltedBodiesTest {
         double level = 2 * Draft.ballDraft(0.6) - 1;
         assertThat(Boat.of(hollow, low, 0.6 * ball.volume()).rimDips())
                 .isCloseTo(Math.acos(level) - Math.atan(0.6 / 0.8), within(1e-9));
+        // leaning by a mass at the side, its low side dips by so much less
+        Vec3 up = new Vec3(0.28, 0.096, 0.95520);
+        double lean = Math.acos(up.unit().z());
+        assertThat(Boat.of(hollow, ball.centroid().minus(up.unit().times(0.3)), 0.6 * ball.volume())
+                        .rimDips())
+                .isCloseTo(Math.acos(level) - Math.atan(0.6 / 0.8) - lean, within(2e-6));
         Hollow bottle = Hollow.round(ball, 1.99, 0.1, 1, 0.1);
         assertThat(Boat.of(bottle, low, 0.1 * ball.volume()).rimDips()).isEqualTo(Math.PI / 2);
     }
@@ -191,5 +223,24 @@ class TiltedBodiesTest {
         Attitude far = new Attitude(Vec3.UP, 0, 0.03, 0.01, 0.75, 0.002, 0.004, false, 0.5, 0.005 + 5e-8);
         assertThat(one.looksLike(near)).isTrue();
         assertThat(one.looksLike(far)).isFalse();
+    }
+
+    /** Closer than a millionth of the height: one just that far is another, in whichever figure. The height here is 1. */
+    @Test
+    void aMillionthIsTooFar() {
+        Attitude flat = new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 0, false, 0.5, 0);
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 1e-6, 1, 0, 0, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 1e-6, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 1e-6, false, 0.5, 0)))
+                .isFalse();
+        assertThat(flat.looksLike(new Attitude(Vec3.UP, 0, 0, 1, 0, 0, 0, false, 0.5, 1e-6)))
+                .isFalse();
+        Attitude deep = new Attitude(Vec3.UP, 0, 1, 0, 0, 0, 0, false, 0.5, 0);
+        assertThat(deep.looksLike(new Attitude(Vec3.UP, 0, 1, 1e-6, 0, 0, 0, false, 0.5, 0)))
+                .isFalse();
+        assertThat(deep.looksLike(new Attitude(Vec3.UP, 0, 1, 0.9e-6, 0, 0, 0, false, 0.5, 0)))
+                .isTrue();
     }
 }
