@@ -3,96 +3,77 @@ package org.fizzhull.mesh.uniting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * Makes one loop of a loop and the holes in it: each hole is joined by a way there and back from its rightmost corner to
- * a corner that sees it. (Held and Eberly describe the search; from memory.)
+ * Makes one loop of a loop and the holes in it: each hole, the rightmost first, is joined by a way there and back from its
+ * rightmost corner to the nearest corner that it sees. O(corners^2) for each hole at worst.
  */
 final class Bridges {
     private Bridges() {}
 
-    /** The loop with its holes, the rightmost hole first; holes run clockwise. */
+    /** The loop with its holes; holes run clockwise. */
     static int[] joined(Plane plane, int[] loop, List<int[]> holes) {
+        List<int[]> left = new ArrayList<>(holes);
+        left.sort(Comparator.comparingDouble(hole -> -plane.u(hole[rightmost(plane, hole)])));
         int[] joined = loop;
-        List<int[]> order = new ArrayList<>(holes);
-        order.sort(Comparator.comparingDouble(hole -> -plane.u(hole[rightmost(plane, hole)])));
-        for (int[] hole : order) {
+        while (!left.isEmpty()) {
+            int[] hole = left.get(0);
             int start = rightmost(plane, hole);
-            int place = seen(plane, joined, hole[start]);
-            int[] longer = new int[joined.length + hole.length + 2];
-            System.arraycopy(joined, 0, longer, 0, place + 1);
-            for (int i = 0; i <= hole.length; i++) {
-                longer[place + 1 + i] = hole[(start + i) % hole.length];
-            }
-            System.arraycopy(joined, place, longer, place + hole.length + 2, joined.length - place);
-            joined = longer;
+            int place = seen(plane, joined, left, hole[start]);
+            left.remove(0);
+            int[] before = joined;
+            joined = IntStream.range(0, before.length + hole.length + 2)
+                    .map(i -> i <= place
+                            ? before[i]
+                            : i <= place + 1 + hole.length
+                                    ? hole[(start + i - place - 1) % hole.length]
+                                    : before[i - hole.length - 2])
+                    .toArray();
         }
         return joined;
     }
 
     private static int rightmost(Plane plane, int[] loop) {
-        int best = 0;
-        for (int i = 1; i < loop.length; i++) {
-            best = plane.u(loop[i]) > plane.u(loop[best]) ? i : best;
-        }
-        return best;
+        return IntStream.range(0, loop.length)
+                .reduce((best, i) -> plane.u(loop[i]) > plane.u(loop[best]) ? i : best)
+                .orElseThrow();
     }
 
-    /** Place of a corner of a loop that nothing stands between and a point of a hole. */
-    private static int seen(Plane plane, int[] loop, int point) {
-        double u = plane.u(point);
-        double v = plane.v(point);
-        double nearest = Double.POSITIVE_INFINITY;
-        int place = 0;
+    /** Place of the nearest corner of a loop that nothing stands between and a point; any where rounding hides all. */
+    private static int seen(Plane plane, int[] loop, List<int[]> holes, int point) {
+        return IntStream.range(0, loop.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> plane.squared(point, loop[i])))
+                .filter(i -> within(plane, loop, i, point)
+                        && clear(plane, loop, point, loop[i])
+                        && holes.stream().allMatch(hole -> clear(plane, hole, point, loop[i])))
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** Whether the way to a point sets out from a corner into what the loop bounds (O'Rourke's cone; from memory). */
+    private static boolean within(Plane plane, int[] loop, int i, int point) {
+        int before = loop[(i + loop.length - 1) % loop.length];
+        int corner = loop[i];
+        int after = loop[(i + 1) % loop.length];
+        boolean leftOfFirst = plane.doubled(before, corner, point) > 0;
+        boolean leftOfSecond = plane.doubled(corner, after, point) > 0;
+        return plane.doubled(before, corner, after) > 0 ? leftOfFirst && leftOfSecond : leftOfFirst || leftOfSecond;
+    }
+
+    /** Whether no side of a loop crosses or touches the way between two points, of which either may be a corner of it. */
+    private static boolean clear(Plane plane, int[] loop, int p, int q) {
         for (int i = 0; i < loop.length; i++) {
-            int j = i + 1 < loop.length ? i + 1 : 0;
             int a = loop[i];
-            int b = loop[j];
-            // sides to the right of the point that have the inside on their left run up
-            if (plane.v(a) <= v && plane.v(b) > v) {
-                double share = (v - plane.v(a)) / (plane.v(b) - plane.v(a));
-                double hit = plane.u(a) + share * (plane.u(b) - plane.u(a));
-                if (hit >= u && hit < nearest) {
-                    nearest = hit;
-                    place = plane.u(a) > plane.u(b) ? i : j;
-                }
+            int b = loop[(i + 1) % loop.length];
+            boolean meets = a == p || a == q || b == p || b == q;
+            if (!meets
+                    && plane.doubled(p, q, a) * plane.doubled(p, q, b) <= 0
+                    && plane.doubled(a, b, p) * plane.doubled(a, b, q) <= 0) {
+                return false;
             }
         }
-        return unhidden(plane, loop, point, place, nearest);
-    }
-
-    /** Of the corners in the triangle of the point, the place to its right and the corner there, the one nearest to level. */
-    private static int unhidden(Plane plane, int[] loop, int point, int place, double hit) {
-        double u = plane.u(point);
-        double v = plane.v(point);
-        double cu = plane.u(loop[place]) - u;
-        double cv = plane.v(loop[place]) - v;
-        double hu = hit - u;
-        int best = place;
-        double steepest = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < loop.length; i++) {
-            double du = plane.u(loop[i]) - u;
-            double dv = plane.v(loop[i]) - v;
-            // barycentric shares of the point in the triangle of (0, 0), (hu, 0) and (cu, cv)
-            double t = dv / cv;
-            double s = (du - t * cu) / hu;
-            if (cv != 0 && t >= 0 && s >= 0 && s + t <= 1 && du > 0 && reflex(plane, loop, i)) {
-                double slope = Math.abs(dv) / du;
-                if (slope < steepest || (slope == steepest && nearer(plane, point, loop[i], loop[best]))) {
-                    steepest = slope;
-                    best = i;
-                }
-            }
-        }
-        return best;
-    }
-
-    private static boolean nearer(Plane plane, int point, int a, int b) {
-        return plane.squared(point, a) < plane.squared(point, b);
-    }
-
-    private static boolean reflex(Plane plane, int[] loop, int i) {
-        int n = loop.length;
-        return plane.doubled(loop[(i + n - 1) % n], loop[i], loop[(i + 1) % n]) <= 0;
+        return true;
     }
 }

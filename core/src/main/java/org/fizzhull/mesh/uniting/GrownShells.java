@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.uniting;
 
+import java.util.SplittableRandom;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -34,6 +35,7 @@ final class GrownShells {
                 shellOf[corners[h]] = shell[f];
             }
         }
+        SplittableRandom chance = new SplittableRandom(attempt);
         double[] grown = xyz.clone();
         for (int v = 0; v < shellOf.length; v++) {
             double length = 0;
@@ -44,7 +46,7 @@ final class GrownShells {
             double by = growth * (1 + (part - Math.floor(part)) / 2);
             for (int k = 0; k < 3; k++) {
                 double along = length > 0 ? normal[3 * v + k] / Math.sqrt(length) : 0;
-                grown[3 * v + k] += by * along + SHAKE * growth * (2 * scatter(3 * v + k, attempt) - 1);
+                grown[3 * v + k] += by * along + SHAKE * growth * (2 * chance.nextDouble() - 1);
             }
         }
         return new Corners(xyz.clone(), grown, 1.6 * growth);
@@ -63,13 +65,5 @@ final class GrownShells {
             normal[b + k] += n;
             normal[c + k] += n;
         }
-    }
-
-    /** A number from 0 to 1 that looks like chance: the mixing of SplitMix64 (Steele, Lea and Flood 2014; from memory). */
-    private static double scatter(int i, int attempt) {
-        long z = (i + ((long) attempt << 32) + 1) * 0x9e3779b97f4a7c15L;
-        z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
-        z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
-        return ((z ^ z >>> 31) >>> 11) * 0x1p-53;
     }
 }

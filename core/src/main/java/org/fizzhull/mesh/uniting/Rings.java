@@ -53,7 +53,7 @@ public final class Rings {
                 at = ways.remove();
             }
             if (!path.isEmpty()) {
-                return List.of();
+                return new ArrayList<>();
             }
         }
         return rings;
