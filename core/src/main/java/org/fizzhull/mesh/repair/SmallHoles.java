@@ -9,7 +9,6 @@ import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.FacetEdges;
-import org.fizzhull.mesh.uniting.Rings;
 
 /**
  * Closes small holes. The sides that no other runs against make up rings, since as many of them end at a corner as begin

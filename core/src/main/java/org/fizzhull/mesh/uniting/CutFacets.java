@@ -49,7 +49,7 @@ final class CutFacets {
             if (own != null || crossed(f)) {
                 cut(f, own == null ? List.of() : own.values());
             } else if (winding.at(all.corner(3 * f)) == 0) {
-                emit(all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
+                out.add(all.corner(3 * f)).add(all.corner(3 * f + 1)).add(all.corner(3 * f + 2));
             }
         }
         return out.build().toArray();
@@ -59,10 +59,6 @@ final class CutFacets {
         return !crossings.along(edge[3 * f]).isEmpty()
                 || !crossings.along(edge[3 * f + 1]).isEmpty()
                 || !crossings.along(edge[3 * f + 2]).isEmpty();
-    }
-
-    private void emit(int a, int b, int c) {
-        out.add(a).add(b).add(c);
     }
 
     /**
@@ -95,36 +91,34 @@ final class CutFacets {
     }
 
     private void cut(int f, Collection<Segment> own) {
-        Loops loops = new Loops(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
+        FacetFill fill = new FacetFill(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {
-            side(h, loops);
+            side(h, fill);
         }
         for (Segment segment : own) {
             if (segment.from < 0 || segment.to < 0) {
                 throw new UnclearException("two facets that cross at one point only");
             }
-            loops.add(segment.from, segment.to);
+            fill.add(segment.from, segment.to);
         }
-        for (int[] triangle : loops.triangles()) {
-            emit(triangle[0], triangle[1], triangle[2]);
-        }
+        fill.triangles(out);
     }
 
     /** The pieces of a side that nothing else is around. */
-    private void side(int h, Loops loops) {
+    private void side(int h, FacetFill fill) {
         List<Crossing> along = crossings.along(edge[h]);
         int before = all.corner(h);
         int w = winding.at(before);
         for (int k = 0; k < along.size(); k++) {
             Crossing crossing = along.get(all.rises(h) ? k : along.size() - 1 - k);
             if (w == 0) {
-                loops.add(before, crossing.point);
+                fill.add(before, crossing.point);
             }
             w += all.rises(h) ? crossing.step() : -crossing.step();
             before = crossing.point;
         }
         if (w == 0) {
-            loops.add(before, all.end(h));
+            fill.add(before, all.end(h));
         }
     }
 }

@@ -23,10 +23,10 @@ final class GrownShells {
     /**
      * The corners of some shells, which share none.
      *
-     * @param attempt 0 at first; other numbers grow and shake otherwise
+     * @param attempt 0 at first; then less growth, shaken otherwise: what a union differs by grows with it
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
-        double growth = (1 + attempt / 3.0) * SHARE * FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
+        double growth = SHARE / (1 + attempt / 3.0) * FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
         double[] normal = new double[xyz.length];
         int[] shellOf = new int[xyz.length / 3];
         for (int f = 0; f < shell.length; f++) {

@@ -1,4 +1,4 @@
-package org.fizzhull.mesh.uniting;
+package org.fizzhull.mesh.repair;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -11,25 +11,17 @@ import java.util.Map;
  * Rings that directed pieces of a boundary make up, each from a corner to another. A ring passes a corner once: where a way
  * comes back to a corner, what it went since is a ring of its own. O(pieces).
  */
-public final class Rings {
+final class Rings {
     /** Where the pieces that begin at a corner lead, in the order in which they were added. */
     private final Map<Integer, Deque<Integer>> next = new LinkedHashMap<>();
 
-    /** No pieces yet. */
-    public Rings() {}
-
-    /**
-     * Adds a piece.
-     *
-     * @param from corner it begins at
-     * @param to corner it ends at
-     */
-    public void add(int from, int to) {
+    /** Adds a piece from one corner to another. */
+    void add(int from, int to) {
         next.computeIfAbsent(from, v -> new ArrayDeque<>()).add(to);
     }
 
-    /** {@return the rings, which use the pieces up; none where some pieces belong to no ring} */
-    public List<int[]> closed() {
+    /** The rings, which use the pieces up; none where some pieces belong to no ring. */
+    List<int[]> closed() {
         List<int[]> rings = new ArrayList<>();
         for (int begin : next.keySet()) {
             // the corners on the way, each with its place
@@ -53,7 +45,7 @@ public final class Rings {
                 at = ways.remove();
             }
             if (!path.isEmpty()) {
-                return new ArrayList<>();
+                return List.of();
             }
         }
         return rings;
