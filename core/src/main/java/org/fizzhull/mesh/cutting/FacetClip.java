@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.cutting;
 
 import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**
@@ -16,9 +17,7 @@ final class FacetClip {
     private static final int SECOND = 12;
 
     private final FacetTree tree;
-    private final double nx;
-    private final double ny;
-    private final double nz;
+    private final Vec3 n;
     private final double[] origin;
     private final PlaneCut out;
 
@@ -28,12 +27,10 @@ final class FacetClip {
     /** How far the corners lie above the plane, m. */
     private final double[] height = new double[3];
 
-    FacetClip(FacetTree tree, double nx, double ny, double nz, double px, double py, double pz, PlaneCut out) {
+    FacetClip(FacetTree tree, Vec3 n, Vec3 p, PlaneCut out) {
         this.tree = tree;
-        this.nx = nx;
-        this.ny = ny;
-        this.nz = nz;
-        this.origin = new double[] {px, py, pz};
+        this.n = n;
+        this.origin = new double[] {p.x(), p.y(), p.z()};
         this.out = out;
     }
 
@@ -44,7 +41,7 @@ final class FacetClip {
         }
         int wet = 0;
         for (int k = 0; k < 3; k++) {
-            height[k] = nx * at[3 * k] + ny * at[3 * k + 1] + nz * at[3 * k + 2];
+            height[k] = n.x() * at[3 * k] + n.y() * at[3 * k + 1] + n.z() * at[3 * k + 2];
             wet += height[k] < 0 ? 1 : 0;
         }
         if (wet == 3) {

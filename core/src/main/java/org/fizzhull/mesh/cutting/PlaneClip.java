@@ -54,15 +54,14 @@ public final class PlaneClip {
         out.clear();
         out.frame(nx, ny, nz);
         double lift = c - (nx * origin.x() + ny * origin.y() + nz * origin.z());
-        double px = origin.x() + lift * nx;
-        double py = origin.y() + lift * ny;
-        double pz = origin.z() + lift * nz;
-        FacetClip near = new FacetClip(tree, nx, ny, nz, px, py, pz, out);
+        Vec3 n = new Vec3(nx, ny, nz);
+        Vec3 p = origin.plus(n.times(lift));
+        FacetClip near = new FacetClip(tree, n, p, out);
         walk(nx, ny, nz, c, node -> sums.add(node, lift * nx, lift * ny, lift * nz, out), near::facet);
-        out.mx += out.volume * px;
-        out.my += out.volume * py;
-        out.mz += out.volume * pz;
-        face(px, py, pz, out);
+        out.mx += out.volume * p.x();
+        out.my += out.volume * p.y();
+        out.mz += out.volume * p.z();
+        face(p, out);
     }
 
     /**
@@ -119,12 +118,12 @@ public final class PlaneClip {
         return wet == 1 ? cut : 1 - cut;
     }
 
-    private static void face(double px, double py, double pz, PlaneCut out) {
+    private static void face(Vec3 p, PlaneCut out) {
         if (!(out.area > 0)) {
             out.area = out.juu = out.jww = out.juw = 0;
-            out.ax = px;
-            out.ay = py;
-            out.az = pz;
+            out.ax = p.x();
+            out.ay = p.y();
+            out.az = p.z();
             return;
         }
         double u = out.ax / out.area;
@@ -132,8 +131,8 @@ public final class PlaneClip {
         out.juu -= out.area * u * u;
         out.jww -= out.area * w * w;
         out.juw -= out.area * u * w;
-        out.ax = px + u * out.ux + w * out.wx;
-        out.ay = py + u * out.uy + w * out.wy;
-        out.az = pz + u * out.uz + w * out.wz;
+        out.ax = p.x() + u * out.ux + w * out.wx;
+        out.ay = p.y() + u * out.uy + w * out.wy;
+        out.az = p.z() + u * out.uz + w * out.wz;
     }
 }

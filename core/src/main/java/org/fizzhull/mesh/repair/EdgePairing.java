@@ -1,7 +1,9 @@
 package org.fizzhull.mesh.repair;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
@@ -35,58 +37,53 @@ final class EdgePairing {
     /** Whether some neighbours run their common edge the same way: then the winding is mixed. */
     final boolean mixed;
 
-    private final FacetEdges edges;
-
     private EdgePairing(int[] corners, int vertices) {
         this.corners = corners;
-        edges = new FacetEdges(corners, vertices);
+        FacetEdges edges = new FacetEdges(corners, vertices);
         joined = new FacetJoin(corners.length / 3);
         boolean sameWay = false;
-        IntStream.Builder alone = IntStream.builder();
-        IntStream.Builder doubt = IntStream.builder();
-        IntStream.Builder over = IntStream.builder();
-        IntStream.Builder many = IntStream.builder();
-        IntStream.Builder excess = IntStream.builder();
+        IntStream.Builder others = IntStream.builder();
         for (int e = 0; e < edges.count(); e++) {
             int from = edges.first(e);
-            int to = edges.first(e + 1);
-            int side = edges.side(from);
-            if (to - from == 2) {
-                boolean same = edges.rises(side) == edges.rises(edges.side(from + 1));
+            if (edges.first(e + 1) - from == 2) {
+                int one = edges.side(from);
+                int other = edges.side(from + 1);
+                boolean same = edges.rises(one) == edges.rises(other);
                 sameWay |= same;
-                joined.join(side / 3, edges.side(from + 1) / 3, same);
-                continue;
-            }
-            int balance = 0;
-            for (int i = from; i < to; i++) {
-                doubt.add(edges.side(i));
-                balance += edges.rises(edges.side(i)) ? 1 : -1;
-            }
-            int surplus = Math.abs(balance);
-            for (int i = from; i < to && surplus > 0; i++) {
-                if (edges.rises(edges.side(i)) == balance > 0) {
-                    over.add(edges.side(i));
-                    surplus--;
-                }
-            }
-            if (to - from == 1) {
-                alone.add(side);
-            } else if (balance == 0) {
-                many.add(e);
+                joined.join(one / 3, other / 3, same);
             } else {
-                excess.add(side);
+                others.add(e);
             }
         }
-        open = alone.build().toArray();
-        doubtful = doubt.build().toArray();
-        unbalanced = over.build().toArray();
-        crowded = excess.build().toArray();
         mixed = sameWay;
-        int[] several = many.build().toArray();
+        int[] odd = others.build().toArray();
+        int[] several = Arrays.stream(odd).filter(e -> balance(edges, e) == 0).toArray();
         shared = several.length;
+        doubtful = Arrays.stream(odd).flatMap(edges::sides).toArray();
+        unbalanced = Arrays.stream(odd).flatMap(e -> surplus(edges, e)).toArray();
+        open = firstSides(edges, odd, e -> edges.sides(e).count() == 1);
+        crowded = firstSides(edges, odd, e -> edges.sides(e).count() > 1 && balance(edges, e) != 0);
         for (int e : several) {
-            joinShared(edges.first(e), edges.first(e + 1));
+            joinShared(joined, edges, e);
         }
+    }
+
+    private static int[] firstSides(FacetEdges edges, int[] some, IntPredicate which) {
+        return Arrays.stream(some)
+                .filter(which)
+                .map(e -> edges.side(edges.first(e)))
+                .toArray();
+    }
+
+    /** How many more sides of an edge run from its lower corner to the upper one than back. */
+    private static int balance(FacetEdges edges, int e) {
+        return edges.sides(e).map(h -> edges.rises(h) ? 1 : -1).sum();
+    }
+
+    /** The sides of an edge that are too many in their direction. */
+    private static IntStream surplus(FacetEdges edges, int e) {
+        int balance = balance(edges, e);
+        return edges.sides(e).filter(h -> edges.rises(h) == balance > 0).limit(Math.abs(balance));
     }
 
     /** Pairs the edges of a facet list over {@code vertices} vertices. */
@@ -98,16 +95,12 @@ final class EdgePairing {
      * Bodies that merely touch along an edge stay apart: an edge of four facets joins them only where a body by itself
      * would be open there.
      */
-    private void joinShared(int from, int to) {
+    private static void joinShared(FacetJoin joined, FacetEdges edges, int e) {
         Map<Integer, Integer> balance = new HashMap<>();
-        for (int i = from; i < to; i++) {
-            int h = edges.side(i);
-            balance.merge(joined.root(h / 3), edges.rises(h) ? 1 : -1, Integer::sum);
-        }
+        edges.sides(e).forEach(h -> balance.merge(joined.root(h / 3), edges.rises(h) ? 1 : -1, Integer::sum));
         if (balance.values().stream().anyMatch(sum -> sum != 0)) {
-            for (int i = from + 1; i < to; i++) {
-                joined.join(edges.side(from) / 3, edges.side(i) / 3, false);
-            }
+            int first = edges.side(edges.first(e)) / 3;
+            edges.sides(e).skip(1).forEach(h -> joined.join(first, h / 3, false));
         }
     }
 

@@ -1,7 +1,10 @@
 package org.fizzhull.mesh.repair;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
@@ -120,17 +123,14 @@ final class MeshMending {
 
     /** Leaves out facets without area at doubtful edges; the edge they leave is closed by {@link #divide}. */
     private void dropWithoutArea() {
-        boolean[] drop = new boolean[pairing.corners.length / 3];
-        int count = 0;
-        for (int h : pairing.doubtful) {
-            if (!drop[h / 3] && withoutArea(h / 3)) {
-                drop[h / 3] = true;
-                count++;
-            }
-        }
-        if (count > 0) {
-            pairing = without(f -> drop[f]);
-            tell("mesh-no-area", count + " facets without area were left out.");
+        Set<Integer> flat = Arrays.stream(pairing.doubtful)
+                .map(h -> h / 3)
+                .filter(this::withoutArea)
+                .boxed()
+                .collect(Collectors.toSet());
+        if (!flat.isEmpty()) {
+            pairing = without(flat::contains);
+            tell("mesh-no-area", flat.size() + " facets without area were left out.");
         }
     }
 
@@ -165,12 +165,12 @@ final class MeshMending {
         int first = -1;
         for (int pass = 0; pass < PASSES && pairing.open.length > 0; pass++) {
             OpenEdges edges = new OpenEdges(xyz, pairing.corners, pairing.doubtful, tolerance);
-            if (edges.divided() == 0) {
+            if (edges.divided == 0) {
                 break;
             }
-            first = first < 0 ? edges.first() : first;
-            divided += edges.divided();
-            pairing = paired(edges.corners());
+            first = first < 0 ? edges.first : first;
+            divided += edges.divided;
+            pairing = paired(edges.corners);
         }
         if (divided > 0) {
             tell(

@@ -17,10 +17,17 @@ final class OpenEdges {
 
     private final double[] xyz;
     private final double tolerance;
-    private int[] corners;
+
+    /** The facets, divided ones included. */
+    int[] corners;
+
+    /** Number of places where a facet was divided. */
+    int divided;
+
+    /** The first corner a facet was divided at; -1 where there is none. */
+    int first = -1;
+
     private final IntStream.Builder added = IntStream.builder();
-    private int divided;
-    private int first = -1;
 
     /** Corners of the edges, by x, and their x, m. */
     private final int[] ends;
@@ -92,20 +99,5 @@ final class OpenEdges {
         }
         first = first < 0 ? on[0] : first;
         divided += on.length;
-    }
-
-    /** The facets, divided ones included. */
-    int[] corners() {
-        return corners;
-    }
-
-    /** Number of places where a facet was divided. */
-    int divided() {
-        return divided;
-    }
-
-    /** The first corner a facet was divided at; -1 where there is none. */
-    int first() {
-        return first;
     }
 }

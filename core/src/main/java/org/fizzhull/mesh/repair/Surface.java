@@ -1,6 +1,8 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * One closed surface of a mesh: a body, or a cavity in one, with its box and its volume by three fluxes, those of x, y and
@@ -24,23 +26,22 @@ final class Surface {
     }
 
     /**
-     * Adds a facet whose corners begin at a, b and c.
+     * Adds a facet.
      *
      * @param origin a point near the body, m, so that large offsets cost no digits
      */
-    void add(double[] xyz, int a, int b, int c, double[] origin) {
+    void add(TriangleMesh mesh, int f, double[] origin) {
         facets++;
         double square = 0;
         for (int k = 0; k < 3; k++) {
-            int l = (k + 1) % 3;
-            int m = (k + 2) % 3;
-            double n = (xyz[b + l] - xyz[a + l]) * (xyz[c + m] - xyz[a + m])
-                    - (xyz[b + m] - xyz[a + m]) * (xyz[c + l] - xyz[a + l]);
+            double a = mesh.at(mesh.corner(f, 0), k);
+            double b = mesh.at(mesh.corner(f, 1), k);
+            double c = mesh.at(mesh.corner(f, 2), k);
+            double n = FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
             square += n * n;
-            double sum = 3 * (xyz[a + k] - origin[k]) + (xyz[b + k] - xyz[a + k]) + (xyz[c + k] - xyz[a + k]);
-            flux[k] += sum * n / 6;
-            low[k] = Math.min(low[k], Math.min(xyz[a + k], Math.min(xyz[b + k], xyz[c + k])));
-            high[k] = Math.max(high[k], Math.max(xyz[a + k], Math.max(xyz[b + k], xyz[c + k])));
+            flux[k] += (3 * (a - origin[k]) + (b - a) + (c - a)) * n / 6;
+            low[k] = Math.min(low[k], Math.min(a, Math.min(b, c)));
+            high[k] = Math.max(high[k], Math.max(a, Math.max(b, c)));
         }
         area += Math.sqrt(square) / 2;
     }

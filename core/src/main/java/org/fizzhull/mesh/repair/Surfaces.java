@@ -21,14 +21,14 @@ record Surfaces(double[] xyz, int[] corners, int[] label, List<Surface> list) {
         // half way between two vertices
         int half = xyz.length / 6 * 3;
         double[] origin = {(xyz[0] + xyz[half]) / 2, (xyz[1] + xyz[half + 1]) / 2, (xyz[2] + xyz[half + 2]) / 2};
+        TriangleMesh mesh = new TriangleMesh(xyz, corners);
         int[] label = joined.labels();
         List<Surface> list = new ArrayList<>();
         for (int b = 0; b < joined.bodies(); b++) {
             list.add(new Surface());
         }
         for (int f = 0; f < label.length; f++) {
-            int h = 3 * f;
-            list.get(label[f]).add(xyz, 3 * corners[h], 3 * corners[h + 1], 3 * corners[h + 2], origin);
+            list.get(label[f]).add(mesh, f, origin);
         }
         return new Surfaces(xyz, corners, label, list);
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.measure.Buckets;
 
 /**
@@ -78,6 +79,15 @@ public final class FacetEdges {
      */
     public int side(int place) {
         return side[place];
+    }
+
+    /**
+     * {@return the sides on an edge}
+     *
+     * @param e number of the edge
+     */
+    public IntStream sides(int e) {
+        return IntStream.range(first[e], first[e + 1]).map(i -> side[i]);
     }
 
     /**

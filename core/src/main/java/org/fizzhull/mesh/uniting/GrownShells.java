@@ -26,13 +26,16 @@ final class GrownShells {
      * @param attempt 0 at first; then less growth, shaken otherwise: what a union differs by grows with it
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
-        double growth = SHARE / (1 + attempt / 3.0) * FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
+        TriangleMesh mesh = new TriangleMesh(xyz, corners);
+        double growth = SHARE / (1 + attempt / 3.0) * FaceSets.diagonal(mesh.box());
         double[] normal = new double[xyz.length];
         int[] shellOf = new int[xyz.length / 3];
         for (int f = 0; f < shell.length; f++) {
-            addNormal(xyz, corners, f, normal);
             for (int h = 3 * f; h < 3 * f + 3; h++) {
                 shellOf[corners[h]] = shell[f];
+                for (int k = 0; k < 3; k++) {
+                    normal[3 * corners[h] + k] += FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
+                }
             }
         }
         SplittableRandom chance = new SplittableRandom(attempt);
@@ -50,20 +53,5 @@ final class GrownShells {
             }
         }
         return new Corners(xyz.clone(), grown, 1.6 * growth);
-    }
-
-    private static void addNormal(double[] xyz, int[] corners, int f, double[] normal) {
-        int a = 3 * corners[3 * f];
-        int b = 3 * corners[3 * f + 1];
-        int c = 3 * corners[3 * f + 2];
-        for (int k = 0; k < 3; k++) {
-            int l = (k + 1) % 3;
-            int m = (k + 2) % 3;
-            double n = (xyz[b + l] - xyz[a + l]) * (xyz[c + m] - xyz[a + m])
-                    - (xyz[b + m] - xyz[a + m]) * (xyz[c + l] - xyz[a + l]);
-            normal[a + k] += n;
-            normal[b + k] += n;
-            normal[c + k] += n;
-        }
     }
 }
