@@ -53,6 +53,7 @@ final class CutSums {
         margin = 1e-12 * size;
     }
 
+    /** Sums over the facets of a leaf. */
     private void leaf(int node) {
         int at = STRIDE * node;
         double[] v = new double[9];

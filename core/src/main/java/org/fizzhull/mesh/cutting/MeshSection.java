@@ -62,10 +62,12 @@ public final class MeshSection {
         return outlines;
     }
 
+    /** An edge as a number: its lower vertex, then the upper one. */
     private static long key(int i, int j) {
         return ((long) Math.min(i, j) << 32) | Math.max(i, j);
     }
 
+    /** Where the plane meets an edge, along right and up, m. */
     private static double[] at(TriangleMesh mesh, double[] side, long edge, Vec3 right, Vec3 up) {
         int i = (int) (edge >>> 32);
         int j = (int) edge;

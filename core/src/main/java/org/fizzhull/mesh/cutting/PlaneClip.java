@@ -118,6 +118,7 @@ public final class PlaneClip {
         return wet == 1 ? cut : 1 - cut;
     }
 
+    /** Moves the second moments of the cut face to its centroid (Steiner), and that into the body frame. */
     private static void face(Vec3 p, PlaneCut out) {
         if (!(out.area > 0)) {
             out.area = out.juu = out.jww = out.juw = 0;

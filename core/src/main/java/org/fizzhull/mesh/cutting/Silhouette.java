@@ -114,6 +114,7 @@ public final class Silhouette {
         return sum;
     }
 
+    /** Length of the joined stretches of one row, m. */
     private double joined(int row) {
         double[] start = from[row].build().sorted().toArray();
         double[] end = to[row].build().sorted().toArray();

@@ -49,7 +49,12 @@ final class MeshBodies {
         nesting = new Nesting(surfaces, crossed);
     }
 
-    /** Turns the surfaces and unites those that overlap; returns those that are left. */
+    /**
+     * Turns the surfaces and unites those that overlap; returns those that are left. First what each surface lies in is told,
+     * since that says which of them are bodies; then bodies are turned, surfaces inside solid ones left out, and those that
+     * cross united. Where one of two that cross may be meant to be taken away, none is united, and the lines of
+     * {@link WindingProbe} decide how much is enclosed twice.
+     */
     Surfaces arranged() {
         boolean against = against();
         if (against) {
@@ -85,6 +90,7 @@ final class MeshBodies {
         }
     }
 
+    /** What crosses what; null for a single surface, which is not held against itself. */
     private @Nullable CrossedShells crossed() {
         return surfaces.count() == 1
                 ? null
@@ -197,6 +203,7 @@ final class MeshBodies {
         return slight;
     }
 
+    /** Refuses surfaces whose fluxes along x, y and z differ by more than rounding: they have no inside. */
     private void checkFluxes() {
         for (Surface surface : surfaces.list()) {
             if (!(surface.fluxSpread() <= FLUX_TOLERANCE)) {
@@ -256,6 +263,7 @@ final class MeshBodies {
         return surfaces.get(surface).volume() > 0 ? 1 : -1;
     }
 
+    /** Says how many bodies and closed hollows there are, where it is not one body. */
     private void tell() {
         List<Surface> hollows =
                 surfaces.list().stream().filter(surface -> surface.volume() < 0).toList();

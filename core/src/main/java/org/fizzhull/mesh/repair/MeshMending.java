@@ -45,7 +45,11 @@ final class MeshMending {
         tolerance = NEAR * size;
     }
 
-    /** Mends what can be mended and returns the pairing of what is left. */
+    /**
+     * Mends what can be mended and returns the pairing of what is left. The order matters: copies go before facets back to
+     * back, which they would hide; corners are joined before edges are divided at them; and a hole is closed only where
+     * nothing of the surface is left to close it.
+     */
     EdgePairing mend() {
         dropSame();
         dropOpposite();
@@ -94,6 +98,7 @@ final class MeshMending {
         notices.add(new Notice(code, text));
     }
 
+    /** Takes facets that are listed several times the same way round once. */
     private void dropSame() {
         FacetTwins twins = FacetTwins.among(pairing.corners, pairing.doubtful);
         if (!twins.same().isEmpty()) {
@@ -134,6 +139,7 @@ final class MeshMending {
         }
     }
 
+    /** Whether a facet is a line or nearly so: its least height over a side is nothing beside its longest side. */
     private boolean withoutArea(int facet) {
         double longest = 0;
         double height = Double.POSITIVE_INFINITY;
@@ -147,6 +153,7 @@ final class MeshMending {
         return height <= NO_AREA * longest;
     }
 
+    /** Joins corners that nearly meet, where that leaves fewer edges open and no more of them crowded. */
     private void joinNear() {
         NearCorners near = NearCorners.of(xyz, pairing.corners, pairing.doubtful, tolerance);
         EdgePairing found = paired(near.corners());
@@ -160,6 +167,7 @@ final class MeshMending {
         }
     }
 
+    /** Divides facets at corners of others on their open edges, one side of a facet at a time. */
     private void divide() {
         int divided = 0;
         int first = -1;

@@ -31,6 +31,7 @@ final class Nesting {
         }
     }
 
+    /** Whether one surface may lie inside another: they do not cross, and its box lies in the box of the other. */
     private boolean maybe(int inner, int outer) {
         return inner != outer
                 && (crossed == null || !crossed.cross(inner, outer))

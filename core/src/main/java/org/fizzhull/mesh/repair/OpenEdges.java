@@ -51,6 +51,7 @@ final class OpenEdges {
                 IntStream.concat(Arrays.stream(this.corners), added.build()).toArray();
     }
 
+    /** Divides the facet of a side where corners stand on it, by distance from its first corner; returns whether any does. */
     private boolean divide(int h) {
         int side = FacetEdges.next(h);
         int a = corners[h];

@@ -57,6 +57,7 @@ final class Corners {
         }
     }
 
+    /** Share of the way from p to q at which it passes through the plane of a, b and c. */
     private static double share(double[] at, int p, int q, int a, int b, int c) {
         double one = sixfold(at, a, b, c, p);
         return one / (one - sixfold(at, a, b, c, q));

@@ -61,6 +61,7 @@ final class Crossings {
         }
     }
 
+    /** Holds each edge against the facets whose boxes its own box meets. */
     private void look() {
         for (int e = 0; e < all.count(); e++) {
             for (int k = 0; k < 3; k++) {
@@ -97,6 +98,10 @@ final class Crossings {
         }
     }
 
+    /**
+     * Enters a crossing where the ends of an edge lie on either side of a facet's plane and all three corners go round the
+     * edge the same way.
+     */
     private void cross(int e, int f) {
         int p = all.low(e);
         int q = all.high(e);

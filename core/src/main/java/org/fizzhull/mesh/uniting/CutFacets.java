@@ -78,6 +78,7 @@ final class CutFacets {
         }
     }
 
+    /** Sets one end of the segment on facet f that facet g cuts. */
     private void add(int f, int g, int point, boolean start) {
         Segment segment = segments.computeIfAbsent(f, i -> new TreeMap<>()).computeIfAbsent(g, i -> new Segment());
         if ((start ? segment.from : segment.to) >= 0) {
@@ -90,6 +91,7 @@ final class CutFacets {
         }
     }
 
+    /** Fills what is left of a facet, between what is left of its sides and the segments on it. */
     private void cut(int f, Collection<Segment> own) {
         FacetFill fill = new FacetFill(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {

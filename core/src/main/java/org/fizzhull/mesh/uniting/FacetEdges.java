@@ -45,6 +45,7 @@ public final class FacetEdges {
         first = Arrays.copyOf(begins, edges + 1);
     }
 
+    /** Whether two sides lie on one edge. */
     private static boolean together(int[] corners, int h, int g) {
         int from = corners[h];
         int to = corners[next(h)];

@@ -55,6 +55,7 @@ final class FacetFill {
         }
     }
 
+    /** The corner under the widest angle, that is the least cotangent, which both ends of a piece see. */
     private int third(Piece base) {
         PriorityQueue<Candidate> left = new PriorityQueue<>(Comparator.comparingDouble(Candidate::cotangent));
         int following = -1;

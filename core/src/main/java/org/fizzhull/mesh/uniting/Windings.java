@@ -134,6 +134,7 @@ final class Windings {
         return up;
     }
 
+    /** Follows each edge from one end to the other: the number must nowhere be less than 0, and end as the other end has it. */
     private void check() {
         for (int e = 0; e < all.count(); e++) {
             int w = winding[all.low(e)];
