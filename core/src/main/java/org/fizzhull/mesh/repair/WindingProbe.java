@@ -63,16 +63,15 @@ final class WindingProbe {
         int winding = 0;
         double wrong = 0;
         double place = 0;
-        for (int i = rays.first(ray); i < rays.end(ray) - 1; i++) {
+        for (int i = rays.first(ray); i < rays.end(ray); i++) {
             winding += rays.leaves(i) ? -1 : 1;
-            double gap = rays.height(i + 1) - rays.height(i);
+            double gap = i + 1 < rays.end(ray) ? rays.height(i + 1) - rays.height(i) : 0;
             if ((winding < 0 || winding > 1) && gap > least) {
                 wrong += gap;
                 place = rays.height(i) + gap / 2;
             }
         }
-        // the last crossing leaves the mesh, unless the crossings do not add up
-        if (wrong > 0 && winding == 1 && rays.leaves(rays.end(ray) - 1)) {
+        if (winding == 0 && wrong > 0) {
             where = where.isEmpty() ? "at " + PlaceWords.point(rays.u(ray), rays.v(ray), place) : where;
             length += wrong;
         }
