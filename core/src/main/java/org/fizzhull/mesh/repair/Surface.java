@@ -56,7 +56,7 @@ final class Surface {
         return (flux[0] + flux[1] + flux[2]) / 3;
     }
 
-    /** Whether it encloses no more than a volume, m3, or than rounding makes: about a ten-millionth of {@link #FLAT}. */
+    /** Whether it encloses no more than a volume, m3, or than a flat body; rounding alone makes a ten-millionth of that. */
     boolean slight(double volume) {
         double side = Math.max(high[0] - low[0], Math.max(high[1] - low[1], high[2] - low[2]));
         return !(Math.abs(volume()) > Math.max(volume, FLAT * area * side));

@@ -18,7 +18,7 @@ final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
     static final double KEPT = 1e-3;
 
-    /** Shortest stretch of a line that counts, as a part of the longest side: nearer, rounding may put one face before another. */
+    /** Shortest stretch of a line that counts, as a part of the longest side: rounding may swap faces that lie nearer. */
     private static final double LEAST = 1e-5;
 
     /** Lines to a side. */
