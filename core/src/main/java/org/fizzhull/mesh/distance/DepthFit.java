@@ -20,21 +20,17 @@ final class DepthFit {
 
     private DepthFit() {}
 
-    /** Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level. */
-    static double[] deeper(List<DepthSteps> measured, int part, double deepest) {
+    /** Share of the length of all steps that lies deeper than each level. */
+    static double[] deeper(List<DepthSteps> measured, double deepest) {
         double[] constant = new double[LEVELS + 2];
         double[] slope = new double[LEVELS + 2];
         double whole = 0;
         for (DepthSteps steps : measured) {
-            for (int line = 0; line < steps.stretches(); line++) {
-                if (part < 0 || steps.part(line) == part) {
-                    for (int i = steps.first(line); i < steps.end(line); i++) {
-                        double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                        double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                        add(low, high, steps.length(i), constant, slope);
-                        whole += steps.length(i);
-                    }
-                }
+            for (int i = 0; i < steps.count(); i++) {
+                double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
+                add(low, high, steps.length(i), constant, slope);
+                whole += steps.length(i);
             }
         }
         double[] share = new double[LEVELS + 1];

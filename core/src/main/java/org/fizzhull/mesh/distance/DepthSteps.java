@@ -1,128 +1,107 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import java.util.List;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Depth along lines through a body, as steps on which it changes evenly. The depth of a point is its distance to the
  * nearest open facet. Along a line it is straight where one plane is nearest, bends where the body is round, and has a
- * ridge where two facets are as near. It is asked at even spacing, together with its rate; where the tangents of two
- * neighbours meet high above their chord, it is asked there too: a ridge reaches the meeting point, a bend does not.
+ * ridge where two facets are as near. It is asked at even spacing, together with its rate. Where the tangents of two
+ * neighbours meet well off their chord it is asked there too, and so on: at a ridge the meeting point is the ridge itself,
+ * at a bend it comes four times nearer each time.
  */
 final class DepthSteps {
-    /** Spacing of the points, and what is neglected of depth, as shares of the thickness of the body. */
-    private static final double SPACING = 0.15;
+    /** Spacing of the points, and what the tangents may stand off the chord, as shares of the thickness of the body. */
+    private static final double SPACING = 0.2;
 
-    /** Most points on a stretch of line. */
+    private static final double NEGLECTED = 6e-3;
+
+    /** Where the tangents of a parabola meet, a bend of the same mean reaches this share of their height over the chord. */
+    private static final double PARABOLA = 2 / 3.0;
+
+    /** Most points on a stretch of line, and the shortest step that is parted, as a share of the spacing. */
     private static final int MOST = 256;
 
-    private static final double NEGLECTED = 1e-3;
+    private static final double SHORTEST = 0.01;
 
     /** Distance from the surface at which the ends of a line are asked, as a share of the spacing. */
     private static final double OFF = 1e-6;
 
-    private final DepthLines lines;
+    /**
+     * Depth at a point of a line.
+     *
+     * @param at length of line before it, m
+     * @param depth m
+     * @param rate at which the depth rises along the line, from -1 to 1
+     */
+    private record Sample(double at, double depth, double rate) {}
+
     private final NearestFacet nearest;
-    private final double neglected;
     private final double spacing;
-    private final int begin;
+    private final double neglected;
     private double[] step = new double[1 << 12];
     private int used;
-
-    /** End of the steps of each stretch of line. */
-    private final int[] until;
-
-    /** Depth that was asked last, m, and its rate along the lines. */
-    private double depth;
-
-    private double rate;
-    private final double[] deepest = new double[3];
+    private Vec3 deepest = Vec3.ZERO;
     private double most;
 
     /**
-     * Measures some of the stretches of the lines.
+     * Measures some stretches of line.
      *
      * @param nearest of the open facets
      * @param thickness of the body, m: three times its volume over its surface
-     * @param begin first stretch
-     * @param end stretch after the last
      */
-    DepthSteps(DepthLines lines, NearestFacet nearest, double thickness, int begin, int end) {
-        this.lines = lines;
+    DepthSteps(List<DepthLines.Stretch> stretches, NearestFacet nearest, double thickness) {
         this.nearest = nearest;
-        this.neglected = NEGLECTED * thickness;
         this.spacing = SPACING * thickness;
-        this.begin = begin;
-        until = new int[end - begin];
-        for (int c = begin; c < end; c++) {
-            walk(4 * c);
-            until[c - begin] = used / 3;
-        }
+        this.neglected = NEGLECTED * thickness;
+        stretches.forEach(this::walk);
     }
 
-    private void walk(int c) {
-        double length = lines.stretch[c + 3];
+    private void walk(DepthLines.Stretch line) {
+        double length = line.length();
         int parts = (int) Math.max(1, Math.min(MOST, Math.ceil(length / spacing)));
-        double h = length / parts;
         // on a facet itself the distance has no rate
         double off = Math.min(length / 4, OFF * spacing);
-        ask(c, off);
+        Sample before = ask(line, 0, off);
         for (int i = 1; i <= parts; i++) {
-            double fromDepth = depth;
-            double fromRate = rate;
-            ask(c, i == parts ? length - off : i * h);
-            between(c, (i - 1) * h, h, fromDepth, fromRate, depth, rate);
+            Sample next = ask(line, length * i / parts, i == parts ? -off : 0);
+            between(line, before, next);
+            before = next;
         }
     }
 
-    private void between(int c, double from, double h, double d0, double g0, double d1, double g1) {
-        double t = (d1 - d0 - g1 * h) / (g0 - g1);
-        boolean ridge = g0 > g1 && t > 0 && t < h;
-        double top = d0 + g0 * t;
-        if (!ridge || top - d0 - (d1 - d0) * t / h < neglected) {
-            bend(d0, g0, d1, g1, h);
+    private void between(DepthLines.Stretch line, Sample a, Sample b) {
+        double h = b.at - a.at;
+        // from a to where the two tangents meet
+        double t = (b.depth - a.depth - b.rate * h) / (a.rate - b.rate);
+        if (!(t > 0 && t < h)) {
+            add(a.depth, b.depth, h);
             return;
         }
-        ask(c, from + t);
-        if (Math.abs(depth - top) < neglected) {
-            add(d0, depth, t);
-            add(depth, d1, h - t);
+        double chord = a.depth + (b.depth - a.depth) * t / h;
+        double over = a.depth + a.rate * t - chord;
+        if (Math.abs(over) > neglected && h > SHORTEST * spacing) {
+            Sample middle = ask(line, a.at + t, 0);
+            between(line, a, middle);
+            between(line, middle, b);
         } else {
-            bend(d0, g0, depth, rate, t);
-            bend(depth, rate, d1, g1, h - t);
+            double middle = Math.max(0, chord + PARABOLA * over);
+            add(a.depth, middle, t);
+            add(middle, b.depth, h - t);
         }
-        depth = d1;
-        rate = g1;
     }
 
-    /**
-     * A step without a ridge, in two halves. Its middle lies half way from the chord to the tangents, exactly so for a
-     * parabola; where the two tangents disagree, as when one end stands on a ridge, the nearer one is right, and their
-     * harmonic mean is near it (van Leer's limiter, 1974; from memory). A third more gives the two halves the mean of the
-     * parabola.
-     */
-    private void bend(double d0, double g0, double d1, double g1, double h) {
-        double chord = (d0 + d1) / 2;
-        double one = d0 + g0 * h / 2 - chord;
-        double other = d1 - g1 * h / 2 - chord;
-        double bulge = one * other > 0 ? 4 * one * other / (one + other) / 3 : 0;
-        double middle = Math.max(0, chord + bulge);
-        add(d0, middle, h / 2);
-        add(middle, d1, h / 2);
-    }
-
-    private void ask(int c, double s) {
-        double[] u = lines.direction;
-        double x = lines.stretch[c] + s * u[0];
-        double y = lines.stretch[c + 1] + s * u[1];
-        double z = lines.stretch[c + 2] + s * u[2];
-        depth = nearest.distance(x, y, z);
-        rate = nearest.rate(u[0], u[1], u[2]);
+    /** Depth at a place of a line, asked a little off. */
+    private Sample ask(DepthLines.Stretch line, double at, double off) {
+        Vec3 u = DepthLines.DIRECTION;
+        Vec3 there = line.start().plus(u.times(at + off));
+        double depth = nearest.distance(there.x(), there.y(), there.z());
         if (depth > most) {
             most = depth;
-            deepest[0] = x;
-            deepest[1] = y;
-            deepest[2] = z;
+            deepest = there;
         }
+        return new Sample(at, depth, nearest.rate(u.x(), u.y(), u.z()));
     }
 
     private void add(double from, double to, double length) {
@@ -139,29 +118,14 @@ final class DepthSteps {
         return most;
     }
 
-    /** That point: x, y, z, m. */
-    double[] deepest() {
+    /** That point. */
+    Vec3 deepest() {
         return deepest;
     }
 
-    /** Number of stretches of line. */
-    int stretches() {
-        return until.length;
-    }
-
-    /** Part of the lines that a stretch belongs to. */
-    int part(int stretch) {
-        return lines.part(begin + stretch);
-    }
-
-    /** First step of a stretch of line. */
-    int first(int stretch) {
-        return stretch == 0 ? 0 : until[stretch - 1];
-    }
-
-    /** The step after the last of a stretch of line. */
-    int end(int stretch) {
-        return until[stretch];
+    /** Number of steps. */
+    int count() {
+        return used / 3;
     }
 
     /** Depth at the start of a step, m. */

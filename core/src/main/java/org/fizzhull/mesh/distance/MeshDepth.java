@@ -1,11 +1,15 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -34,20 +38,16 @@ public final class MeshDepth {
     /** What the table leaves of the curve between two nodes, as a share of the volume left. */
     private static final double ACCURACY = 0.002;
 
-    /** Pieces that the new lines are measured in, whatever the number of threads, so that the answer is the same. */
-    private static final int PIECES = 8;
-
     private final FacetTree tree;
     private final Workers workers;
-    private final DepthLines lines;
     private final MassProperties body;
 
     /**
-     * Draws lines through a closed mesh that faces outward.
+     * Of a closed mesh that faces outward.
      *
      * @param tree tree of the facets
      * @param body volume, surface and moments of the mesh
-     * @param workers what measures pieces of the lines
+     * @param workers what measures parts of the lines; the answer is the same for any number of threads
      */
     public MeshDepth(FacetTree tree, MassProperties body, Workers workers) {
         this.tree = tree;
@@ -56,65 +56,53 @@ public final class MeshDepth {
         if (!(body.volume() > 0)) {
             throw new IllegalArgumentException("a depth needs a closed mesh that faces outward");
         }
-        lines = new DepthLines(tree.mesh(), body, PARTS);
-        lines.upTo(FEW);
     }
 
     /**
      * {@return depths from some of the facets}
      *
-     * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon
+     * @param shut numbers in the mesh of facets at which the front does not start; it ends where it comes upon
      *     them
      */
-    public DepthProfile from(boolean[] shut) {
-        TriangleMesh mesh = tree.mesh();
-        double area = FaceSets.area(mesh, FaceSets.without(FaceSets.all(mesh), shut));
-        if (!(area > 0)) {
+    public DepthProfile from(BitSet shut) {
+        BitSet open = new BitSet();
+        open.set(0, tree.mesh().facetCount());
+        open.andNot(shut);
+        if (!(FaceSets.area(tree.mesh(), open) > 0)) {
             throw new IllegalArgumentException("a depth needs an open facet");
         }
-        List<DepthSteps> steps = new ArrayList<>();
-        advance(steps, shut);
-        DepthProfile found = measured(steps, shut, area);
-        for (int count = 2 * FEW; count <= MANY && found.relativeError() > AGREED; count *= 2) {
-            lines.upTo(count);
-            advance(steps, shut);
-            found = measured(steps, shut, area);
+        List<List<DepthSteps>> parts = new ArrayList<>();
+        for (int p = 0; p < PARTS; p++) {
+            parts.add(new ArrayList<>());
+        }
+        double lost = advance(parts, shut, 0, FEW);
+        DepthProfile found = measured(parts, lost, shut, open);
+        for (int count = FEW; count < MANY && found.relativeError() > AGREED; count *= 2) {
+            lost = Math.max(lost, advance(parts, shut, count, 2 * count));
+            found = measured(parts, lost, shut, open);
         }
         return found;
     }
 
-    /** Measures the lines that were drawn since. */
-    private void advance(List<DepthSteps> steps, boolean[] shut) {
-        int done = 0;
-        for (DepthSteps piece : steps) {
-            done += piece.stretches();
-        }
-        int from = done;
-        int left = lines.count() - from;
-        DepthSteps[] pieces = new DepthSteps[PIECES];
-        boolean[] leftOut = FaceSets.any(shut) ? shut : new boolean[0];
+    /** Adds steps to each part, from so many stretches of line up to so many; returns the share of the lines that was lost. */
+    private double advance(List<List<DepthSteps>> parts, BitSet shut, int from, int to) {
+        DepthLines lines = new DepthLines(tree.mesh(), from, to, PARTS);
         double thickness = 3 * body.volume() / body.area();
-        Workers.all(workers, PIECES, p -> {
-            int begin = from + left * p / PIECES;
-            int end = from + left * (p + 1) / PIECES;
-            pieces[p] = new DepthSteps(lines, new NearestFacet(tree, leftOut), thickness, begin, end);
-        });
-        steps.addAll(List.of(pieces));
+        Workers.all(workers, PARTS, p -> parts.get(p)
+                .add(new DepthSteps(lines.parts().get(p), new NearestFacet(tree, shut), thickness)));
+        return lines.lost();
     }
 
-    private DepthProfile measured(List<DepthSteps> steps, boolean[] shut, double area) {
-        DepthSteps top = steps.get(0);
-        for (DepthSteps piece : steps) {
-            top = piece.most() > top.most() ? piece : top;
-        }
-        double[] at = top.deepest();
-        NearestFacet open = new NearestFacet(tree, shut);
-        NearestFacet closed = new NearestFacet(tree, FaceSets.without(FaceSets.all(tree.mesh()), shut));
-        double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
-        deepest = FaceSets.any(shut) ? deepest : Math.min(deepest, bound());
-        double[] all = DepthFit.deeper(steps, -1, deepest);
-        double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
-        return DepthFit.fit(all, CELLS, body.volume(), area, deepest, error);
+    private DepthProfile measured(List<List<DepthSteps>> parts, double lost, BitSet shut, BitSet open) {
+        List<DepthSteps> all = parts.stream().flatMap(List::stream).toList();
+        DepthSteps top = Collections.max(all, Comparator.comparingDouble(DepthSteps::most));
+        double deepest = new DeepestPoint(
+                        new NearestFacet(tree, shut), new NearestFacet(tree), new NearestFacet(tree, open))
+                .from(top.deepest());
+        deepest = shut.isEmpty() ? Math.min(deepest, bound()) : deepest;
+        double[] deeper = DepthFit.deeper(all, deepest);
+        double error = Math.max(ACCURACY, error(parts, deeper, deepest) + lost);
+        return DepthFit.fit(deeper, CELLS, body.volume(), FaceSets.area(tree.mesh(), open), deepest, error);
     }
 
     /** Half the smallest side, and the ball of the same volume: no point of the body is deeper, m. */
@@ -131,10 +119,10 @@ public final class MeshDepth {
      * at random. They follow one another in the sequence and are each spread evenly, so that it is rather too large [for
      * compact closed forms twice the true error, for thin walls as large; measured].
      */
-    private static double error(List<DepthSteps> steps, double[] all, double deepest) {
+    private static double error(List<List<DepthSteps>> parts, double[] all, double deepest) {
         double[] squares = new double[all.length];
-        for (int p = 0; p < PARTS; p++) {
-            double[] part = DepthFit.deeper(steps, p, deepest);
+        for (List<DepthSteps> steps : parts) {
+            double[] part = DepthFit.deeper(steps, deepest);
             for (int k = 0; k < all.length; k++) {
                 squares[k] += Math.pow(part[k] / all[k] - 1, 2);
             }
@@ -154,10 +142,10 @@ public final class MeshDepth {
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
     public static DepthProfile of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
-        boolean[] none = new boolean[mesh.facetCount()];
-        boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : none;
-        boolean[] resting = shutResting ? FaceSets.resting(mesh) : none;
-        return new MeshDepth(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER)
-                .from(FaceSets.either(resting, hollow));
+        BitSet shut = shutHollows ? new Shells(mesh).hollows() : new BitSet();
+        if (shutResting) {
+            shut.or(FaceSets.resting(mesh));
+        }
+        return new MeshDepth(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER).from(shut);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.distance;
 
+import java.util.BitSet;
 import org.fizzhull.geometry.Vec3;
 
 /**
@@ -8,9 +9,6 @@ import org.fizzhull.geometry.Vec3;
  * a row should be neighbours, because a search begins with the leaf that held the last answer. Holds its answer: not thread-safe.
  */
 public final class NearestFacet {
-    /** Nodes that wait on the way down are never more. */
-    private static final int DEEPEST = 128;
-
     /**
      * A node that could shorten a distance by less than this share is not opened: in the middle of a ball every facet is
      * as near as any other.
@@ -18,11 +16,9 @@ public final class NearestFacet {
     private static final double SAME = 1e-4;
 
     private final FacetTree tree;
-    private final boolean[] leftOut;
+    private final BitSet leftOut;
     private final double[] way = new double[3];
     private final double[] kept = new double[3];
-    private final int[] stack = new int[DEEPEST];
-    private final double[] least = new double[DEEPEST];
     private double x;
     private double y;
     private double z;
@@ -40,16 +36,16 @@ public final class NearestFacet {
      * @param tree tree of the facets
      */
     public NearestFacet(FacetTree tree) {
-        this(tree, new boolean[0]);
+        this(tree, new BitSet());
     }
 
     /**
      * Over some facets of a tree.
      *
      * @param tree tree of the facets
-     * @param leftOut flags, by number in the mesh, of facets that do not count; empty for none
+     * @param leftOut numbers in the mesh of facets that do not count
      */
-    public NearestFacet(FacetTree tree, boolean[] leftOut) {
+    public NearestFacet(FacetTree tree, BitSet leftOut) {
         this.tree = tree;
         this.leftOut = leftOut;
         while (!tree.leaf(leaf)) {
@@ -71,41 +67,34 @@ public final class NearestFacet {
         squared = Double.POSITIVE_INFINITY;
         enough = Double.POSITIVE_INFINITY;
         look(leaf);
-        int top = 0;
-        stack[0] = 0;
-        least[0] = 0;
-        while (top >= 0) {
-            int node = stack[top];
-            if (least[top--] >= enough) {
-                continue;
-            }
-            if (tree.leaf(node)) {
-                look(node);
-                continue;
-            }
-            int left = node + 1;
-            int right = tree.right(node);
-            double toLeft = tree.squaredBelow(left, x, y, z, enough);
-            double toRight = tree.squaredBelow(right, x, y, z, enough);
-            boolean leftFirst = toLeft <= toRight;
-            double farther = leftFirst ? toRight : toLeft;
-            double nearer = leftFirst ? toLeft : toRight;
-            if (farther < enough) {
-                stack[++top] = leftFirst ? right : left;
-                least[top] = farther;
-            }
-            if (nearer < enough) {
-                stack[++top] = leftFirst ? left : right;
-                least[top] = nearer;
-            }
-        }
+        search(0);
         return Math.sqrt(squared);
     }
 
+    /** Looks below a node, into the nearer child first. */
+    private void search(int node) {
+        if (tree.leaf(node)) {
+            look(node);
+            return;
+        }
+        int left = node + 1;
+        int right = tree.right(node);
+        double toLeft = tree.squaredBelow(left, x, y, z, enough);
+        double toRight = tree.squaredBelow(right, x, y, z, enough);
+        boolean leftFirst = toLeft <= toRight;
+        if (Math.min(toLeft, toRight) < enough) {
+            search(leftFirst ? left : right);
+        }
+        if (Math.max(toLeft, toRight) < enough) {
+            search(leftFirst ? right : left);
+        }
+    }
+
     private void look(int node) {
+        boolean some = !leftOut.isEmpty();
         int end = tree.end(node);
         for (int i = tree.first(node); i < end; i++) {
-            if (leftOut.length > 0 && leftOut[tree.facet(i)]) {
+            if (some && leftOut.get(tree.facet(i))) {
                 continue;
             }
             double found = PointTriangle.squared(tree.corner, 9 * i, x, y, z, way);

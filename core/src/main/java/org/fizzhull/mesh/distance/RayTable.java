@@ -36,7 +36,7 @@ public final class RayTable {
     private double[] height = new double[1 << 10];
     private int[] facing = new int[1 << 10];
     private int used;
-    private final int[] first;
+    private final Buckets byRay;
 
     /**
      * Looks for the crossings.
@@ -62,8 +62,7 @@ public final class RayTable {
         for (int f = 0; f < mesh.facetCount(); f++) {
             meet(f);
         }
-        first = new int[u.length + 1];
-        sort();
+        byRay = sorted();
     }
 
     /**
@@ -78,14 +77,7 @@ public final class RayTable {
      * @param nv number of rays along it
      */
     public static RayTable lattice(TriangleMesh mesh, int axis, double u0, double v0, double step, int nu, int nv) {
-        double[] u = new double[nu * nv];
-        double[] v = new double[nu * nv];
-        for (int r = 0; r < u.length; r++) {
-            int row = r / nu;
-            u[r] = u0 + (r - row * nu) * step;
-            v[r] = v0 + row * step;
-        }
-        return new RayTable(mesh, axis, u, v);
+        return grid(mesh, axis, new double[] {u0, v0}, new double[] {step, step}, nu, nv);
     }
 
     /**
@@ -98,14 +90,23 @@ public final class RayTable {
      * @param side number of rays to a side
      */
     public static RayTable over(TriangleMesh mesh, int axis, double[] box, int side) {
-        int uAxis = (axis + 1) % 3;
-        int vAxis = (axis + 2) % 3;
-        double[] u = new double[side * side];
-        double[] v = new double[side * side];
+        double[] off = {0.4142135623730951, 0.7548776662466927};
+        double[] start = new double[2];
+        double[] step = new double[2];
+        for (int i = 0; i < 2; i++) {
+            int across = (axis + 1 + i) % 3;
+            step[i] = (box[across + 3] - box[across]) / side;
+            start[i] = box[across] + off[i] * step[i];
+        }
+        return grid(mesh, axis, start, step, side, side);
+    }
+
+    private static RayTable grid(TriangleMesh mesh, int axis, double[] start, double[] step, int nu, int nv) {
+        double[] u = new double[nu * nv];
+        double[] v = new double[nu * nv];
         for (int r = 0; r < u.length; r++) {
-            int row = r / side;
-            u[r] = box[uAxis] + (r - row * side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
-            v[r] = box[vAxis] + (row + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
+            u[r] = start[0] + r % nu * step[0];
+            v[r] = start[1] + r / nu * step[1];
         }
         return new RayTable(mesh, axis, u, v);
     }
@@ -194,19 +195,15 @@ public final class RayTable {
     }
 
     /** Puts the crossings of each ray together, the lowest first. */
-    private void sort() {
-        for (int k = 0; k < used; k++) {
-            first[met[k] + 1]++;
-        }
-        for (int r = 1; r < first.length; r++) {
-            first[r] += first[r - 1];
-        }
-        int[] end = first.clone();
+    private Buckets sorted() {
+        int[] ray = met;
+        Buckets of = Buckets.of(u.length, used, k -> ray[k]);
         double[] high = new double[used];
         int[] facet = new int[used];
-        for (int k = 0; k < used; k++) {
-            int at = end[met[k]]++;
-            while (at > first[met[k]] && high[at - 1] > height[k]) {
+        for (int place = 0; place < used; place++) {
+            int k = of.at(place);
+            int at = place;
+            while (at > of.first(ray[k]) && high[at - 1] > height[k]) {
                 high[at] = high[at - 1];
                 facet[at] = facet[at - 1];
                 at--;
@@ -217,6 +214,7 @@ public final class RayTable {
         met = new int[0];
         height = high;
         facing = facet;
+        return of;
     }
 
     /** The rays in an order in which neighbours follow one another: row by row of the grid. */
@@ -227,7 +225,7 @@ public final class RayTable {
     /** Whether the point at height w of a ray lies in the material: more facets above look up than down. */
     boolean inside(int r, double w) {
         int winding = 0;
-        for (int k = first[r + 1] - 1; k >= first[r] && height[k] > w; k--) {
+        for (int k = end(r) - 1; k >= first(r) && height[k] > w; k--) {
             winding += leaves(k) ? 1 : -1;
         }
         return winding > 0;
@@ -235,7 +233,7 @@ public final class RayTable {
 
     /** Index of the first crossing of a ray above height w, or -1. */
     int above(int r, double w) {
-        for (int k = first[r]; k < first[r + 1]; k++) {
+        for (int k = first(r); k < end(r); k++) {
             if (height[k] > w) {
                 return k;
             }
@@ -245,7 +243,7 @@ public final class RayTable {
 
     /** Index of the last crossing of a ray at or below height w, or -1. */
     int below(int r, double w) {
-        for (int k = first[r + 1] - 1; k >= first[r]; k--) {
+        for (int k = end(r) - 1; k >= first(r); k--) {
             if (height[k] <= w) {
                 return k;
             }
@@ -295,7 +293,7 @@ public final class RayTable {
      * @param r number of the ray
      */
     public int first(int r) {
-        return first[r];
+        return byRay.first(r);
     }
 
     /**
@@ -304,7 +302,7 @@ public final class RayTable {
      * @param r number of the ray
      */
     public int end(int r) {
-        return first[r + 1];
+        return byRay.end(r);
     }
 
     /**

@@ -2,14 +2,17 @@ package org.fizzhull.mesh.hollow;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -268,15 +271,8 @@ public final class OpenHollows {
      */
     public DepthProfile depthFromOutside() {
         TriangleMesh below = RimLid.belowUpsideDown(this);
-        double floor = below.box()[2] + same;
-        boolean[] shut = FaceSets.hollows(below);
-        for (int f = 0; f < shut.length; f++) {
-            boolean low = true;
-            for (int k = 0; k < 3; k++) {
-                low &= below.at(below.corner(f, k), 2) <= floor;
-            }
-            shut[f] |= low;
-        }
+        BitSet shut = new Shells(below).hollows();
+        shut.or(FaceSets.level(below, Vec3.UP.times(-1), same));
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
     }
 
@@ -309,12 +305,13 @@ public final class OpenHollows {
      * @param tree tree of the facets
      */
     public double wall(FacetTree tree) {
-        boolean[] outside = new boolean[mesh.facetCount()];
-        for (int f = 0; f < outside.length; f++) {
+        BitSet outside = new BitSet();
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            boolean low = false;
             for (int k = 0; k < 3; k++) {
-                outside[f] |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
+                low |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
             }
-            outside[f] &= dryOwner(f) < 0;
+            outside.set(f, low && dryOwner(f) < 0);
         }
         return HollowWall.least(this, tree, outside);
     }

@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.reading;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import org.fizzhull.mesh.MeshBuilder;
 
 /** One object of a 3MF model: triangles over vertices of its own, or other objects placed in it. */
 final class ModelObject {
@@ -19,39 +19,15 @@ final class ModelObject {
     private long facetsWithin;
     private long placed = 1;
     private int depth;
-    private double[] xyz = new double[3 << 8];
-    private int coordinates;
-    private int[] corners = new int[3 << 8];
-    private int used;
+    private final MeshBuilder own = new MeshBuilder();
 
     ModelObject(boolean solid) {
         this.solid = solid;
     }
 
-    void vertex(double x, double y, double z) {
-        if (coordinates + 3 > xyz.length) {
-            xyz = Arrays.copyOf(xyz, 2 * xyz.length);
-        }
-        xyz[coordinates++] = x;
-        xyz[coordinates++] = y;
-        xyz[coordinates++] = z;
-    }
-
-    void facet(int a, int b, int c) {
-        if (used + 3 > corners.length) {
-            corners = Arrays.copyOf(corners, 2 * corners.length);
-        }
-        corners[used++] = a;
-        corners[used++] = b;
-        corners[used++] = c;
-    }
-
-    int vertices() {
-        return coordinates / 3;
-    }
-
-    int facets() {
-        return used / 3;
+    /** Its own triangles. */
+    MeshBuilder own() {
+        return own;
     }
 
     /** Places an object in this one. */
@@ -64,7 +40,7 @@ final class ModelObject {
 
     /** Facets, with those of all objects placed in it. */
     long facetsInAll() {
-        return facets() + facetsWithin;
+        return own.facets() + facetsWithin;
     }
 
     /** How many objects are placed in it, at any depth, and itself. */
@@ -90,11 +66,11 @@ final class ModelObject {
         }
         boolean mirrored = placement.volume() < 0;
         float[] facet = new float[9];
-        for (int f = 0; f < used; f += 3) {
+        for (int f = 0; f < own.facets(); f++) {
             for (int k = 0; k < 3; k++) {
-                int v = 3 * corners[f + (mirrored ? 2 - k : k)];
+                int v = own.corner(f, mirrored ? 2 - k : k);
                 for (int axis = 0; axis < 3; axis++) {
-                    double at = placement.at(axis, xyz[v], xyz[v + 1], xyz[v + 2]);
+                    double at = placement.at(axis, own.at(v, 0), own.at(v, 1), own.at(v, 2));
                     if (!(Math.abs(at) <= VertexWeld.LARGEST)) {
                         return false;
                     }

@@ -102,7 +102,7 @@ final class ThreeMfModel {
                     object = object();
                     id = xml.getAttributeValue(null, "id");
                 }
-                case "vertex" -> object.vertex(number("x"), number("y"), number("z"));
+                case "vertex" -> object.own().vertex(number("x"), number("y"), number("z"));
                 case "triangle" -> triangle(object);
                 case "component" -> object.add(known(), placement());
                 case "item" -> item();
@@ -147,7 +147,7 @@ final class ThreeMfModel {
         if (++facets > StlReader.MOST_FACETS) {
             throw tooMany();
         }
-        object.facet(a, b, c);
+        object.own().facet(a, b, c);
     }
 
     private Refusal tooMany() {
@@ -155,11 +155,11 @@ final class ThreeMfModel {
     }
 
     private int corner(String name, ModelObject object) {
-        int v = ModelNumber.index(xml.getAttributeValue(null, name), object.vertices());
+        int v = ModelNumber.index(xml.getAttributeValue(null, name), object.own().vertices());
         if (v < 0) {
             throw refused(
                     name + "=" + xml.getAttributeValue(null, name),
-                    "the number of a vertex, 0 to " + (object.vertices() - 1),
+                    "the number of a vertex, 0 to " + (object.own().vertices() - 1),
                     "The file is damaged there: export it again.");
         }
         return v;
