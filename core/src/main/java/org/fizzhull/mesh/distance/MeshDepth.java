@@ -2,7 +2,6 @@ package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
@@ -24,7 +23,7 @@ import org.fizzhull.uncertainty.Workers;
  */
 public final class MeshDepth {
     /** Stretches of line that do for a compact body, and the most that are drawn. */
-    private static final int FEW = 1 << 11;
+    private static final int FEW = 1 << 12;
 
     private static final int MANY = 1 << 15;
 
@@ -33,6 +32,10 @@ public final class MeshDepth {
 
     private static final int CELLS = 14;
     private static final int PARTS = 8;
+
+    /** Points from which the deepest one is looked for: a body may have several that are nearly as deep. */
+    private static final int STARTS = 4;
+
     private static final double MOSTLY = 0.1;
 
     /** What the table leaves of the curve between two nodes, as a share of the volume left. */
@@ -95,10 +98,14 @@ public final class MeshDepth {
 
     private DepthProfile measured(List<List<DepthSteps>> parts, double lost, BitSet shut, BitSet open) {
         List<DepthSteps> all = parts.stream().flatMap(List::stream).toList();
-        DepthSteps top = Collections.max(all, Comparator.comparingDouble(DepthSteps::most));
-        double deepest = new DeepestPoint(
-                        new NearestFacet(tree, shut), new NearestFacet(tree), new NearestFacet(tree, open))
-                .from(top.deepest());
+        DeepestPoint search =
+                new DeepestPoint(new NearestFacet(tree, shut), new NearestFacet(tree), new NearestFacet(tree, open));
+        double deepest = all.stream()
+                .sorted(Comparator.comparingDouble(DepthSteps::most).reversed())
+                .limit(STARTS)
+                .mapToDouble(steps -> search.from(steps.deepest()))
+                .max()
+                .orElseThrow();
         deepest = shut.isEmpty() ? Math.min(deepest, bound()) : deepest;
         double[] deeper = DepthFit.deeper(all, deepest);
         double error = Math.max(ACCURACY, error(parts, deeper, deepest) + lost);

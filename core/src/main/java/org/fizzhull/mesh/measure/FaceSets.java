@@ -66,10 +66,7 @@ public final class FaceSets {
     public static double area(TriangleMesh mesh, BitSet set) {
         double sum = 0;
         for (int f = set.nextSetBit(0); f >= 0; f = set.nextSetBit(f + 1)) {
-            double x = doubled(mesh, f, 1, 2);
-            double y = doubled(mesh, f, 2, 0);
-            double z = doubled(mesh, f, 0, 1);
-            sum += Math.sqrt(x * x + y * y + z * z) / 2;
+            sum += doubled(mesh, f).norm() / 2;
         }
         return sum;
     }
@@ -99,6 +96,16 @@ public final class FaceSets {
         int c = mesh.corner(f, 2);
         return (mesh.at(b, u) - mesh.at(a, u)) * (mesh.at(c, v) - mesh.at(a, v))
                 - (mesh.at(c, u) - mesh.at(a, u)) * (mesh.at(b, v) - mesh.at(a, v));
+    }
+
+    /**
+     * {@return twice the area of a facet along its normal, m2}
+     *
+     * @param mesh the mesh
+     * @param f number of the facet
+     */
+    public static Vec3 doubled(TriangleMesh mesh, int f) {
+        return new Vec3(doubled(mesh, f, 1, 2), doubled(mesh, f, 2, 0), doubled(mesh, f, 0, 1));
     }
 
     /**
