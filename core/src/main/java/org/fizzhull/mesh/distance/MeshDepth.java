@@ -8,7 +8,6 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
-import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -149,10 +148,7 @@ public final class MeshDepth {
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
     public static DepthProfile of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
-        BitSet shut = shutHollows ? new Shells(mesh).hollows() : new BitSet();
-        if (shutResting) {
-            shut.or(FaceSets.resting(mesh));
-        }
-        return new MeshDepth(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER).from(shut);
+        return new MeshDepth(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER)
+                .from(FaceSets.shut(mesh, shutResting, shutHollows));
     }
 }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.BitSet;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
-import org.fizzhull.mesh.measure.Shells;
 
 /**
  * Lattice points inside a mesh, and from each along the six ways of the axes the next point or the face in between. The
@@ -18,6 +17,12 @@ final class PoissonLattice {
 
     private static final double OFF = 0.4873;
 
+    /** For each point and way the next point, or {@link #OPEN} or {@link #CLOSED} for a face in between. */
+    final int[] next;
+
+    /** For each point and way the distance to the first face, in steps, up to 1; 1 where rounding hides it. */
+    final double[] wall;
+
     private final double step;
     private final double[] origin = new double[3];
     private final int[] size = new int[3];
@@ -30,10 +35,7 @@ final class PoissonLattice {
     PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
         this.step = step;
         double[] box = mesh.box();
-        closed = shutHollows ? new Shells(mesh).hollows() : new BitSet();
-        if (shutResting) {
-            closed.or(FaceSets.resting(mesh));
-        }
+        closed = FaceSets.shut(mesh, shutResting, shutHollows);
         for (int k = 0; k < 3; k++) {
             size[k] = (int) Math.ceil((box[k + 3] - box[k]) / step) + 1;
             origin[k] =
@@ -59,48 +61,32 @@ final class PoissonLattice {
             }
         }
         cell = Arrays.copyOf(found, points);
+        next = new int[6 * points];
+        wall = new double[6 * points];
+        for (int at = 0; at < next.length; at++) {
+            link(at);
+        }
     }
 
-    double step() {
-        return step;
+    /** Looks from a point in one way: 0 and 1 down and up x, 2 and 3 y, 4 and 5 z. */
+    private void link(int at) {
+        int here = cell[at / 6];
+        int[] index = {here % size[0], here / size[0] % size[1], here / (size[0] * size[1])};
+        int axis = at % 6 / 2;
+        boolean down = at % 2 == 0;
+        int a = (axis + 1) % 3;
+        int ray = index[(axis + 2) % 3] * size[a] + index[a];
+        double height = origin[axis] + index[axis] * step;
+        int met = down ? rays[axis].below(ray, height) : rays[axis].above(ray, height);
+        wall[at] = met < 0 ? 1 : Math.min(1, Math.abs(rays[axis].height(met) - height) / step);
+        int stride = axis == 0 ? 1 : axis == 1 ? size[0] : size[0] * size[1];
+        boolean last = index[axis] == (down ? 0 : size[axis] - 1);
+        int other = last ? -1 : number[here + (down ? -stride : stride)];
+        boolean shut = met >= 0 && closed.get(rays[axis].facet(met));
+        next[at] = other >= 0 ? other : shut ? CLOSED : OPEN;
     }
 
     int points() {
         return points;
-    }
-
-    /** Next point in a way (0 and 1 down and up x, 2 and 3 y, 4 and 5 z), or the kind of face in between. */
-    int next(int p, int way) {
-        int axis = way / 2;
-        int here = index(cell[p], axis) + ((way & 1) == 0 ? -1 : 1);
-        int stride = axis == 0 ? 1 : axis == 1 ? size[0] : size[0] * size[1];
-        if (here >= 0 && here < size[axis]) {
-            int other = number[cell[p] + ((way & 1) == 0 ? -stride : stride)];
-            if (other >= 0) {
-                return other;
-            }
-        }
-        int met = crossing(p, way);
-        return met >= 0 && closed.get(rays[axis].facet(met)) ? CLOSED : OPEN;
-    }
-
-    /** Distance to the first face in a way, m; a step where rounding hides it. */
-    double distance(int p, int way) {
-        int met = crossing(p, way);
-        int axis = way / 2;
-        double here = origin[axis] + index(cell[p], axis) * step;
-        return met < 0 ? step : Math.abs(rays[axis].height(met) - here);
-    }
-
-    private int crossing(int p, int way) {
-        int axis = way / 2;
-        int a = (axis + 1) % 3;
-        int ray = index(cell[p], (axis + 2) % 3) * size[a] + index(cell[p], a);
-        double here = origin[axis] + index(cell[p], axis) * step;
-        return (way & 1) == 0 ? rays[axis].below(ray, here) : rays[axis].above(ray, here);
-    }
-
-    private int index(int at, int axis) {
-        return axis == 0 ? at % size[0] : axis == 1 ? at / size[0] % size[1] : at / (size[0] * size[1]);
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.distance;
 
+import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MassProperties;
 
@@ -34,37 +35,25 @@ public final class PoissonTime {
 
     private final double[] u;
 
-    private PoissonTime(PoissonLattice lattice) {
+    private PoissonTime(PoissonLattice lattice, double step) {
         this.lattice = lattice;
-        this.h = lattice.step();
+        this.h = step;
         this.count = lattice.points();
-        neighbour = new int[6 * count];
+        neighbour = lattice.next;
         reach = new double[6 * count];
         weight = new double[6 * count];
         regular = new boolean[count];
         u = new double[count];
-        for (int p = 0; p < count; p++) {
-            regular[p] = true;
-            for (int way = 0; way < 6; way++) {
-                link(p, way);
-                regular[p] &= neighbour[6 * p + way] >= 0;
-            }
-            for (int way = 0; way < 6; way++) {
-                int back = way ^ 1;
-                double far = reach[6 * p + way];
-                weight[6 * p + way] =
-                        neighbour[6 * p + way] == PoissonLattice.CLOSED ? 0 : 2 / (far * (far + reach[6 * p + back]));
-            }
+        for (int at = 0; at < reach.length; at++) {
+            // a closed face is a mirror half way
+            reach[at] = neighbour[at] == PoissonLattice.OPEN ? Math.max(NEAREST, lattice.wall[at]) : 1;
         }
-    }
-
-    /** Neighbour and distance in units of the step; a closed face is a mirror half way. */
-    private void link(int p, int way) {
-        double distance = lattice.distance(p, way);
-        int next = lattice.next(p, way);
-        int at = 6 * p + way;
-        neighbour[at] = next;
-        reach[at] = next >= 0 || next == PoissonLattice.CLOSED ? 1 : Math.max(NEAREST, Math.min(1, distance / h));
+        Arrays.fill(regular, true);
+        for (int at = 0; at < reach.length; at++) {
+            regular[at / 6] &= neighbour[at] >= 0;
+            weight[at] =
+                    neighbour[at] == PoissonLattice.CLOSED ? 0 : 2 / (reach[at] * (reach[at] + reach[at ^ 1]));
+        }
     }
 
     /**
@@ -85,7 +74,7 @@ public final class PoissonTime {
     static double on(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double deepest, double step) {
         double volume = MassProperties.of(mesh).volume();
         PoissonLattice lattice = new PoissonLattice(mesh, shutResting, shutHollows, step);
-        PoissonTime solve = new PoissonTime(lattice);
+        PoissonTime solve = new PoissonTime(lattice, step);
         solve.relax(deepest);
         return solve.integral() / volume;
     }
@@ -152,7 +141,7 @@ public final class PoissonTime {
     /** This point's part of the stretch to one side, in units of the step; {@code curve} is u'' times step squared. */
     private double side(int p, int at, double curve) {
         if (neighbour[at] == PoissonLattice.CLOSED) {
-            double wall = Math.min(1, lattice.distance(p, at - 6 * p) / h);
+            double wall = lattice.wall[at];
             return wall * u[p] - curve * wall * wall * wall / 3;
         }
         double far = reach[at];

@@ -58,6 +58,21 @@ public final class FaceSets {
     }
 
     /**
+     * {@return the facets that are shut to a front or to a flux}
+     *
+     * @param mesh closed, facing outward
+     * @param resting whether those it rests on are shut
+     * @param hollows whether those of closed hollows are shut
+     */
+    public static BitSet shut(TriangleMesh mesh, boolean resting, boolean hollows) {
+        BitSet shut = hollows ? new Shells(mesh).hollows() : new BitSet();
+        if (resting) {
+            shut.or(resting(mesh));
+        }
+        return shut;
+    }
+
+    /**
      * {@return area of the facets in a set, m2}
      *
      * @param mesh the mesh
