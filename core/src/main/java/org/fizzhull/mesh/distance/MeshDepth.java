@@ -90,8 +90,10 @@ public final class MeshDepth {
     private double advance(List<List<DepthSteps>> parts, BitSet shut, int from, int to) {
         DepthLines lines = new DepthLines(tree.mesh(), from, to, PARTS);
         double thickness = 3 * body.volume() / body.area();
-        Workers.all(workers, PARTS, p -> parts.get(p)
-                .add(new DepthSteps(lines.parts().get(p), new NearestFacet(tree, shut), thickness)));
+        Workers.all(
+                workers,
+                PARTS,
+                p -> parts.get(p).add(new DepthSteps(lines.parts().get(p), new NearestFacet(tree, shut), thickness)));
         return lines.lost();
     }
 

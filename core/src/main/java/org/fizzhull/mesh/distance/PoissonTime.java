@@ -51,8 +51,7 @@ public final class PoissonTime {
         Arrays.fill(regular, true);
         for (int at = 0; at < reach.length; at++) {
             regular[at / 6] &= neighbour[at] >= 0;
-            weight[at] =
-                    neighbour[at] == PoissonLattice.CLOSED ? 0 : 2 / (reach[at] * (reach[at] + reach[at ^ 1]));
+            weight[at] = neighbour[at] == PoissonLattice.CLOSED ? 0 : 2 / (reach[at] * (reach[at] + reach[at ^ 1]));
         }
     }
 

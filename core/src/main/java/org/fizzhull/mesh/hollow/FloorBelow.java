@@ -15,7 +15,8 @@ final class FloorBelow {
     /** @param births below 0 for the vertices that may be asked: undersides without lower neighbours */
     FloorBelow(TriangleMesh mesh, byte[] births) {
         this.mesh = mesh;
-        int[] asked = IntStream.range(0, births.length).filter(v -> births[v] < 0).toArray();
+        int[] asked =
+                IntStream.range(0, births.length).filter(v -> births[v] < 0).toArray();
         ray = new int[births.length];
         for (int r = 0; r < asked.length; r++) {
             ray[asked[r]] = r;

@@ -128,7 +128,8 @@ public final class OpenHollows {
     }
 
     private static double depth(TriangleMesh mesh, SpillSweep.Spill spill) {
-        double low = spill.begins().stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
+        double low =
+                spill.begins().stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
         return mesh.at(spill.over(), 2) - low;
     }
 
@@ -193,7 +194,10 @@ public final class OpenHollows {
 
     /** {@return air in the hollows that are dry as long as the water is below that rim, m3; 0 where there is none} */
     public double air() {
-        return IntStream.range(0, air.length).filter(this::dry).mapToDouble(h -> air[h]).sum();
+        return IntStream.range(0, air.length)
+                .filter(this::dry)
+                .mapToDouble(h -> air[h])
+                .sum();
     }
 
     /** {@return air in the hollows with a lower rim, m3} */

@@ -155,7 +155,8 @@ final class ThreeMfModel {
     }
 
     private int corner(String name, ModelObject object) {
-        int v = ModelNumber.index(xml.getAttributeValue(null, name), object.triangles().vertices());
+        int v = ModelNumber.index(
+                xml.getAttributeValue(null, name), object.triangles().vertices());
         if (v < 0) {
             throw refused(
                     name + "=" + xml.getAttributeValue(null, name),
