@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.fizzhull.mesh.MeshBuilder;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
  * Meshes with a lid at the rim: closed edge by edge. The surface is cut at the level of the rim, and the lid is a fan

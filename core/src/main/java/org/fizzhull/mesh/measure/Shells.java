@@ -3,7 +3,6 @@ package org.fizzhull.mesh.measure;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
-import org.fizzhull.mesh.MeshBuilder;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**

@@ -1,6 +1,6 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MeshBuilder;
+import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
  * One object of a 3MF model: its triangles, those of other objects placed in it included.

@@ -11,7 +11,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.MeshBuilder;
+import org.fizzhull.mesh.measure.MeshBuilder;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 

@@ -1,6 +1,6 @@
 package org.fizzhull.mesh.reading;
 
-import org.fizzhull.mesh.MeshBuilder;
+import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
  * Facets as they come out of a file, corners with the same coordinates made one vertex: a hash table with open addressing

@@ -1,6 +1,7 @@
-package org.fizzhull.mesh;
+package org.fizzhull.mesh.measure;
 
 import java.util.Arrays;
+import org.fizzhull.mesh.TriangleMesh;
 
 /** A mesh in the making: vertices and facets are added one by one and numbered from 0. Not thread-safe. */
 public final class MeshBuilder {
