@@ -3,6 +3,7 @@ package org.fizzhull.forecast.attitude;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.ToldShape;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.FloatingAttitude.Topping;
 import org.fizzhull.geometry.Vec3;
@@ -77,6 +78,36 @@ class LiesWordsTest {
     void blocks(double x, double y, double z, String words) {
         Shape block = Block.ofSides(0.06, 0.05, 0.03);
         assertThat(LiesWords.way(block, rest(new Vec3(x, y, z), false, Topping.NONE)))
+                .isEqualTo(words);
+    }
+
+    /**
+     * Of a mesh the sides of its file are named, the largest first, those whose cosine is above 0.26 (75 degrees); straight
+     * above 0.99. A direction of 3, 0, 4 leans by acos(4/5), 37 degrees, from z.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0,0,1,'as in the file, its +z side shows'",
+        "0,0,-1,'upside down against the file, its -z side shows'",
+        "1,0,0,'on its side, its +x side shows'",
+        "0,-1,0,'on its side, its -y side shows'",
+        "0.6,0,0.8,'tilted, what is between +z and +x of the file shows'",
+        "0.8,-0.6,0,'tilted, what is between +x and -y of the file shows'",
+        "0.48,-0.6,0.64,'tilted, what is between +z and -y and +x of the file shows'",
+        "0.2,0,0.9797959,'tilted by 12 degrees, its +z side shows'",
+        "0,0.9797959,-0.2,'tilted by 12 degrees, its +y side shows'"
+    })
+    void meshes(double x, double y, double z, String words) {
+        Shape mesh = new ToldShape(Block.ofSides(0.06, 0.05, 0.03), "mesh", 1);
+        assertThat(LiesWords.way(mesh, rest(new Vec3(x, y, z), false, Topping.NONE)))
+                .isEqualTo(words);
+    }
+
+    /** A kind that has no words of its own is told by its listed axis. */
+    @ParameterizedTest
+    @CsvSource({"1,as listed", "-1,upside down", "0,on its side", "0.5,'tilted, 60 degrees over'"})
+    void otherKinds(double z, String words) {
+        assertThat(way(new ToldShape(Block.ofSides(0.06, 0.05, 0.03), "buoy", 1), z))
                 .isEqualTo(words);
     }
 

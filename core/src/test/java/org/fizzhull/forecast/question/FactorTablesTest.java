@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Source;
+import org.fizzhull.forecast.ToldShape;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
@@ -241,7 +242,7 @@ class FactorTablesTest {
                 .isInstanceOf(Refusal.class);
         assertThat(Factors.standard().asked(nominal.measured(Measured.CALIPERS)).row(Input.MOULD_SIZE))
                 .isPresent();
-        Shape film = new ToldVolume(leaf, 0.1);
+        Shape film = new ToldShape(leaf, "told", 0.1);
         assertThatThrownBy(() -> Factors.standard().asked(Question.still(film, 0.001)))
                 .isInstanceOfSatisfying(
                         Refusal.class, r -> assertThat(r.hint()).startsWith("No way measures so thin a body"));

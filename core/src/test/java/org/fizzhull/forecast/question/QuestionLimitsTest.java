@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.forecast.ToldShape;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Weighed;
@@ -153,21 +154,21 @@ class QuestionLimitsTest {
     @Test
     void shapesAsTold() {
         ShapeCheck.check(BLOCK);
-        ShapeCheck.check(new ToldVolume(BLOCK, 1.0));
-        ShapeCheck.check(new ToldVolume(BLOCK, 1.0 / 1.019));
-        ShapeCheck.check(new ToldVolume(BLOCK, 1.0 / 0.981));
-        assertThat(refusal(() -> ShapeCheck.check(new ToldVolume(BLOCK, 1 / 1.03))).code())
+        ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0));
+        ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0 / 1.019));
+        ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0 / 0.981));
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 1.03))).code())
                 .isEqualTo("contradiction");
-        assertThat(refusal(() -> ShapeCheck.check(new ToldVolume(BLOCK, 1 / 0.97))).code())
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 0.97))).code())
                 .isEqualTo("contradiction");
-        assertThat(refusal(() -> ShapeCheck.check(new ToldVolume(BLOCK, 2))).read())
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 2))).read())
                 .isEqualTo("a hull of " + Units.inCubicCentimetres(BLOCK.hull().orElseThrow().volume())
                         + " cm3 round a volume of " + Units.inCubicCentimetres(2 * BLOCK.volume()) + " cm3");
         for (double bad : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThat(refusal(() -> ShapeCheck.check(new ToldVolume(BLOCK, bad))).read())
+            assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", bad))).read())
                     .isEqualTo("a volume of " + bad * BLOCK.volume() + " m3");
         }
-        assertThat(refusal(() -> PieceLimits.check(new ToldVolume(BLOCK, 0), 0.1, false))
+        assertThat(refusal(() -> PieceLimits.check(new ToldShape(BLOCK, "told", 0), 0.1, false))
                         .field())
                 .isEqualTo("shape");
     }

@@ -1,4 +1,4 @@
-package org.fizzhull.forecast.question;
+package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
@@ -8,13 +8,14 @@ import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.Shape;
 
-/** A shape that tells a multiple of its volume. */
-record ToldVolume(Shape of, double factor) implements Shape {
-    @Override
-    public String kind() {
-        return "told";
-    }
-
+/**
+ * A shape that calls itself by another kind and tells a multiple of its volume.
+ *
+ * @param of the shape that it is
+ * @param kind name of the kind that it tells
+ * @param factor volume told over its own
+ */
+public record ToldShape(Shape of, String kind, double factor) implements Shape {
     @Override
     public String text() {
         return of.text();
