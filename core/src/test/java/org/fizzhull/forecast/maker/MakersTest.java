@@ -257,6 +257,17 @@ class MakersTest {
         assertThat(usual.quantile(0.8413447)).isCloseTo(1900 * 1.03, within(1e-3));
     }
 
+    /** What the water of a mix starts at once has left the piece, as gas by its weight, and is no capacity of it any more. */
+    @Test
+    void makeupOfADampMix() {
+        double perPowder = MakingPriors.driedPerPowder(MIX);
+        double prompt = (1.02 - perPowder) / Moles.CO2;
+        assertThat(prompt).isGreaterThan(0);
+        Weighed weighed = new Weighed(0.13, Optional.empty(), Optional.of(MIX));
+        assertThat(prior(weighed, Input.GAS_CAPACITY).median())
+                .isCloseTo((MIX.moles().gas() - prompt) / perPowder, within(1e-9));
+    }
+
     /** In air of 96 % an error of the hygrometer ends 4 % above it; a prior that leaves no air is refused. */
     @Test
     void airThatIsPossible() {

@@ -14,6 +14,7 @@ import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.piece.Makeup;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -189,6 +190,8 @@ class MakingValuesTest {
     void aWeight() {
         Weighed weighed = new Weighed(0.13, Optional.of(Priors.normal(0, 0.002)), Optional.of(LEMON));
         assertThat(weighed.isDried()).isFalse();
+        assertThat(new Weighed(0.13, Optional.empty(), Optional.of(LEMON), Optional.of(Makeup.usual())).isDried())
+                .isTrue();
         assertThat(weighed.mix()).hasValue(LEMON);
         assertThat(weighed.plan()).isEqualTo(DryingPlan.none());
         assertThat(weighed.weighing(0.12)).isEqualTo(new Weighed(0.12, weighed.hand(), weighed.blend()));

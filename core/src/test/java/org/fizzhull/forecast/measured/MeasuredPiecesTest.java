@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.Bath;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
@@ -219,13 +221,19 @@ class MeasuredPiecesTest {
         assertThat(Observations.none().weighedIn(BALL).weighed()).isEmpty();
     }
 
-    /** A piece that dried for no time has no weighing after an hour. */
+    /** A piece that dried for an hour has weighings within that hour. */
     @Test
     void weighingsWhileItDries() {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
-        FilledMould fresh = new FilledMould(blend, 0.13, Optional.empty(), DryingPlan.none());
-        DryLog hour = new DryLog(List.of(new DryLog.Series("a", List.of(0.0, 3600.0), List.of(0.13, 0.129), 1e-3)));
-        assertThat(refusal(() -> new LoggedPieces(BALL, fresh, hour)).read())
-                .isEqualTo("a weighing after 1.0 h of a piece that dried for 0.0 h");
+        DryingPlan hour =
+                DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 3600).plan(BALL);
+        FilledMould dried = new FilledMould(blend, 0.13, Optional.empty(), hour);
+        assertThat(new LoggedPieces(BALL, dried, log(3600)).plan()).isEqualTo(hour);
+        assertThat(refusal(() -> new LoggedPieces(BALL, dried, log(7200))).read())
+                .isEqualTo("a weighing after 2.0 h of a piece that dried for 1.0 h");
+    }
+
+    private static DryLog log(double seconds) {
+        return new DryLog(List.of(new DryLog.Series("a", List.of(0.0, seconds), List.of(0.13, 0.129), 1e-3)));
     }
 }
