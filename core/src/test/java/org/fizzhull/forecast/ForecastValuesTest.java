@@ -43,13 +43,20 @@ class ForecastValuesTest {
     /** Above two of three it floats, below one of three it sinks; between, either, or nobody can tell. */
     @ParameterizedTest
     @CsvSource({
-        "0.67,false,floats", "0.66,false,either", "0.66,true,cannot tell", "0.33,false,either", "0.33,true,cannot tell",
-        "0.32,true,sinks", "0.67,true,floats"
+        "0.67,false,floats",
+        "0.66,false,either",
+        "0.66,true,cannot tell",
+        "0.33,false,either",
+        "0.33,true,cannot tell",
+        "0.32,true,sinks",
+        "0.67,true,floats"
     })
     void answers(double chance, boolean undecided, String word) {
         GoverningLimit limit = new GoverningLimit(Kind.PLAIN, 0.14, 0.01);
         Question question = Question.weighed(BALL, 0.13);
-        assertThat(FloatVerdict.of(chance, undecided, limit, chance, question).answer().word())
+        assertThat(FloatVerdict.of(chance, undecided, limit, chance, question)
+                        .answer()
+                        .word())
                 .isEqualTo(word);
     }
 
@@ -147,7 +154,10 @@ class ForecastValuesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "malic acid,MALIC", "cream of tartar,POTASSIUM_BITARTRATE", "ascorbic acid,ASCORBIC", "lactic acid powder,LACTIC",
+        "malic acid,MALIC",
+        "cream of tartar,POTASSIUM_BITARTRATE",
+        "ascorbic acid,ASCORBIC",
+        "lactic acid powder,LACTIC",
         "fumaric acid,FUMARIC"
     })
     void otherAcids(String name, Acid acid) {
@@ -165,14 +175,23 @@ class ForecastValuesTest {
                 .own(
                         "harbour acid",
                         Map.of(
-                                "role", "acid", "true density", "1.6 g/cm3", "loose density", "0.8 g/cm3",
-                                "molar mass", "150 g/mol", "acid groups", "2", "grain size", "300 um"))
+                                "role",
+                                "acid",
+                                "true density",
+                                "1.6 g/cm3",
+                                "loose density",
+                                "0.8 g/cm3",
+                                "molar mass",
+                                "150 g/mol",
+                                "acid groups",
+                                "2",
+                                "grain size",
+                                "300 um"))
                 .dry("sodium bicarbonate", "200 g")
                 .dry("harbour acid", "100 g")
                 .build());
         assertThatThrownBy(() -> RecipeReagents.of(blend, 0.3))
-                .isInstanceOfSatisfying(
-                        Refusal.class, r -> assertThat(r.read()).isEqualTo("an acid of 150.0 g/mol"));
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.read()).isEqualTo("an acid of 150.0 g/mol"));
     }
 
     /** An index below its own error, or below 0, is told as 0. */
@@ -204,10 +223,7 @@ class ForecastValuesTest {
                 .build());
         Optional<Blend> mix = Optional.of(blend);
         Weighed dried = new Weighed(
-                0.13,
-                Optional.empty(),
-                mix,
-                Optional.of(Makeup.usual().withFizzLeft(0.75)));
+                0.13, Optional.empty(), mix, Optional.of(Makeup.usual().withFizzLeft(0.75)));
         assertThat(FizzLoss.of(Question.of(BALL, dried), new double[] {5}).median())
                 .isCloseTo(0.25, within(1e-12));
         Weighed dry = new Weighed(0.13, Optional.empty(), mix);

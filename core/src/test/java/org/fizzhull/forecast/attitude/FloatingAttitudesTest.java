@@ -43,12 +43,14 @@ class FloatingAttitudesTest {
             assertThat(one.immersedFraction()).isCloseTo(0.8, within(1e-9));
             assertThat(one.cavity()).isEqualTo(FloatingAttitude.Cavity.NONE);
             assertThat(one.rimDips()).isEmpty();
-            // metacentre of a plate, I/V less the height of the centre of mass: b^2/(12 T) - (h - T)/2, b the shorter side
+            // metacentre of a plate, I/V less the height of the centre of mass: b^2/(12 T) - (h - T)/2, b the shorter
+            // side
             assertThat(one.gm()).isCloseTo(0.08 * 0.08 / (12 * 0.016) - 0.002, within(1e-6));
         }
         // what weighs as much as its water goes under
         assertThat(of(question, question.bath().density() * plate.volume())).isEmpty();
-        assertThat(of(question, 1.01 * question.bath().density() * plate.volume())).isEmpty();
+        assertThat(of(question, 1.01 * question.bath().density() * plate.volume()))
+                .isEmpty();
     }
 
     /**
@@ -77,8 +79,7 @@ class FloatingAttitudesTest {
         assertThat(boat.cavity()).isEqualTo(FloatingAttitude.Cavity.DRY);
         assertThat(boat.up().z()).isCloseTo(1, within(1e-9));
         double closed = bowl.hollow().orElseThrow().closed().volume();
-        assertThat(boat.immersedFraction())
-                .isCloseTo(mass / placed.bath().density() / closed, within(1e-6));
+        assertThat(boat.immersedFraction()).isCloseTo(mass / placed.bath().density() / closed, within(1e-6));
         assertThat(boat.rimDips()).isPresent();
         assertThat(boat.share()).isEmpty();
         List<FloatingAttitude> dropped = of(placed.into(IntoBath.DROPPED), mass);
@@ -111,7 +112,9 @@ class FloatingAttitudesTest {
      */
     @Test
     void aFlatSideThatStaysDry() {
-        assertThat(WhichSideUp.notice(Puck.ofDiameterAndHeight(0.07, 0.03)).orElseThrow().text())
+        assertThat(WhichSideUp.notice(Puck.ofDiameterAndHeight(0.07, 0.03))
+                        .orElseThrow()
+                        .text())
                 .contains("43 % shorter");
     }
 

@@ -65,14 +65,15 @@ class LiesWordsTest {
 
     @Test
     void aBallThatTurnsFreely() {
-        assertThat(LiesWords.of(
-                        Sphere.ofDiameter(0.065), rest(new Vec3(0, 0, 1), true, Topping.NONE)))
+        assertThat(LiesWords.of(Sphere.ofDiameter(0.065), rest(new Vec3(0, 0, 1), true, Topping.NONE)))
                 .isEqualTo("any way up");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "0,0,-1,its height upright", "1,0,0,its length upright", "0,-1,0,its width upright",
+        "0,0,-1,its height upright",
+        "1,0,0,its length upright",
+        "0,-1,0,its width upright",
         "0.6,0.8,0,'tilted, a corner or an edge down'"
     })
     void blocks(double x, double y, double z, String words) {

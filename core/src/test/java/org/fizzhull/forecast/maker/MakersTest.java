@@ -56,8 +56,7 @@ class MakersTest {
     private static final Blend MIX = Blend.of(mix().build());
 
     private static Draw draw(Input input, double value) {
-        return Draw.of(
-                List.of(new Factor(input, Priors.certain(value), INVENTED)), new double[] {value});
+        return Draw.of(List.of(new Factor(input, Priors.certain(value), INVENTED)), new double[] {value});
     }
 
     private static List<Input> inputs(Making making) {
@@ -92,7 +91,9 @@ class MakersTest {
                         .make(draw(Input.HAND, -1), 1)
                         .mass())
                 .isCloseTo(0.020001, within(1e-12));
-        assertThatNullPointerException().isThrownBy(() -> Maker.of(none(), BALL)).withMessage("making is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Maker.of(none(), BALL))
+                .withMessage("making is null");
         assertThatNullPointerException()
                 .isThrownBy(() -> Packing.of(none(), BALL))
                 .withMessage("making is null");
@@ -121,11 +122,13 @@ class MakersTest {
         Piece begun = Maker.of(filled, BALL).make(draw(Input.PROMPT_YIELD, 7), 1);
         double lost = (0.13 - begun.mass()) / Moles.CO2;
         assertThat(lost).isGreaterThan(0);
-        assertThat(begun.makeup().fizzLeft()).isCloseTo(1 - lost / (0.13 / 1.03 * MIX.moles().gas()), within(1e-9));
+        assertThat(begun.makeup().fizzLeft())
+                .isCloseTo(1 - lost / (0.13 / 1.03 * MIX.moles().gas()), within(1e-9));
         assertThat(begun.makeup().gasCapacity() * begun.mass())
                 .isCloseTo(0.13 / 1.03 * MIX.moles().gas() - lost, within(1e-9));
         // twice the yield, twice the loss
-        double twice = 0.13 - Maker.of(filled, BALL).make(draw(Input.PROMPT_YIELD, 14), 1).mass();
+        double twice = 0.13
+                - Maker.of(filled, BALL).make(draw(Input.PROMPT_YIELD, 14), 1).mass();
         assertThat(twice / (0.13 - begun.mass())).isCloseTo(2, within(1e-6));
     }
 
@@ -140,8 +143,7 @@ class MakersTest {
         double harder = press.make(draw(Input.PRESS, 2), 1).mass();
         assertThat(harder).isGreaterThan(usual);
         assertThat(press.make(draw(Input.PRESS_REPEAT, 2), 1).mass()).isCloseTo(harder, within(1e-12));
-        double pressedTwice = Maker.of(
-                        new PressedMould(MIX, 1e5, 1, MouldDimensions.Filling.usual(BALL), NONE), BALL)
+        double pressedTwice = Maker.of(new PressedMould(MIX, 1e5, 1, MouldDimensions.Filling.usual(BALL), NONE), BALL)
                 .make(draw(Input.HAND, 0), 1)
                 .mass();
         assertThat(pressedTwice).isCloseTo(harder, within(1e-12));
@@ -157,18 +159,21 @@ class MakersTest {
         Piece dried = Maker.of(filled, BALL).make(draw(Input.PROMPT_YIELD, 0), 1);
         double powder = 0.13 / 1.03;
         assertThat(dried.mass()).isLessThan(0.13).isGreaterThan(powder * (1 + 0.02) * 0.98);
-        assertThatNullPointerException().isThrownBy(() -> new PlannedDrying(none(), plan)).withMessage("shape is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> new PlannedDrying(none(), plan))
+                .withMessage("shape is null");
     }
 
     /** The air of each phase moves by the errors of the hygrometer and of the thermometer. */
     @Test
     void theAirOfADraw() {
         DryingPlan plan = DryingConditions.open(AIR, 86400).plan(BALL);
-        List<DryingPhase> damp = PlannedDrying.moved(plan.phases(), draw(Input.ROOM_HUMIDITY, 0.04).making());
+        List<DryingPhase> damp = PlannedDrying.moved(
+                plan.phases(), draw(Input.ROOM_HUMIDITY, 0.04).making());
         assertThat(damp.get(0).air().humidity()).isCloseTo(0.54, within(1e-12));
         assertThat(damp.get(0).air().temperature()).isEqualTo(AIR.temperature());
-        List<DryingPhase> warm =
-                PlannedDrying.moved(plan.phases(), draw(Input.ROOM_TEMPERATURE, 1.5).making());
+        List<DryingPhase> warm = PlannedDrying.moved(
+                plan.phases(), draw(Input.ROOM_TEMPERATURE, 1.5).making());
         assertThat(warm.get(0).air().temperature()).isCloseTo(AIR.temperature() + 1.5, within(1e-12));
         assertThat(warm.get(0).air().humidity()).isEqualTo(0.5);
         assertThat(warm.get(0).duration()).isEqualTo(86400);
@@ -190,7 +195,9 @@ class MakersTest {
                         Input.PROMPT_YIELD);
         MouldDimensions.Filling way = MouldDimensions.Filling.usual(BALL);
         List<Input> exact = inputs(new PressedMould(MIX, 5e4, 1, way, NONE));
-        assertThat(exact).contains(Input.LOOSE_SCORE, Input.TAPPED_SCORE, Input.PRESS_SCALE).doesNotContain(Input.PRESS);
+        assertThat(exact)
+                .contains(Input.LOOSE_SCORE, Input.TAPPED_SCORE, Input.PRESS_SCALE)
+                .doesNotContain(Input.PRESS);
         DryingPlan plan = DryingConditions.open(AIR, 86400).plan(BALL);
         List<Input> dried = inputs(new PressedMould(MIX, 5e4, 1.1, way, plan));
         assertThat(dried)
@@ -210,9 +217,14 @@ class MakersTest {
         assertThat(prior(new Weighed(0.13, Optional.empty(), Optional.of(soda)), Input.GAS_CAPACITY)
                         .median())
                 .isZero();
-        assertThat(inputs(new Weighed(0.13, Optional.empty(), Optional.of(soda)))).hasSize(4);
-        assertThatNullPointerException().isThrownBy(() -> MakingPriors.of(none())).withMessage("making is null");
-        assertThatNullPointerException().isThrownBy(() -> MakingPriors.hand(none())).withMessage("spread is null");
+        assertThat(inputs(new Weighed(0.13, Optional.empty(), Optional.of(soda))))
+                .hasSize(4);
+        assertThatNullPointerException()
+                .isThrownBy(() -> MakingPriors.of(none()))
+                .withMessage("making is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> MakingPriors.hand(none()))
+                .withMessage("spread is null");
     }
 
     /** A hand presses again to a factor 1.15, a gauge to 1.05: one deviation up. */
@@ -225,8 +237,9 @@ class MakersTest {
         assertThat(prior(gauged, Input.PRESS_REPEAT).quantile(0.8413447)).isCloseTo(1.05, within(1e-6));
         assertThat(prior(gauged, Input.PRESS).quantile(0.8413447)).isCloseTo(1.1, within(1e-6));
         assertThatThrownBy(() -> MakingPriors.pressing(Double.NaN)).isInstanceOf(Refusal.class);
-        assertThat(MakingPriors.feel()).extracting(Factor::input).containsExactly(
-                Input.BRIDGE_EFFICIENCY, Input.PENDULAR_LIMIT, Input.FILM_RATE, Input.PROMPT_YIELD);
+        assertThat(MakingPriors.feel())
+                .extracting(Factor::input)
+                .containsExactly(Input.BRIDGE_EFFICIENCY, Input.PENDULAR_LIMIT, Input.FILM_RATE, Input.PROMPT_YIELD);
     }
 
     /**
@@ -271,8 +284,8 @@ class MakersTest {
     /** In air of 96 % an error of the hygrometer ends 4 % above it; a prior that leaves no air is refused. */
     @Test
     void airThatIsPossible() {
-        DryingPlan plan =
-                DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400).plan(BALL);
+        DryingPlan plan = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400)
+                .plan(BALL);
         Factor damp = new Factor(Input.ROOM_HUMIDITY, Priors.normal(0, 0.05), INVENTED);
         Prior cut = MakingPriors.possible(damp, plan).prior();
         assertThat(cut.quantile(1 - 1e-9)).isLessThanOrEqualTo(0.04).isGreaterThan(0.0399);
@@ -284,7 +297,8 @@ class MakersTest {
                 .isInstanceOfSatisfying(
                         Refusal.class, r -> assertThat(r.field()).isEqualTo(Input.ROOM_HUMIDITY.label()));
         // 5 C may be 5 K too high and no more: there is no colder room
-        DryingPlan cold = DryingConditions.open(RoomAir.of(Units.celsius(5), 0.5), 86400).plan(BALL);
+        DryingPlan cold =
+                DryingConditions.open(RoomAir.of(Units.celsius(5), 0.5), 86400).plan(BALL);
         Factor warm = new Factor(Input.ROOM_TEMPERATURE, Priors.uniform(-19, 19), INVENTED);
         assertThat(MakingPriors.possible(warm, cold).prior().quantile(0)).isCloseTo(-5, within(1e-9));
     }

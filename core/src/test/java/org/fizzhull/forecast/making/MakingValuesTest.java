@@ -81,8 +81,9 @@ class MakingValuesTest {
     void fanAndRoom() {
         DryingPlan plan = wrapped(true, Optional.of(CUPBOARD)).plan(BALL);
         assertThat(plan.phases()).extracting(DryingPhase::fan).containsExactly(true, false, false);
-        assertThat(plan.phases()).extracting(DryingPhase::room).containsExactly(
-                Optional.of(CUPBOARD), Optional.of(CUPBOARD), Optional.empty());
+        assertThat(plan.phases())
+                .extracting(DryingPhase::room)
+                .containsExactly(Optional.of(CUPBOARD), Optional.of(CUPBOARD), Optional.empty());
     }
 
     @Test

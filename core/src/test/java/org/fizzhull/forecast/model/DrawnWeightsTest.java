@@ -107,8 +107,7 @@ class DrawnWeightsTest {
         assertThat(batch.share().high()).isCloseTo(0.9772499, within(1e-6));
         assertThat(batch.share().median()).isCloseTo((0.5 + 0.8413447) / 2, within(1e-6));
         // 4 g more are one deviation less
-        assertThat(four.batchAt(0.135).mean())
-                .isCloseTo((0.0227501 + 0.1586553 + 0.5 + 0.8413447) / 4, within(1e-6));
+        assertThat(four.batchAt(0.135).mean()).isCloseTo((0.0227501 + 0.1586553 + 0.5 + 0.8413447) / 4, within(1e-6));
         assertThat(four.batchAt(0.135).oneOfTen()).isEqualTo(0.25);
         // limits lie evenly around 133 g
         assertThat(four.aim(0.5).orElseThrow()).isCloseTo(0.133, within(2e-6));
@@ -140,8 +139,7 @@ class DrawnWeightsTest {
         assertThat(four.share(Met.ABOVE_RANGE)).isEqualTo(0.25);
         assertThat(four.shares()[0]).isZero();
         assertThat(four.shares()[1]).isCloseTo(0.1586553, within(1e-6));
-        assertThat(four.batchAt(0.135).mean())
-                .isCloseTo((0.0227501 + 0.1586553 + 0.5 + 0.8413447) / 4, within(1e-6));
+        assertThat(four.batchAt(0.135).mean()).isCloseTo((0.0227501 + 0.1586553 + 0.5 + 0.8413447) / 4, within(1e-6));
     }
 
     /** 48 draws: 36 float at once, 24 to the end; 6 rise later, 12 sink later; all are gone after 1 to 48 s. */
@@ -182,7 +180,10 @@ class DrawnWeightsTest {
         for (int i = 0; i < 40; i++) {
             y[VoyageModel.RISE_TIME][i] = 40 - i;
         }
-        assertThat(OutcomeStatistics.of(prepared(ONE), y, critical).riseTime().orElseThrow().median())
+        assertThat(OutcomeStatistics.of(prepared(ONE), y, critical)
+                        .riseTime()
+                        .orElseThrow()
+                        .median())
                 .isCloseTo(20.5, within(1e-9));
         y[VoyageModel.RISE_TIME][0] = Double.NaN;
         assertThat(OutcomeStatistics.of(prepared(ONE), y, critical).riseTime()).isEmpty();
@@ -219,8 +220,7 @@ class DrawnWeightsTest {
     /** One of four is never ready; sixty days are the longest that is told. */
     @Test
     void timesToReady() {
-        ReadyTimes times =
-                ReadyTimes.of(new double[] {3 * DAY, Double.POSITIVE_INFINITY, DAY, 2 * DAY});
+        ReadyTimes times = ReadyTimes.of(new double[] {3 * DAY, Double.POSITIVE_INFINITY, DAY, 2 * DAY});
         assertThat(times.draws()).isEqualTo(4);
         assertThat(times.times()).containsExactly(DAY, 2 * DAY, 3 * DAY);
         assertThat(times.within(2 * DAY)).isEqualTo(0.5);

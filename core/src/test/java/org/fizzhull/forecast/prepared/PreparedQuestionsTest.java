@@ -53,8 +53,7 @@ class PreparedQuestionsTest {
     private static Question pressed() {
         return Question.of(
                 BALL,
-                new PressedMould(
-                        mix("kaolin"), 5e4, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none()));
+                new PressedMould(mix("kaolin"), 5e4, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none()));
     }
 
     private static Scatter scatter(Question question, Factors factors) {
@@ -198,8 +197,7 @@ class PreparedQuestionsTest {
     /** Two moulds have one size error where they are one mould, and each its own where they are told apart. */
     @Test
     void mouldsApart() {
-        List<Question> two =
-                List.of(Question.weighed(BALL, 0.13), Question.weighed(Sphere.ofDiameter(0.06), 0.11));
+        List<Question> two = List.of(Question.weighed(BALL, 0.13), Question.weighed(Sphere.ofDiameter(0.06), 0.11));
         int together = new CommonColumns(two, Factors.standard()).uniforms().size();
         assertThat(new CommonColumns(two, Factors.standard(), true).uniforms()).hasSize(together + 1);
         List<Question> same = List.of(two.get(0), two.get(0).weighing(0.12));
@@ -227,7 +225,6 @@ class PreparedQuestionsTest {
         }
         Question many = filled(Blend.of(full.build()));
         assertThatThrownBy(() -> new CommonColumns(List.of(many), Factors.standard()))
-                .isInstanceOfSatisfying(
-                        Refusal.class, r -> assertThat(r.code()).isEqualTo("too-many"));
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo("too-many"));
     }
 }

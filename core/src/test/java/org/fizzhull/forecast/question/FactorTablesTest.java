@@ -61,8 +61,8 @@ class FactorTablesTest {
         assertThat(three.priors()).hasSize(5);
         assertThat(three.solved(Input.PLUME).median()).isEqualTo(0.3);
         assertThatThrownBy(() -> three.solved(Input.SCALE))
-                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.allowed())
-                        .isEqualTo("an uncertain " + Input.SCALE.label()));
+                .isInstanceOfSatisfying(
+                        Refusal.class, r -> assertThat(r.allowed()).isEqualTo("an uncertain " + Input.SCALE.label()));
     }
 
     @Test
@@ -112,8 +112,7 @@ class FactorTablesTest {
     @Test
     void dependentInputs() {
         List<List<Double>> draws = List.of(List.of(0.1, 0.01), List.of(0.2, 0.02));
-        Factors learned =
-                three.learned(List.of(row(Input.PLUME, 0.15, 1)), List.of(Input.HAND, Input.PLUME), draws);
+        Factors learned = three.learned(List.of(row(Input.PLUME, 0.15, 1)), List.of(Input.HAND, Input.PLUME), draws);
         assertThat(learned.isDependent()).isTrue();
         assertThat(learned.holds(Input.HAND)).isTrue();
         assertThat(three.isDependent()).isFalse();
@@ -170,8 +169,12 @@ class FactorTablesTest {
                         Input.SCALE_OFFSET,
                         Input.MOULD_SIZE,
                         Input.BATH_TEMPERATURE);
-        // a row of the table that the question does not bring: kept where it is of the bath, idle where it is of the making
-        Factors more = Factors.standard().fix(Input.PRESS, 1).fix(Input.FILM_RATE, 1e-5).fix(Input.OIL, 0.8);
+        // a row of the table that the question does not bring: kept where it is of the bath, idle where it is of the
+        // making
+        Factors more = Factors.standard()
+                .fix(Input.PRESS, 1)
+                .fix(Input.FILM_RATE, 1e-5)
+                .fix(Input.OIL, 0.8);
         assertThat(inputs(more.asked(Question.weighed(BALL, 0.13))))
                 .contains(Input.OIL)
                 .doesNotContain(Input.PRESS, Input.FILM_RATE);
@@ -204,7 +207,8 @@ class FactorTablesTest {
     void theSizeOfOneMould() {
         Factor size = row(Input.MOULD_SIZE, 0.001, 1);
         Factors sized = Factors.standard().sized(BALL, size);
-        assertThat(sized.asked(Question.weighed(BALL, 0.13)).row(Input.MOULD_SIZE)).hasValue(size);
+        assertThat(sized.asked(Question.weighed(BALL, 0.13)).row(Input.MOULD_SIZE))
+                .hasValue(size);
         assertThat(sized.asked(Question.weighed(Sphere.ofDiameter(0.06), 0.1)).row(Input.MOULD_SIZE))
                 .isNotEqualTo(Optional.of(size));
     }
@@ -266,7 +270,9 @@ class FactorTablesTest {
         List<Prior> joined = two.join(priors, columns);
         // the first column of the dependence picks the draw
         double[] drawn = {
-            joined.get(0).quantile(uniforms, 0), joined.get(1).quantile(uniforms, 1), joined.get(2).quantile(uniforms, 2)
+            joined.get(0).quantile(uniforms, 0),
+            joined.get(1).quantile(uniforms, 1),
+            joined.get(2).quantile(uniforms, 2)
         };
         assertThat(drawn).containsExactly(2, 1, 3);
         assertThat(two.join(List.of(), new Factors(List.of()))).isEmpty();

@@ -61,8 +61,13 @@ class QuestionLimitsTest {
     /** A slip of the point by one or three places is named; what is no slip is told to be light or heavy. */
     @ParameterizedTest
     @CsvSource({
-        "0.01,Did you mean 100 g?", "1,Did you mean 100 g?", "100,Did you mean 100 g?", "0.0001,Did you mean 100 g?",
-        "0.002,No pressed mix is that light", "0.5,Did you mean 50 g?", "0.2,No pressed mix is that heavy"
+        "0.01,Did you mean 100 g?",
+        "1,Did you mean 100 g?",
+        "100,Did you mean 100 g?",
+        "0.0001,Did you mean 100 g?",
+        "0.002,No pressed mix is that light",
+        "0.5,Did you mean 50 g?",
+        "0.2,No pressed mix is that heavy"
     })
     void slips(double mass, String hint) {
         Refusal refusal = refusal(() -> PieceLimits.check(BLOCK, mass, false));
@@ -157,15 +162,20 @@ class QuestionLimitsTest {
         ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0));
         ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0 / 1.019));
         ShapeCheck.check(new ToldShape(BLOCK, "told", 1.0 / 0.981));
-        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 1.03))).code())
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 1.03)))
+                        .code())
                 .isEqualTo("contradiction");
-        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 0.97))).code())
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 1 / 0.97)))
+                        .code())
                 .isEqualTo("contradiction");
-        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 2))).read())
-                .isEqualTo("a hull of " + Units.inCubicCentimetres(BLOCK.hull().orElseThrow().volume())
-                        + " cm3 round a volume of " + Units.inCubicCentimetres(2 * BLOCK.volume()) + " cm3");
+        assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", 2)))
+                        .read())
+                .isEqualTo("a hull of "
+                        + Units.inCubicCentimetres(BLOCK.hull().orElseThrow().volume()) + " cm3 round a volume of "
+                        + Units.inCubicCentimetres(2 * BLOCK.volume()) + " cm3");
         for (double bad : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", bad))).read())
+            assertThat(refusal(() -> ShapeCheck.check(new ToldShape(BLOCK, "told", bad)))
+                            .read())
                     .isEqualTo("a volume of " + bad * BLOCK.volume() + " m3");
         }
         assertThat(refusal(() -> PieceLimits.check(new ToldShape(BLOCK, "told", 0), 0.1, false))
