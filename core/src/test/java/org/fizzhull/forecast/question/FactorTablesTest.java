@@ -202,6 +202,20 @@ class FactorTablesTest {
         assertThat(ofFill).contains(Input.PRESS_SCALE, Input.LOOSE_SCORE).doesNotContain(Input.PRESS);
     }
 
+    /** In air of 96 % no draw of the hygrometer's error is above 4 %. */
+    @Test
+    void noDrawLeavesTheAirThatIsPossible() {
+        DryingPlan plan =
+                DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400).plan(BALL);
+        Question question = Question.of(BALL, new FilledMould(LEMON, 0.13, Optional.empty(), plan));
+        Prior damp = Factors.standard()
+                .asked(question)
+                .row(Input.ROOM_HUMIDITY)
+                .orElseThrow()
+                .prior();
+        assertThat(damp.quantile(1 - 1e-9)).isLessThanOrEqualTo(0.04);
+    }
+
     /** The size of one mould is known better than the question says; that of another is not. */
     @Test
     void theSizeOfOneMould() {
@@ -209,6 +223,8 @@ class FactorTablesTest {
         Factors sized = Factors.standard().sized(BALL, size);
         assertThat(sized.asked(Question.weighed(BALL, 0.13)).row(Input.MOULD_SIZE))
                 .hasValue(size);
+        assertThat(inputs(sized.asked(Question.weighed(BALL, 0.13))))
+                .isEqualTo(inputs(Factors.standard().asked(Question.weighed(BALL, 0.13))));
         assertThat(sized.asked(Question.weighed(Sphere.ofDiameter(0.06), 0.1)).row(Input.MOULD_SIZE))
                 .isNotEqualTo(Optional.of(size));
     }
