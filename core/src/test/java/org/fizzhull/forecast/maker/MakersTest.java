@@ -18,6 +18,7 @@ import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
@@ -42,6 +43,7 @@ import org.junit.jupiter.api.Test;
 class MakersTest {
     private static final Source INVENTED = new Source("invented", "invented for this test", Source.Seen.ASSUMED);
     private static final Shape BALL = Sphere.ofDiameter(0.065);
+    private static final Scale SCALE = new Scale(1e-3);
     private static final DryingPlan NONE = DryingPlan.none();
     private static final RoomAir AIR = RoomAir.of(Units.celsius(21), 0.5);
 
@@ -60,11 +62,11 @@ class MakersTest {
     }
 
     private static List<Input> inputs(Making making) {
-        return MakingPriors.of(making).stream().map(Factor::input).toList();
+        return MakingPriors.of(making, SCALE).stream().map(Factor::input).toList();
     }
 
     private static Prior prior(Making making, Input input) {
-        return MakingPriors.of(making).stream()
+        return MakingPriors.of(making, SCALE).stream()
                 .filter(row -> row.input() == input)
                 .findFirst()
                 .orElseThrow()
@@ -207,7 +209,7 @@ class MakersTest {
         FilledMould other = new FilledMould(salted, 0.13, Optional.empty(), plan);
         assertThat(inputs(other)).contains(Input.HYDRATE_SHARE, Input.RECIPE_SCORES);
         // three scores a powder, and one for each of five lines
-        assertThat(MakingPriors.of(other))
+        assertThat(MakingPriors.of(other, SCALE))
                 .anySatisfy(row -> assertThat(row.columns()).isEqualTo(9))
                 .anySatisfy(row -> assertThat(row.columns()).isEqualTo(5));
         Blend soda = Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC)
@@ -220,7 +222,7 @@ class MakersTest {
         assertThat(inputs(new Weighed(0.13, Optional.empty(), Optional.of(soda))))
                 .hasSize(4);
         assertThatNullPointerException()
-                .isThrownBy(() -> MakingPriors.of(none()))
+                .isThrownBy(() -> MakingPriors.of(none(), SCALE))
                 .withMessage("making is null");
         assertThatNullPointerException()
                 .isThrownBy(() -> MakingPriors.hand(none()))

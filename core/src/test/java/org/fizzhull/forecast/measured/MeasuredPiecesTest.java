@@ -99,9 +99,9 @@ class MeasuredPiecesTest {
     void heldPieces(double seconds, boolean timely) {
         HeldPiece held = HeldPiece.of(0.012, seconds);
         assertThat(held.timely()).isEqualTo(timely);
-        assertThat(held.deviation()).isEqualTo(2e-3);
-        assertThat(held.within(1e-3).deviation()).isEqualTo(1e-3);
-        assertThat(held.weighing(0.1)).isEqualTo(new HeldPiece(0.012, 2e-3, seconds, OptionalDouble.of(0.1)));
+        assertThat(held.first().deviation()).isEqualTo(2e-3);
+        assertThat(held.within(1e-3).first().deviation()).isEqualTo(1e-3);
+        assertThat(held.weighing(0.1)).isEqualTo(new HeldPiece(held.readings(), OptionalDouble.of(0.1)));
     }
 
     @ParameterizedTest
