@@ -164,10 +164,8 @@ class DunkTest {
      */
     @Test
     void readingsOfOneDunkShareHalfOfTheirVariance() {
-        HeldPiece held = HeldPiece.of(grams(150), 2)
-                .within(grams(1))
-                .then(grams(151), 4)
-                .within(grams(3));
+        HeldPiece held =
+                HeldPiece.of(grams(150), 2).within(grams(1)).then(grams(151), 4).within(grams(3));
         assertThat(held.covariance(0, 0)).isCloseTo(1e-6, within(1e-18));
         assertThat(held.covariance(1, 1)).isCloseTo(9e-6, within(1e-18));
         assertThat(held.covariance(0, 1)).isCloseTo(3e-6 * (0.5 + 0.5 * 0.1353352832366127), within(1e-18));
@@ -193,7 +191,8 @@ class DunkTest {
         }
         HeldPiece one = HeldPiece.of(drop.held(bowl, SECONDS, true), SECONDS);
         double several = width(knowing(Observations.none().held(read)).spareAtDrop());
-        assertThat(several).isLessThan(width(knowing(Observations.none().held(one)).spareAtDrop()));
+        assertThat(several)
+                .isLessThan(width(knowing(Observations.none().held(one)).spareAtDrop()));
         assertThat(width(knowing(pieces).spareAtDrop())).isLessThan(several);
     }
 

@@ -83,7 +83,11 @@ public record HeldPiece(List<LiftReading> readings, OptionalDouble mass) impleme
         readings = List.copyOf(readings);
         if (readings.isEmpty()) {
             throw new Refusal(
-                    "missing-value", FIELD, "no reading", "one reading at least", "Read it 2 to 5 s after it went under.");
+                    "missing-value",
+                    FIELD,
+                    "no reading",
+                    "one reading at least",
+                    "Read it 2 to 5 s after it went under.");
         }
         for (int i = 1; i < readings.size(); i++) {
             double before = readings.get(i - 1).seconds();
@@ -156,7 +160,10 @@ public record HeldPiece(List<LiftReading> readings, OptionalDouble mass) impleme
     public HeldPiece within(double kilograms) {
         List<LiftReading> all = new ArrayList<>(readings);
         int last = all.size() - 1;
-        all.set(last, new LiftReading(all.get(last).reading(), kilograms, all.get(last).seconds()));
+        all.set(
+                last,
+                new LiftReading(
+                        all.get(last).reading(), kilograms, all.get(last).seconds()));
         return new HeldPiece(all, mass);
     }
 

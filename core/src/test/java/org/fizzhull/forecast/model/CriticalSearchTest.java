@@ -71,10 +71,18 @@ class CriticalSearchTest {
         assertThat(found.met).as(what).isEqualTo(Met.MONOTONE);
         assertThat(found.end).as(what).isLessThanOrEqualTo(found.once);
         double close = CriticalSearch.CLOSE;
-        assertThat(floats(question, inputs, found.once * (1 - close), false)).as(what).isTrue();
-        assertThat(floats(question, inputs, found.once * (1 + close), false)).as(what).isFalse();
-        assertThat(floats(question, inputs, found.end * (1 - close), true)).as(what).isTrue();
-        assertThat(floats(question, inputs, found.end * (1 + close), true)).as(what).isFalse();
+        assertThat(floats(question, inputs, found.once * (1 - close), false))
+                .as(what)
+                .isTrue();
+        assertThat(floats(question, inputs, found.once * (1 + close), false))
+                .as(what)
+                .isFalse();
+        assertThat(floats(question, inputs, found.end * (1 - close), true))
+                .as(what)
+                .isTrue();
+        assertThat(floats(question, inputs, found.end * (1 + close), true))
+                .as(what)
+                .isFalse();
     }
 
     @Test

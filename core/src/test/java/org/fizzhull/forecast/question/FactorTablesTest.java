@@ -205,8 +205,8 @@ class FactorTablesTest {
     /** In air of 96 % no draw of the hygrometer's error is above 4 %. */
     @Test
     void noDrawLeavesTheAirThatIsPossible() {
-        DryingPlan plan =
-                DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400).plan(BALL);
+        DryingPlan plan = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400)
+                .plan(BALL);
         Question question = Question.of(BALL, new FilledMould(LEMON, 0.13, Optional.empty(), plan));
         Prior damp = Factors.standard()
                 .asked(question)
