@@ -4,14 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.drying.run.SafeHumidity;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.model.DryDraws;
 import org.fizzhull.forecast.result.DryBand;
-import org.fizzhull.forecast.result.DryLogFit;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.shape.Shape;
 
 /** The parts of a {@link DryForecast}, which its own package alone puts together. */
@@ -19,7 +18,7 @@ record DryForecastRecord(
         Asked asked,
         DryingCourse course,
         DryDraws drawn,
-        Optional<DryLogFit> log,
+        Optional<DryLog.Fit> log,
         List<Notice> measured,
         OptionalDouble needsHumidity,
         SafeHumidity safe,
@@ -98,7 +97,7 @@ record DryForecastRecord(
     }
 
     @Override
-    public double swells(Swelling least) {
+    public double swells(DryingCourse.Swelling least) {
         return drawn.swells(least);
     }
 

@@ -29,7 +29,6 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.quantity.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
@@ -158,7 +157,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
             Conditioned.draws(known, asked, sampling.samples(), sampling.seed(), workers)
                     .draws(() -> new DryModel(shape, made, asked, columns));
         }
-        Optional<DryLogFit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
+        Optional<DryLog.Fit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
         if (fit.isPresent() && fit.get().fits()) {
             centre = columns.medians();
         }

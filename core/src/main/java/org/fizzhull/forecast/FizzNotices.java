@@ -11,10 +11,9 @@ import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.attitude.WhichSideUp;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
@@ -109,8 +108,8 @@ final class FizzNotices {
 
     /** A made piece, or a weighed one whose drying is known, that lost much of its fizz. */
     private static boolean lost(Question question, Piece piece) {
-        Makeup known = piece.makeup();
-        if (question.making() instanceof Weighed weighed) {
+        Piece.Makeup known = piece.makeup();
+        if (question.making() instanceof Making.Weighed weighed) {
             known = weighed.dried().orElse(known);
         }
         return 1 - known.fizzLeft() > LOSS;

@@ -11,7 +11,7 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.conditioning.Conditioned;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
@@ -104,8 +104,8 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
      */
     public FizzForecast forecast(Question put) {
         // a recipe and a bath that lets it fizz are needed
-        boolean unknown =
-                put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        boolean unknown = put.making() instanceof Making.Weighed weighed
+                && weighed.blend().isEmpty();
         if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
@@ -124,7 +124,7 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
             fizzed = fizzed(prepared, centre, known);
         }
         Piece piece = drop.piece(centre);
-        if (!(question.making() instanceof Weighed)) {
+        if (!(question.making() instanceof Making.Weighed)) {
             // one weight in every answer: that of the middle draw, as float and dry tell it
             double middle =
                     OutcomeStatistics.intervalOf(FizzModel.masses(fizzed)).median();
@@ -169,7 +169,8 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
                 blend,
                 sampling,
                 piece,
-                new FizzForecast.FizzedBath(yield, closed.ph(), open.ph(), BathLoad.of(blend, powder.mass())),
+                new FizzForecast.FizzedBath(
+                        yield, closed.ph(), open.ph(), FizzForecast.BathLoad.of(blend, powder.mass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, OutcomeStatistics.intervalOf(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),

@@ -5,9 +5,8 @@ import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.piece.Piece;
@@ -148,7 +147,7 @@ public final class Notices {
         if (shape instanceof Loaded loaded) {
             notices.addAll(ofLoad(loaded, question));
         }
-        if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
+        if (shape.hollow().isPresent() && question.into() == Question.IntoBath.PLACED) {
             notices.add(BOAT);
         }
         question.making().mix().ifPresent(blend -> notices.addAll(blend.recipe().notices()));
@@ -206,7 +205,8 @@ public final class Notices {
     /** Adds what holds of a piece that may fizz. */
     private static void fizzing(Question question, Piece piece, List<Notice> notices) {
         Shape shape = question.shape();
-        if (question.making() instanceof Weighed weighed && weighed.blend().isEmpty()) {
+        if (question.making() instanceof Making.Weighed weighed
+                && weighed.blend().isEmpty()) {
             notices.add(USUAL_MIX);
         }
         if (shape.surfaceSpread() > 0) {

@@ -24,9 +24,9 @@ import java.util.stream.Stream;
 import org.fizzhull.chain.Mix;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Adviser;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Diagnoser;
 import org.fizzhull.decide.why.Seen;
+import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.FloatPredictor;
@@ -38,7 +38,7 @@ import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
@@ -262,7 +262,7 @@ class LibraryDoorsTest {
                 new Design.Filling.Fill(grams(150), Optional.of(Priors.normal(0, grams(3)))),
                 Optional.of(rack),
                 bath,
-                IntoBath.DROPPED,
+                Question.IntoBath.DROPPED,
                 false,
                 Measured.CALIPERS,
                 Scale.usual(grams(150)));
@@ -285,7 +285,7 @@ class LibraryDoorsTest {
                 dried,
                 design,
                 design.drying(),
-                Seen.nothing().with(Check.WEIGH_A_PIECE, 0.151),
+                Seen.nothing().with(Why.Check.WEIGH_A_PIECE, 0.151),
                 Observations.none()
                         .rose(TimedPiece.rose(95).weighing(grams(150)).leaving(millimetres(50))),
                 floats.forecast(dried.question()),

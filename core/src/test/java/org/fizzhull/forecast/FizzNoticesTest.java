@@ -8,11 +8,11 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
@@ -71,7 +71,7 @@ class FizzNoticesTest {
         double fresh = blend.moles().gas() / (1 + blend.liquid().staying());
         assertThat(text(dried(blend, fresh, 0.5), "reacted")).contains("lost part of its fizz", "fizzes less");
         assertThat(codes(dried(blend, fresh, 0.95))).doesNotContain("reacted");
-        assertThat(codes(Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend)))))
+        assertThat(codes(Question.of(BALL, new Making.Weighed(grams(138), Optional.empty(), Optional.of(blend)))))
                 .doesNotContain("reacted", "mix-beyond");
     }
 
@@ -82,19 +82,21 @@ class FizzNoticesTest {
                 .dry("sodium bicarbonate", "300 g")
                 .dry("corn starch", "60 g")
                 .build());
-        Question question = Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend)));
+        Question question = Question.of(BALL, new Making.Weighed(grams(138), Optional.empty(), Optional.of(blend)));
         assertThat(codes(question)).startsWith("no-fizz").doesNotContain("recession-at-end", "reacted");
     }
 
     @Test
     void moreOilThanIsKnownIsSaid() {
-        assertThat(codes(Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend("40 g"))))))
+        assertThat(codes(Question.of(
+                        BALL, new Making.Weighed(grams(138), Optional.empty(), Optional.of(blend("40 g"))))))
                 .contains("mix-beyond");
     }
 
     private static Question dried(Blend blend, double fresh, double left) {
-        Makeup makeup = new Makeup(Makeup.USUAL_TRUE_DENSITY, left * fresh).withFizzLeft(left);
-        return Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend), Optional.of(makeup)));
+        Piece.Makeup makeup = new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, left * fresh).withFizzLeft(left);
+        return Question.of(
+                BALL, new Making.Weighed(grams(138), Optional.empty(), Optional.of(blend), Optional.of(makeup)));
     }
 
     private static Blend blend(String oil) {

@@ -188,11 +188,11 @@ final class Gallery {
                 new Design.Filling.Fill(grams(150), Optional.empty()),
                 Optional.empty(),
                 Bath.at(celsius(38)),
-                IntoBath.DROPPED,
+                Question.IntoBath.DROPPED,
                 false,
                 Measured.CALIPERS,
                 Scale.usual(grams(150)));
-        var advice = Adviser.standard().with(new Sampling(1, 512)).advise(design, Goal.nineOfTen());
+        var advice = Adviser.standard().with(new Sampling(1, 512)).advise(design, Adviser.Goal.nineOfTen());
         advice.best()
                 .ifPresent(best -> out.println("chance now " + text(advice.now().chance(), 2) + ", with "
                         + best.steps().size() + " change "

@@ -13,9 +13,7 @@ import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.decide.compare.Candidate;
-import org.fizzhull.decide.compare.NamedBath;
-import org.fizzhull.decide.compare.SortBy;
+import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
@@ -50,7 +48,7 @@ public final class CompareOptions {
     }
 
     /** What is compared: every recipe in every mould. */
-    static List<Candidate> candidates(Arguments arguments) {
+    static List<Comparison.Candidate> candidates(Arguments arguments) {
         if (arguments.has(QuestionOptions.MASS)) {
             throw new Refusal(
                     "no-one-weight",
@@ -97,10 +95,10 @@ public final class CompareOptions {
                     "a fill for one mould, or --press firm for several",
                     "Each mould takes a weight of its own; how hard you press is what they share.");
         }
-        List<Candidate> candidates = new ArrayList<>();
+        List<Comparison.Candidate> candidates = new ArrayList<>();
         for (Mould mould : moulds) {
             for (Optional<Blend> blend : blends(recipes)) {
-                candidates.add(new Candidate(
+                candidates.add(new Comparison.Candidate(
                         mould,
                         QuestionOptions.read(arguments, QuestionOptions.loaded(arguments, mould.shape()), blend)));
             }
@@ -141,7 +139,7 @@ public final class CompareOptions {
     }
 
     /** The baths of the panel; none without the option. */
-    static List<NamedBath> panel(Arguments arguments) {
+    static List<Comparison.NamedBath> panel(Arguments arguments) {
         Optional<String> word = arguments.text(QuestionOptions.BATHS);
         if (word.isEmpty()) {
             return List.of();
@@ -154,13 +152,13 @@ public final class CompareOptions {
                     HOMES,
                     "For one bath of your own there is --bath.");
         }
-        return NamedBath.homes();
+        return Comparison.NamedBath.homes();
     }
 
     /** What it is sorted by. */
-    static SortBy sort(Arguments arguments) {
-        String word = arguments.text(SORT).orElse(SortBy.FLOAT.word());
-        for (SortBy sort : SortBy.values()) {
+    static Comparison.SortBy sort(Arguments arguments) {
+        String word = arguments.text(SORT).orElse(Comparison.SortBy.FLOAT.word());
+        for (Comparison.SortBy sort : Comparison.SortBy.values()) {
             if (sort.word().equals(word)) {
                 return sort;
             }

@@ -5,7 +5,6 @@ import java.util.Map;
 import org.fizzhull.answer.body.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 
 /** Writes a bench file: what was learned, commented, and the maker's own keys as {@link BenchFile} reads them. Stateless. */
@@ -49,7 +48,7 @@ public final class BenchWriter {
         text.append(
                         "# median, low and high are the 50, 2.5 and 97.5 % points; prior percent: 100 = the trials said nothing of it\n")
                 .append("factors:\n");
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             Interval after = parameter.after();
             text.append("  ")
                     .append(parameter.input().label())

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.drying.run.RoomText;
@@ -209,7 +209,7 @@ public final class DryingOptions {
         }
     }
 
-    private static Optional<ClosedRoom> room(Arguments arguments) {
+    private static Optional<DryingPhase.ClosedRoom> room(Arguments arguments) {
         Optional<String> text = arguments.text(ROOM);
         if (text.isEmpty() == arguments.text(PIECES).isEmpty()) {
             int pieces = (int) arguments.whole(PIECES, 1, 1, MOST_PIECES);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Given;
 
@@ -66,7 +65,7 @@ public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextW
     public void keys(AnswerWriter to) {
         to.whole("seed", seed).whole("samples", learned.draws().draws().size());
         to.array("parameters");
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             to.object()
                     .text("name", parameter.input().label())
                     .text("unit", parameter.input().unit())

@@ -2,7 +2,6 @@ package org.fizzhull.forecast.prepared;
 
 import java.util.Optional;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.RestingAttitude;
@@ -80,7 +79,7 @@ public record PreparedQuestion(
 
     /** The way into the bath. */
     private static Release release(Question question) {
-        return question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
+        return question.into() == Question.IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
     }
 
     /**

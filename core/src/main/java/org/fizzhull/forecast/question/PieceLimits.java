@@ -1,7 +1,7 @@
 package org.fizzhull.forecast.question;
 
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.quantity.Decimals;
@@ -117,7 +117,7 @@ public final class PieceLimits {
     public static void checkPiece(Shape shape, Making making) {
         Given.all("shape, making", shape, making);
         ShapeCheck.check(shape);
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             checkFill(shape, filled);
         }
     }
@@ -129,7 +129,7 @@ public final class PieceLimits {
      * @param filled the fill
      * @throws Refusal {@code out-of-range}
      */
-    public static void checkFill(Shape shape, FilledMould filled) {
+    public static void checkFill(Shape shape, Moulded.Filled filled) {
         Press.of(filled.blend())
                 .fill(filled.dampMass(), MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape)));
         double from = LIGHTEST * shape.volume();

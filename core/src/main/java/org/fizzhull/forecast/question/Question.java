@@ -3,9 +3,8 @@ package org.fizzhull.forecast.question;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.Bath;
@@ -72,7 +71,7 @@ public record Question(
         Objects.requireNonNull(into, "into");
         Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(scale, "scale");
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             PieceLimits.check(shape, weighed.mass(), stillWater);
             scale.check(weighed.mass() - shape.insetMass());
             if (weighed.hand().isPresent()) {
@@ -89,7 +88,7 @@ public record Question(
      * @param mass mass on the scale, kg
      */
     public static Question weighed(Shape shape, double mass) {
-        return of(shape, Weighed.of(mass));
+        return of(shape, Making.Weighed.of(mass));
     }
 
     /**
@@ -99,7 +98,7 @@ public record Question(
      * @param mass mass on the scale, kg
      */
     public static Question still(Shape shape, double mass) {
-        return of(shape, Weighed.of(mass), true);
+        return of(shape, Making.Weighed.of(mass), true);
     }
 
     /**
@@ -120,10 +119,10 @@ public record Question(
 
     /** What was put on the scale, kg; NaN for a piece pressed by pressure. */
     private static double weight(Making making) {
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             return weighed.mass();
         }
-        return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
+        return making instanceof Moulded.Filled filled ? filled.dampMass() : Double.NaN;
     }
 
     /**
@@ -161,10 +160,11 @@ public record Question(
      */
     public Question spread(Prior aroundZero) {
         Given.all("aroundZero", aroundZero);
-        if (!(making instanceof Weighed weighed)) {
+        if (!(making instanceof Making.Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
         }
-        Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
+        Making.Weighed batch =
+                new Making.Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
         return new Question(shape, batch, bath, into, stillWater, measured, scale);
     }
 
@@ -193,5 +193,28 @@ public record Question(
      */
     public Question weighing(double kilograms) {
         return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
+    }
+
+    /**
+     * How a piece goes into the bath, as it is asked; {@link org.fizzhull.voyage.Release} is what a voyage makes of it. It
+     * matters for hollow shapes alone.
+     */
+    public enum IntoBath {
+        /** Set down gently, open side up: a hollow stays dry while its rim is above the water. */
+        PLACED("placed"),
+        /** Let go: a hollow floods. */
+        DROPPED("dropped");
+
+        /** Word of the option and key in results, stable. */
+        private final String word;
+
+        IntoBath(String word) {
+            this.word = word;
+        }
+
+        /** {@return the word of the option} */
+        public String word() {
+            return word;
+        }
     }
 }

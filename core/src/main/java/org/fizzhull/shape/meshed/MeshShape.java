@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -150,14 +149,17 @@ public final class MeshShape implements Shape {
      * @param profiles its depth profile for each exposure, measured before
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
-    public static MeshShape of(String file, String unit, TriangleMesh mesh, Function<Exposure, DepthProfile> profiles) {
+    public static MeshShape of(
+            String file, String unit, TriangleMesh mesh, Function<DepthProfile.Exposure, DepthProfile> profiles) {
         Given.all("unit, profiles", unit, profiles);
         return of(
                 file,
                 unit,
                 mesh,
                 new MeshProfiles(
-                        profiles.apply(Exposure.ALL), profiles.apply(Exposure.TRAY), profiles.apply(Exposure.OUTSIDE)));
+                        profiles.apply(DepthProfile.Exposure.ALL),
+                        profiles.apply(DepthProfile.Exposure.TRAY),
+                        profiles.apply(DepthProfile.Exposure.OUTSIDE)));
     }
 
     /** The same with profiles as they are kept. */
@@ -348,7 +350,7 @@ public final class MeshShape implements Shape {
 
     /** To 0.5 % in volume and 1 % in area over the first 90 % of the volume, unless the profile says otherwise. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return profiles.of(exposure);
     }
 
