@@ -2,11 +2,11 @@ package org.fizzhull.chain;
 
 import java.io.Serializable;
 import java.util.Optional;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;

@@ -12,7 +12,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -25,7 +25,7 @@ import org.fizzhull.uncertainty.Prior;
  *
  * <pre>{@code
  * Design planned = new Design(Optional.of(recipe), ball, new Design.Filling.Press(30e3, 1.6, MouldDimensions.Filling.TWO_HALVES),
- *         Optional.of(conditions), Bath.at(Units.celsius(38)), IntoBath.DROPPED, false, Measured.NOMINAL, scale);
+ *         Optional.of(conditions), Bath.at(Units.celsius(38)), Question.IntoBath.DROPPED, false, Measured.NOMINAL, scale);
  * Forecast now = FloatPredictor.standard().forecast(planned.question());
  * }</pre>
  *

@@ -11,7 +11,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Recipe;
 

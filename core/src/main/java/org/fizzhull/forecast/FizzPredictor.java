@@ -11,6 +11,7 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.conditioning.Conditioned;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
@@ -23,10 +24,9 @@ import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
@@ -39,7 +39,7 @@ import org.fizzhull.voyage.result.Voyage;
  * it.
  *
  * <pre>{@code
- * var making = new Weighed(Units.grams(138), Optional.empty(), Optional.of(Blend.of(recipe)));
+ * var making = new Making.Weighed(Units.grams(138), Optional.empty(), Optional.of(Blend.of(recipe)));
  * FizzForecast fizz = FizzPredictor.standard().forecast(Question.of(ball, making));
  * double minutes = fizz.fizzTime().median() / 60;
  * }</pre>

@@ -18,7 +18,7 @@ import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.uncertainty.sampling.Sensitivity;
 
 /**

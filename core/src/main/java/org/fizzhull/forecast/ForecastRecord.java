@@ -14,7 +14,7 @@ import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /** The parts of a {@link Forecast}, which its own package alone puts together. */
 record ForecastRecord(

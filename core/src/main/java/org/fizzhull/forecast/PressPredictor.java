@@ -10,6 +10,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.limit.ShapeCheck;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
@@ -21,8 +23,6 @@ import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.PressModel;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressWord;
@@ -33,7 +33,7 @@ import org.fizzhull.pressing.powder.MixingRoom;
 import org.fizzhull.pressing.powder.Powders;
 import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.pressing.powder.WindowScan;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -46,7 +46,7 @@ import org.jspecify.annotations.Nullable;
  * weighed fill was pressed.
  *
  * <pre>{@code
- * var making = new PressedMould(blend, 30e3, WeighedPiece.HAND, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
+ * var making = new Moulded.Pressed(blend, 30e3, WeighedPiece.HAND, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
  * PressForecast press = PressPredictor.standard().forecast(ball, making);
  * double grams = Units.inGrams(press.piece().orElseThrow().dampMass().median());
  * }</pre>

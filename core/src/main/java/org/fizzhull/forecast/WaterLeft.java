@@ -4,14 +4,14 @@ import java.util.Optional;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.model.DryModel;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 

@@ -6,8 +6,8 @@ import java.util.OptionalDouble;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -15,7 +15,7 @@ import org.fizzhull.shape.Shape;
  * One piece that was made, weighed and let go in a bath: a row of the trials sheet. SI units. Immutable.
  *
  * <pre>{@code
- * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), BathResult.ROSE).rising(45).fizzing(260);
+ * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), DroppedPiece.Result.ROSE).rising(45).fizzing(260);
  * }</pre>
  *
  * @param name by which messages call it, such as "row 3"

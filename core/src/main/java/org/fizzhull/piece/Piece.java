@@ -1,9 +1,9 @@
 package org.fizzhull.piece;
 
 import java.io.Serializable;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.Shape;
 

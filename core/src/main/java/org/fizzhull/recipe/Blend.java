@@ -5,7 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.fizzhull.evidence.published.PhysicalConstants;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -7,9 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.PrintableText;
 
 /**
  * One ingredient: its names, what it does in a piece, and every number known of it with spread and source.

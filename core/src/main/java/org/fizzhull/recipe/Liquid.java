@@ -1,7 +1,7 @@
 package org.fizzhull.recipe;
 
 import java.util.List;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The liquid of a mix, split by what becomes of it: water wets, reacts and dries; other vapour (alcohol) dries faster; the

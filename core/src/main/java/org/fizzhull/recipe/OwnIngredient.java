@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.HashMap;
 import java.util.Map;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -11,8 +11,8 @@ import java.util.stream.Stream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What one mix is made of: powders, liquids and, where the user gave them, prices and limits. Build one with

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.PrintableText;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,7 +3,7 @@ package org.fizzhull.uncertainty;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is

@@ -7,7 +7,7 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.result.Voyage;
 
 /**

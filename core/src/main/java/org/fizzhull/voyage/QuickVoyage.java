@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.result.Voyage;
 
 /**

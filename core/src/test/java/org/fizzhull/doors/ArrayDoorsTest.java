@@ -79,7 +79,7 @@ class ArrayDoorsTest {
                         "TriangleMesh moved",
                         "Recipe shifted",
                         // of draws alone: an answer's own columns, and what a prior of the caller is asked with
-                        "DryLogFit deviation",
+                        "Fit deviation",
                         "Prior quantile")));
     }
 }

@@ -24,12 +24,12 @@ import org.fizzhull.decide.advise.Adviser;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.BareNumber;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.BareNumber;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Lookup;
+import org.fizzhull.text.NearName;
 import org.fizzhull.uncertainty.Workers;
 
 /** {@code advise}: what is the smallest change that makes it float? */

@@ -11,7 +11,6 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.QuestionOptions;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.quantity.Refusal;
@@ -123,7 +122,7 @@ public final class CompareOptions {
         if (catalogue.isPresent()) {
             moulds.addAll(
                     catalogue.get().equals(BUILT_IN)
-                            ? GenericMoulds.all()
+                            ? Mould.catalogue()
                             : CatalogueFile.read(
                                     arguments.files(), MOULDS, catalogue.get(), new OpenedFiles(arguments.files())));
         }

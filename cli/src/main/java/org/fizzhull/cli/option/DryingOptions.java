@@ -16,7 +16,6 @@ import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.medium.RoomAirText;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -131,7 +130,7 @@ public final class DryingOptions {
 
     /** The air of the room, if it was given. */
     static Optional<RoomAir> air(Arguments arguments) {
-        return arguments.text(AIR).map(text -> RoomAirText.parse(AIR, text));
+        return arguments.text(AIR).map(text -> RoomAir.parse(AIR, text));
     }
 
     /** Time in the wrap before the bath or the storage. */
@@ -237,7 +236,7 @@ public final class DryingOptions {
         if (text.isEmpty()) {
             notices.add(new Notice("usual-storage", "No " + STORED_AIR + " given: they are stored in the room's air."));
         }
-        RoomAir around = text.isPresent() ? RoomAirText.parse(STORED_AIR, text.get()) : air;
+        RoomAir around = text.isPresent() ? RoomAir.parse(STORED_AIR, text.get()) : air;
         return Optional.of(new DryingConditions.Storage(stored.getAsDouble(), around));
     }
 

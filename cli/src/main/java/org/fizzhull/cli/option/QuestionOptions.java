@@ -12,7 +12,6 @@ import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.BathText;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
@@ -258,7 +257,7 @@ public final class QuestionOptions {
 
     private static Bath bath(Arguments arguments) {
         Optional<String> text = arguments.text(BATH);
-        Bath bath = text.isPresent() ? BathText.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
+        Bath bath = text.isPresent() ? Bath.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
         Optional<String> salt = arguments.text(BATH_SALT);
         return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }

@@ -8,7 +8,7 @@ import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Change;
 import org.fizzhull.decide.effect.Effect;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * Advice as an object: how the design stands, the changes that mend it (smallest first), those

@@ -12,7 +12,7 @@ import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A comparison as the object of the command {@code compare}: the best row or null, the rows that are level with it, and all

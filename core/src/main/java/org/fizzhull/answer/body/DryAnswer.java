@@ -10,8 +10,8 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A drying forecast as the object of the command {@code dry}: masses, time until ready, fizz lost on the way, air that keeps

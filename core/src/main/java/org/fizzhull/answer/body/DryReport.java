@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A drying forecast with its dates, which the physics does not know. Local time without a zone: what the maker's clock

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.FizzForecast;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.result.Voyage;
 
 /**

@@ -22,7 +22,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 

@@ -5,7 +5,7 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What trials taught, as the object of the command {@code learn}: each uncertain input before and after, the trials that

@@ -8,7 +8,7 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.pressing.Pressed;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 
 /**

@@ -11,7 +11,7 @@ import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

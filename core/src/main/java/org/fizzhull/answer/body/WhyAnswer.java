@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the

@@ -91,7 +91,7 @@ public sealed interface Advice permits AdviceRecord {
      * @param change change that would reach the goal
      * @param limit limit that it breaks
      */
-    record Forgone(Change change, Limits.Limit limit) {}
+    record Forgone(Change change, Limit limit) {}
 
     /**
      * How a design does, from all draws: what a proposal is judged by and what it moves besides.
@@ -114,4 +114,26 @@ public sealed interface Advice permits AdviceRecord {
             OptionalDouble holds,
             Optional<Pressed.Feel> feel,
             OptionalDouble cost) {}
+
+    /** What a change must keep to, whatever it gains. */
+    enum Limit {
+        /** The piece must hold as it comes out of the mould. */
+        HOLDS("the piece would no longer hold"),
+        /** The share of fragrance in the mix must not rise. */
+        FRAGRANCE("the share of fragrance would rise"),
+        /** An ingredient must stay within the limit that the recipe gives for it. */
+        SUPPLIER("an ingredient would pass the limit that the recipe gives");
+
+        /** Why a change that breaks it is no proposal. */
+        private final String broken;
+
+        Limit(String broken) {
+            this.broken = broken;
+        }
+
+        /** {@return why a change that breaks it is no proposal} */
+        public String broken() {
+            return broken;
+        }
+    }
 }

@@ -8,9 +8,9 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.result.CriticalWeights;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 
@@ -28,7 +28,7 @@ import org.fizzhull.uncertainty.Workers;
  * </ol>
  *
  * <pre>{@code
- * Advice advice = Adviser.standard().advise(design, Goal.nineOfTen());
+ * Advice advice = Adviser.standard().advise(design, Adviser.Goal.nineOfTen());
  * advice.best().ifPresent(change -> change.steps().forEach(step -> System.out.println(step.label())));
  * }</pre>
  *

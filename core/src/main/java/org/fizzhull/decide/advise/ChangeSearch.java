@@ -265,7 +265,7 @@ final class ChangeSearch {
             change = further.isPresent() ? further : change;
         }
         // limits are checked last, since they need the appraisal from all draws
-        Optional<Limits.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
+        Optional<Advice.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
         if (broken.isPresent() && change.get().reachesGoal() && forgone.size() < MOST_FORGONE) {
             forgone.add(new Advice.Forgone(change.get(), broken.get()));
         }

@@ -11,29 +11,7 @@ import org.fizzhull.recipe.change.LimitedShare;
  * What a change must keep to, whatever it gains, and what to mind with it. A judgement about making, and not about health or
  * law: fragrance and the supplier's limits are kept because they are the user's own numbers, and local rules decide.
  */
-public final class Limits {
-    /** A limit. */
-    public enum Limit {
-        /** The piece must hold as it comes out of the mould. */
-        HOLDS("the piece would no longer hold"),
-        /** The share of fragrance in the mix must not rise. */
-        FRAGRANCE("the share of fragrance would rise"),
-        /** An ingredient must stay within the limit that the recipe gives for it. */
-        SUPPLIER("an ingredient would pass the limit that the recipe gives");
-
-        /** Why a change that breaks it is no proposal. */
-        private final String broken;
-
-        Limit(String broken) {
-            this.broken = broken;
-        }
-
-        /** {@return why a change that breaks it is no proposal} */
-        public String broken() {
-            return broken;
-        }
-    }
-
+final class Limits {
     /** Chance to hold out of the mould from which a piece counts as holding: it must go on to. */
     private static final double HOLDS = 0.5;
 
@@ -43,11 +21,11 @@ public final class Limits {
     private Limits() {}
 
     /** The first limit that a change breaks; empty where it keeps to all. */
-    static Optional<Limit> broken(Design before, Advice.Appraisal now, Change change) {
+    static Optional<Advice.Limit> broken(Design before, Advice.Appraisal now, Change change) {
         // the piece must not begin to crumble
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
-            return Optional.of(Limit.HOLDS);
+            return Optional.of(Advice.Limit.HOLDS);
         }
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
             return Optional.empty();
@@ -56,10 +34,10 @@ public final class Limits {
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
-            return Optional.of(Limit.FRAGRANCE);
+            return Optional.of(Advice.Limit.FRAGRANCE);
         }
         boolean kept = LimitedShare.of(mix).stream().allMatch(LimitedShare::kept);
-        return kept ? Optional.empty() : Optional.of(Limit.SUPPLIER);
+        return kept ? Optional.empty() : Optional.of(Advice.Limit.SUPPLIER);
     }
 
     /** Share of a role in the damp mix, 0 to 1. */

@@ -15,7 +15,7 @@ import org.fizzhull.uncertainty.Workers;
  * <pre>{@code
  * Comparison comparison = Comparer.standard()
  *         .with(new Sampling(1, 1024))
- *         .compare(candidates, NamedBath.homes(), SortBy.FLOAT, Progress.SILENT);
+ *         .compare(candidates, Comparison.NamedBath.homes(), Comparison.SortBy.FLOAT, Workers.Progress.SILENT);
  * comparison.best().ifPresent(row -> System.out.println(row.mould().name()));
  * }</pre>
  *

@@ -7,8 +7,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**

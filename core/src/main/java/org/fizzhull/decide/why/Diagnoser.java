@@ -13,7 +13,7 @@ import org.fizzhull.forecast.conditioning.KnownInputs;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**

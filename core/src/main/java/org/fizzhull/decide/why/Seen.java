@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What was measured on the batch that went wrong: by a ruler, a scale, a clock, a hygrometer. Immutable.

@@ -2,7 +2,7 @@ package org.fizzhull.drying.factor;
 
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -3,8 +3,8 @@ package org.fizzhull.drying.place;
 import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * One stretch of a piece's time between press and bath under the same conditions: open on a rack, in the mould,

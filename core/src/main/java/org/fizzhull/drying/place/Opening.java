@@ -3,7 +3,7 @@ package org.fizzhull.drying.place;
 import java.io.Serializable;
 import org.fizzhull.drying.factor.DryingShapeFactor;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 

@@ -3,7 +3,7 @@ package org.fizzhull.drying.place;
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.quantity.Allowed;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.BareNumber;
 
 /**
  * A closed room as people write it: {@code 25 m3}, {@code 25 m3, 0.5 changes/h}, {@code 25 m3, 0.5 changes/h,

@@ -2,7 +2,7 @@ package org.fizzhull.fizz.gas;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 
 /**

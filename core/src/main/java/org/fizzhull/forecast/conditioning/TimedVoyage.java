@@ -1,13 +1,13 @@
 package org.fizzhull.forecast.conditioning;
 
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;

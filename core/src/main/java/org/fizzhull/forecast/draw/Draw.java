@@ -6,7 +6,7 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.VoyageParameters;
 
 /**

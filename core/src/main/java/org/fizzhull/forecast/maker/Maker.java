@@ -3,7 +3,7 @@ package org.fizzhull.forecast.maker;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.Shape;
 

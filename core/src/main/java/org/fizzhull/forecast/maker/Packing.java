@@ -7,7 +7,7 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.Press;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 

@@ -14,7 +14,7 @@ import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.powder.EarlyReaction;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;

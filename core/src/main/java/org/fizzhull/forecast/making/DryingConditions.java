@@ -8,8 +8,8 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -3,8 +3,8 @@ package org.fizzhull.forecast.making;
 import java.io.Serializable;
 import java.util.Optional;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Prior;
 

@@ -4,9 +4,9 @@ import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * What a piece did when it was let go: it floated, or did not. With y what the inputs say it could still carry at the drop (kg)

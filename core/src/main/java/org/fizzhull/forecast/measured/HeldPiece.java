@@ -4,7 +4,7 @@ import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -10,9 +10,9 @@ import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -3,7 +3,7 @@ package org.fizzhull.forecast.measured;
 import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.voyage.result.Voyage;
 
 /**

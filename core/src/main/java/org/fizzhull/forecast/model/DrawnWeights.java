@@ -6,7 +6,7 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.numeric.BracketedRoot;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 

@@ -1,9 +1,9 @@
 package org.fizzhull.forecast.model;
 
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatCheck;
 import org.fizzhull.voyage.QuickVoyage;

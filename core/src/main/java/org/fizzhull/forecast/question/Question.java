@@ -3,13 +3,14 @@ package org.fizzhull.forecast.question;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
@@ -20,7 +21,7 @@ import org.fizzhull.uncertainty.Prior;
  * <pre>{@code
  * Question bought = Question.weighed(ball, Units.grams(138)).in(Bath.at(Units.celsius(38))).measured(Measured.NOMINAL);
  * Question batch = Question.weighed(ball, Units.grams(138)).spread(Priors.normal(0, Units.grams(2)));
- * Question made = Question.of(ball, new FilledMould(blend, Units.grams(140), Optional.empty(), plan));
+ * Question made = Question.of(ball, new Moulded.Filled(blend, Units.grams(140), Optional.empty(), plan));
  * Question plain = Question.still(ball, Units.grams(138)); // hydrostatics alone
  * }</pre>
  *

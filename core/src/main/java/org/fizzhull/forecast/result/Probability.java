@@ -2,7 +2,7 @@ package org.fizzhull.forecast.result;
 
 import java.io.Serializable;
 import java.util.OptionalDouble;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * What becomes of a piece, as probabilities. Floats at once, rises later and stays down sum to 1; what is not computed

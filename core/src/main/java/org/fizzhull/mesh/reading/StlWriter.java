@@ -5,7 +5,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /** Writes a mesh as STL bytes, coordinates rounded to float32. */
 public final class StlWriter {

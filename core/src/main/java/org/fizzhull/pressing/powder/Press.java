@@ -6,8 +6,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 
 /**

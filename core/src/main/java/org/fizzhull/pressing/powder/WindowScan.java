@@ -2,7 +2,7 @@ package org.fizzhull.pressing.powder;
 
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The {@link Pressed.LiquidWindow} of one mix, without draws: scanned in steps of 0.5 % of the powder, both ends then bisected to

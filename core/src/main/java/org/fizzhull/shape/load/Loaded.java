@@ -13,10 +13,10 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 

@@ -8,7 +8,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.forecast.making.DryingConditions;
@@ -217,7 +216,7 @@ class ComparisonTest {
     /** The balls by pi d^3 / 6; the count is that of the list of sizes the trade uses. */
     @Test
     void theGenericMouldsAreWhatTheirNamesSay() {
-        List<Mould> moulds = GenericMoulds.all();
+        List<Mould> moulds = Mould.catalogue();
         assertThat(moulds).hasSize(63);
         assertThat(moulds.stream().map(Mould::name).distinct()).hasSize(63);
         int balls = 0;

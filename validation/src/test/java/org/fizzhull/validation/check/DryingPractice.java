@@ -9,7 +9,7 @@ import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.medium.RoomAirText;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
@@ -128,13 +128,13 @@ final class DryingPractice {
                 dried.open(),
                 Wrap.NONE,
                 0,
-                Optional.of(new DryingConditions.Storage(10 * DAY, RoomAirText.parse("air", air))));
+                Optional.of(new DryingConditions.Storage(10 * DAY, RoomAir.parse("air", air))));
         DryingCourse course = course("water 10 g", stored, salt);
         return course.last().mass() / course.at(3 * DAY).mass() - 1;
     }
 
     private static DryingConditions open(String air, double days) {
-        return DryingConditions.open(RoomAirText.parse("air", air), days * DAY);
+        return DryingConditions.open(RoomAir.parse("air", air), days * DAY);
     }
 
     /** A day and a half open at 60 %, then three days in a wrap. */

@@ -3,7 +3,6 @@ package org.fizzhull.validation.speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
@@ -48,7 +47,7 @@ public class CompareSpeed {
     public void candidates() {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         DryingConditions room = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 3 * 86400.0);
-        for (Mould mould : GenericMoulds.all().subList(0, moulds)) {
+        for (Mould mould : Mould.catalogue().subList(0, moulds)) {
             Shape shape = mould.shape();
             Moulded.Pressed making = new Moulded.Pressed(blend, 30e3, 1.6, Filling.usual(shape), room.plan(shape));
             candidates.add(new Comparison.Candidate(mould, Question.of(shape, making)));

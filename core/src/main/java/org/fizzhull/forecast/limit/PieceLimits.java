@@ -1,13 +1,13 @@
-package org.fizzhull.forecast.question;
+package org.fizzhull.forecast.limit;
 
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
@@ -18,36 +18,18 @@ import org.fizzhull.uncertainty.Prior;
  */
 public final class PieceLimits {
     /** Lightest pressed powder believed, kg/m3; foamed powders of surfactant reach 400 (common practice, no source). */
-    static final double LIGHTEST = 300;
+    public static final double LIGHTEST = 300;
 
     /** Heaviest, kg/m3: four standard deviations below the solids without a pore. */
-    static final double HEAVIEST = 1670;
+    public static final double HEAVIEST = 1670;
 
     /** Heaviest body in still water, kg/m3: above the densest metal. */
-    static final double DENSEST = 25e3;
+    public static final double DENSEST = 25e3;
 
     /** Probability of the lightest piece of a batch that still has to weigh something. */
     private static final double RAREST = 1e-4;
 
     private PieceLimits() {}
-
-    /**
-     * {@return the lower end, kg}
-     *
-     * @param question what is asked
-     */
-    public static double lightest(Question question) {
-        return lightest(question.shape(), question.stillWater());
-    }
-
-    /**
-     * {@return the upper end, kg}
-     *
-     * @param question what is asked
-     */
-    public static double heaviest(Question question) {
-        return heaviest(question.shape(), question.stillWater());
-    }
 
     /**
      * Refuses a mass that no pressed piece of this shape has.
@@ -95,7 +77,7 @@ public final class PieceLimits {
      * @param hand spread around it, kg
      * @throws Refusal {@code out-of-range}
      */
-    static void checkSpread(Shape shape, double mass, Prior hand) {
+    public static void checkSpread(Shape shape, double mass, Prior hand) {
         double least = mass + hand.quantile(RAREST);
         if (!(least > shape.insetMass())) {
             throw new Refusal(
@@ -144,13 +126,23 @@ public final class PieceLimits {
         filled.hand().ifPresent(hand -> checkSpread(shape, filled.dampMass() + shape.insetMass(), hand));
     }
 
-    /** Lower end, kg, of a shape; 0 for the body alone in still water. */
-    private static double lightest(Shape shape, boolean stillWater) {
+    /**
+     * {@return the lightest piece of a shape that is believed, kg; the body alone may be as light as nothing in still water}
+     *
+     * @param shape form of the piece, with what it carries
+     * @param stillWater whether any body is asked, not a pressed piece
+     */
+    public static double lightest(Shape shape, boolean stillWater) {
         return (stillWater ? 0 : LIGHTEST * shape.volume()) + shape.insetMass();
     }
 
-    /** Upper end, kg, of a shape. */
-    private static double heaviest(Shape shape, boolean stillWater) {
+    /**
+     * {@return the heaviest piece of a shape that is believed, kg}
+     *
+     * @param shape form of the piece, with what it carries
+     * @param stillWater whether any body is asked, not a pressed piece
+     */
+    public static double heaviest(Shape shape, boolean stillWater) {
         return (stillWater ? DENSEST : HEAVIEST) * shape.volume() + shape.insetMass();
     }
 

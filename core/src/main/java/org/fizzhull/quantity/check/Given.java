@@ -1,4 +1,7 @@
-package org.fizzhull.quantity;
+package org.fizzhull.quantity.check;
+
+import org.fizzhull.quantity.Allowed;
+import org.fizzhull.quantity.Refusal;
 
 /**
  * What every constructor and factory asks of its arguments, in one place: that they are there, and that a number is one.

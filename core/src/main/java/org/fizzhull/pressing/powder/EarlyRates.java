@@ -1,4 +1,4 @@
-package org.fizzhull.recipe;
+package org.fizzhull.pressing.powder;
 
 import org.fizzhull.evidence.published.PhysicalConstants;
 

@@ -1,4 +1,4 @@
-package org.fizzhull.quantity;
+package org.fizzhull.text;
 
 /**
  * What a message repeats of an input: on one line, of bounded length, and with every character visible. A control

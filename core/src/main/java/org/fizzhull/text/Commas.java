@@ -1,4 +1,4 @@
-package org.fizzhull.quantity;
+package org.fizzhull.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * <p>A comma is inside a number where a digit stands on both sides and the digits before it are no part of a word: the
  * comma of {@code 38,5 C} is, that of {@code 25 m3,0.5 changes/h} is not. Linear in the length of the text. Stateless.
  */
-final class Commas {
+public final class Commas {
     /** Thousands parted by commas, with decimals or without. */
     private static final Pattern COMMA_GROUPS = Pattern.compile("[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
     /** Thousands parted by points, and decimals after a comma. */
@@ -22,20 +22,29 @@ final class Commas {
 
     private Commas() {}
 
-    /** Whether the comma at a place is inside a number. */
-    static boolean inNumber(String text, int comma) {
+    /**
+     * {@return whether the comma at a place is inside a number}
+     *
+     * @param text any text
+     * @param comma index of the comma
+     */
+    public static boolean inNumber(String text, int comma) {
         if (!digit(text, comma - 1) || !digit(text, comma + 1)) {
             return false;
         }
         int from = comma - 1;
-        while (from >= 0 && (Cursor.isDigit(text.charAt(from)) || text.charAt(from) == '.')) {
+        while (from >= 0 && (isDigit(text.charAt(from)) || text.charAt(from) == '.')) {
             from--;
         }
         return from < 0 || !Character.isLetter(text.charAt(from));
     }
 
-    /** The parts between commas, without the blanks around them; a comma inside a number parts nothing. */
-    static List<String> parts(String text) {
+    /**
+     * {@return the parts between commas, without the blanks around them; a comma inside a number parts nothing}
+     *
+     * @param text any text
+     */
+    public static List<String> parts(String text) {
         List<String> parts = new ArrayList<>(3);
         int from = 0;
         for (int at = text.indexOf(','); at >= 0; at = text.indexOf(',', at + 1)) {
@@ -52,8 +61,11 @@ final class Commas {
      * The text with the number around a comma written as it may be meant, the likeliest first: {@code 6.5} for
      * {@code 6,5}; {@code 1.000} and {@code 1000} for {@code 1,000}; {@code 1234.5} for {@code 1.234,5} and
      * {@code 1,234.5}. Empty where it can mean no number, as {@code 772.1,50}.
+     *
+     * @param text any text
+     * @param comma index of a comma in it
      */
-    static List<String> written(String text, int comma) {
+    public static List<String> written(String text, int comma) {
         int from = comma;
         while (from > 0 && inside(text.charAt(from - 1))) {
             from--;
@@ -86,10 +98,14 @@ final class Commas {
     }
 
     private static boolean inside(char c) {
-        return Cursor.isDigit(c) || c == '.' || c == ',';
+        return isDigit(c) || c == '.' || c == ',';
     }
 
     private static boolean digit(String text, int at) {
-        return at >= 0 && at < text.length() && Cursor.isDigit(text.charAt(at));
+        return at >= 0 && at < text.length() && isDigit(text.charAt(at));
+    }
+
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
     }
 }

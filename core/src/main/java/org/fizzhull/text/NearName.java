@@ -1,4 +1,4 @@
-package org.fizzhull.quantity;
+package org.fizzhull.text;
 
 import java.util.ArrayList;
 import java.util.List;

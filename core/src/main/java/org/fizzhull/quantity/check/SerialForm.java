@@ -1,4 +1,4 @@
-package org.fizzhull.quantity;
+package org.fizzhull.quantity.check;
 
 import java.io.InvalidObjectException;
 import java.io.ObjectStreamException;

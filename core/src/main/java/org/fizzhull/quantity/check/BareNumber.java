@@ -1,7 +1,9 @@
-package org.fizzhull.quantity;
+package org.fizzhull.quantity.check;
 
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.Commas;
 
 /**
  * A number without a unit, in the digits 0 to 9: money, parts, a count, a cell below a heading that names the unit.

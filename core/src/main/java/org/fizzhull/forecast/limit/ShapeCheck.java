@@ -1,4 +1,4 @@
-package org.fizzhull.forecast.question;
+package org.fizzhull.forecast.limit;
 
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
