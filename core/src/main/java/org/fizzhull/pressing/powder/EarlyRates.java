@@ -4,8 +4,8 @@ import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * Standard values of the reaction between mixing and bath, and of the drying that competes with it (docs/physics/drying.md,
- * 7). They stand here, below both users, since the mix in the bowl ({@code pressing.EarlyReaction}) and the piece on the
- * rack ({@code drying}) must take the same numbers.
+ * 7). They stand here, below both users, since the mix in the bowl ({@link EarlyReaction}) and the piece on the rack
+ * ({@code drying}) must take the same numbers.
  *
  * <pre>
  * prompt  xi_0 = min(Y w_water, xi_max)                     mol of CO2 per kg of dry powder
