@@ -90,6 +90,7 @@ class ArchitectureTest {
             forecast.model        -> all
             forecast.measured     -> all
             forecast.conditioning -> all
+            forecast.notice       -> all
             forecast              -> all
             forecast.joint        -> all
             chain                 -> all

@@ -52,7 +52,7 @@ class OfferedTypesTest {
             drying.place 4
             evidence 3
             fizz.gas 2
-            forecast 12
+            forecast 11
             forecast.making 5
             forecast.measured 6
             forecast.prior 5

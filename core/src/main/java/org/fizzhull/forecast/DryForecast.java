@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.drying.run.JarPressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -248,6 +249,6 @@ public sealed interface DryForecast permits DryForecastRecord {
 
     /** {@return the volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre} */
     default double jarVolume() {
-        return DryForecastRecord.jarVolume(shape());
+        return JarPressure.volume(shape());
     }
 }

@@ -24,16 +24,8 @@ record DryForecastRecord(
         SafeHumidity safe,
         JarPressure jar)
         implements DryForecast {
-    /** Least volume of the jar of which the pressure is told, m3. */
-    private static final double LITRE = 1e-3;
-
     DryForecastRecord {
         measured = List.copyOf(measured);
-    }
-
-    /** Volume of the jar of which the pressure is told for a shape, m3. */
-    static double jarVolume(Shape shape) {
-        return Math.max(LITRE, 2 * shape.volume());
     }
 
     @Override

@@ -184,7 +184,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
                         central.input.capacity(),
                         course.dryMass(),
                         1,
-                        DryForecastRecord.jarVolume(shape) - shape.volume(),
+                        JarPressure.volume(shape) - shape.volume(),
                         first.air().temperature()));
     }
 

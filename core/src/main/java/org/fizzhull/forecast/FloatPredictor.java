@@ -1,5 +1,6 @@
 package org.fizzhull.forecast;
 
+import org.fizzhull.forecast.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

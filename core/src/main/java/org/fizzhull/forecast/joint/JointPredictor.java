@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Notices;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.Predictor;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.conditioning.CommonPosterior;

@@ -1,4 +1,4 @@
-package org.fizzhull.forecast;
+package org.fizzhull.forecast.notice;
 
 import java.util.List;
 import java.util.Optional;

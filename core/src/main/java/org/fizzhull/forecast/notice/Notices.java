@@ -1,4 +1,4 @@
-package org.fizzhull.forecast;
+package org.fizzhull.forecast.notice;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,24 +14,24 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
 /**
- * What the reader of a forecast must know. Codes are stable. The sentences of one topic stand in one place
- * ({@link FizzNotices} for the fizz, {@link DryNotices} for the drying), and {@link #of} has their order. Stateless.
+ * What the reader of a forecast must know. Codes are stable. Those of the fizz stand in {@link
+ * FizzNotices}, those of the drying beside its forecast; {@link #of} has their order. Stateless.
  */
 public final class Notices {
     /** Told in place of a weight to aim for where no pressed weight reaches nine of ten. */
-    static final Notice NO_AIM = new Notice(
+    public static final Notice NO_AIM = new Notice(
             "no-aim", "No weight of a pressed piece is where nine of ten of this batch just float, so none is given.");
     /** Told in its place where floating is not monotone in the weight in a tenth of the draws. */
-    static final Notice BENT = new Notice(
+    public static final Notice BENT = new Notice(
             "no-aim",
             "In a tenth of the draws or more some lighter piece sinks or some heavier one floats: no weight to aim for"
                     + " would be true of such pieces, so none is given.");
     /** Told where no draws were asked for. */
-    static final Notice CENTRAL_VALUES = new Notice(
+    public static final Notice CENTRAL_VALUES = new Notice(
             "central-values", "No draws were asked for: central values only, without probabilities or intervals.");
 
     /** Told where the balance of many draws stays near zero for long. */
-    static final Notice GRAZING = new Notice(
+    public static final Notice GRAZING = new Notice(
             "grazing",
             "In some draws its lift only just meets its weight for a long time: when it rises is then known to half a minute"
                     + " at best.");
@@ -175,8 +175,12 @@ public final class Notices {
         return notices;
     }
 
-    /** What is odd about the things inside. */
-    static List<Notice> ofThings(Loaded loaded) {
+    /**
+     * {@return what is odd about the things inside}
+     *
+     * @param loaded what a piece carries
+     */
+    public static List<Notice> ofThings(Loaded loaded) {
         return loaded.sticksOut() ? List.of(INSIDE_LARGE) : List.of();
     }
 
@@ -187,7 +191,7 @@ public final class Notices {
         }
         for (DryingPhase phase : made.plan().phases()) {
             if (phase.storage() || phase.wrap().rigid()) {
-                double volume = DryForecastRecord.jarVolume(question.shape());
+                double volume = JarPressure.volume(question.shape());
                 double dry = (piece.mass() - question.shape().insetMass())
                         / (1 + made.blend().liquid().staying());
                 JarPressure jar = JarPressure.of(
@@ -196,7 +200,7 @@ public final class Notices {
                         1,
                         volume - question.shape().volume(),
                         phase.air().temperature());
-                return List.of(JarPressure.CAUTION, DryNotices.jar(jar.overpressure(), volume));
+                return List.of(JarPressure.CAUTION, JarPressure.notice(jar.overpressure(), volume));
             }
         }
         return List.of();

@@ -1,10 +1,11 @@
-package org.fizzhull.forecast;
+package org.fizzhull.forecast.notice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.fizzhull.quantity.Units.celsius;
 import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
+import org.fizzhull.forecast.FloatPredictor;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
