@@ -172,6 +172,24 @@ class ReportTest {
                 .doesNotContain("Weigh in");
     }
 
+    /** On a telephone a table of moulds is moved sideways: their names lead, are the headers of the rows, and stay. */
+    @Test
+    void aRowOfMouldsIsHeadedByItsName() throws Exception {
+        Path file = folder.resolve("page.html");
+        List<String> moulds = List.of(
+                "compare", "--shape", BALL, "--shape", "dome(diameter=80 mm)", "--recipe", LEMON, "--samples", "128");
+        assertThat(with(moulds, "--press", "light", "--report", file.toString()).status())
+                .isZero();
+        String page = Files.readString(file);
+
+        assertThat(page).containsPattern("<thead>\\s*<tr><th scope=\"col\">mould</th>");
+        assertThat(Pattern.compile("<tr><th scope=\"row\">(80 mm dome|65 mm ball)")
+                        .matcher(page)
+                        .results())
+                .hasSize(2);
+        assertThat(page).containsPattern("\\.grid th:first-child \\{[^}]*sticky");
+    }
+
     /** Contrast of text, light and dark: at least 4.5 to 1, WCAG 2.1, success criterion 1.4.3, by its own formula. */
     @Test
     void textStandsOutFromThePaper() throws IOException {

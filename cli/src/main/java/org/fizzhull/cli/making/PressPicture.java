@@ -53,7 +53,7 @@ public final class PressPicture {
                 title,
                 "Weight of the damp piece in grams against the kilograms leant on the mould, with its 95 % band.");
         svg.rect(0, 0, 680, 450, "fill=\"#fff\"");
-        svg.text(LEFT, 30, INK + " font-size=\"18\"", title);
+        svg.text(LEFT, 30, INK + " font-size=\"18\" font-weight=\"bold\"", title);
         svg.text(LEFT, 52, "fill=\"#555\"", "weight of the damp piece; 95 of 100 cases lie in the band");
         axes(svg, x, y);
         band(svg, x, y, points, face);

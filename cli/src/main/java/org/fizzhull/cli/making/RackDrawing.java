@@ -14,7 +14,7 @@ final class RackDrawing {
     /** Height of the rack on the sheet and in a document of its own, pixels. */
     private static final double ON_SHEET = 220;
 
-    private static final double ALONE = 90;
+    private static final double ALONE = 130;
 
     /** From the rack to the line of its caption, pixels. */
     private static final double CAPTION = 18;
@@ -41,14 +41,14 @@ final class RackDrawing {
         }
         double width = WIDTH - 2 * MARGIN;
         double height = MARGIN + scale(plan.rack(), width, ALONE) * plan.rack().width() + CAPTION + MARGIN;
-        Svg svg = new Svg(WIDTH, height, "The rack of " + plan.recipe().name(), caption(plan));
-        draw(svg, plan, MARGIN, MARGIN, width, ALONE, "The rack from above" + shades(plan));
+        Svg svg = new Svg(WIDTH, height, "The rack of " + plan.recipe().name(), whole(plan));
+        draw(svg, plan, MARGIN, MARGIN, width, ALONE, "The rack from above");
         return svg.document();
     }
 
     /** Draws on the sheet, at a place within a width, and returns where it ends. */
     static double draw(Svg svg, BatchPlan plan, double x, double y, double width) {
-        return plan.batch().allPieces() > MOST ? y : draw(svg, plan, x, y, width, ON_SHEET, caption(plan));
+        return plan.batch().allPieces() > MOST ? y : draw(svg, plan, x, y, width, ON_SHEET, whole(plan));
     }
 
     /** Pixels a metre. */
@@ -73,6 +73,8 @@ final class RackDrawing {
                 scale * columns * across,
                 scale * rows * down,
                 "fill=\"none\" stroke=\"#9a9a9a\" stroke-width=\"1.2\"");
+        boolean mixed = batch.mixes() > 1;
+        boolean numbered = mixed && scale * Math.min(e.length(), e.width()) > NUMBERED;
         boolean round = Math.abs(e.length() - e.width()) < 1e-9;
         for (int i = 0; i < pieces; i++) {
             int row = i / columns;
@@ -86,20 +88,17 @@ final class RackDrawing {
                 double h = scale * e.width();
                 svg.rect(cx - w / 2, cy - h / 2, w, h, style);
             }
-            if (batch.mixes() > 1 && scale * Math.min(e.length(), e.width()) > NUMBERED) {
+            if (numbered) {
                 svg.text(cx, cy + 4, NUMBER, Integer.toString(1 + i / batch.piecesPerMix()));
             }
         }
         double end = y + scale * rows * down + CAPTION;
-        svg.text(x, end, GREY, caption);
+        String mixes = numbered ? "; the numbers are those of the mixes" : "; from mix to mix the shade changes";
+        svg.text(x, end, GREY, caption + (mixed ? mixes : "") + '.');
         return end;
     }
 
-    private static String caption(BatchPlan plan) {
-        return "The rack from above, " + BatchNeeds.rack(plan) + shades(plan);
-    }
-
-    private static String shades(BatchPlan plan) {
-        return plan.batch().mixes() == 1 ? "." : "; the numbers are those of the mixes.";
+    private static String whole(BatchPlan plan) {
+        return "The rack from above, " + BatchNeeds.rack(plan);
     }
 }

@@ -5,8 +5,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import org.fizzhull.answer.body.Version;
 
 /**
@@ -18,6 +20,7 @@ public final class ReportPage {
     public static final String NO_CERTIFICATE = "A forecast, not a test certificate.";
 
     private static final String TO_TICK = "[ ] ";
+    private static final Pattern OPTION = Pattern.compile("--[a-z][a-z-]*");
 
     private final StringBuilder out = new StringBuilder(1 << 15);
     private final UnaryOperator<String> units;
@@ -129,26 +132,37 @@ public final class ReportPage {
         raw("</tbody>\n</table>\n");
     }
 
-    /** Columns under their headers; it may be wider than a small screen and is then moved sideways. */
+    /**
+     * Columns under their headers. The last one names the row, so that long names end a line of plain text; here it leads and
+     * stays in sight while a table wider than the screen is moved sideways.
+     */
     private void grid(List<List<String>> rows) {
         raw("<div class=\"wide\" tabindex=\"0\" role=\"region\" aria-label=\"Table " + ++regions
                 + "\">\n<table class=\"grid\">\n<thead>\n<tr>");
-        for (String header : rows.get(0)) {
-            raw("<th scope=\"col\">");
-            text(header);
-            raw("</th>");
+        for (String header : nameFirst(rows.get(0))) {
+            cell("th scope=\"col\"", header);
         }
         raw("</tr>\n</thead>\n<tbody>\n");
         for (List<String> row : rows.subList(1, rows.size())) {
+            List<String> cells = nameFirst(row);
             raw("<tr>");
-            for (String cell : row) {
-                raw("<td>");
-                text(cell);
-                raw("</td>");
-            }
+            cell("th scope=\"row\"", cells.get(0));
+            cells.subList(1, cells.size()).forEach(words -> cell("td", words));
             raw("</tr>\n");
         }
         raw("</tbody>\n</table>\n</div>\n");
+    }
+
+    private static List<String> nameFirst(List<String> cells) {
+        List<String> turned = new ArrayList<>(cells);
+        Collections.rotate(turned, 1);
+        return turned;
+    }
+
+    private void cell(String tag, String words) {
+        raw('<' + tag + '>');
+        text(words);
+        raw("</" + tag.substring(0, 2) + '>');
     }
 
     /** Items; one that opens with a box is a step to tick off. */
@@ -178,12 +192,14 @@ public final class ReportPage {
         out.append(html);
     }
 
+    /** Words as they stand; an option to type is not broken after its hyphens. */
     private void text(String words) {
-        out.append(units.apply(words)
+        String safe = units.apply(words)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
-                .replace("\"", "&quot;"));
+                .replace("\"", "&quot;");
+        out.append(OPTION.matcher(safe).replaceAll("<span class=\"option\">$0</span>"));
     }
 
     private static String css() {

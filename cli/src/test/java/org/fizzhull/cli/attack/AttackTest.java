@@ -17,8 +17,8 @@ class AttackTest {
     Path folder;
 
     @Test
-    void aFewHundredLines() {
-        Attack attack = new Attack(folder, 1, 120).run(0, 400);
+    void twoHundredLines() {
+        Attack attack = new Attack(folder, 1, 120).run(0, 200);
 
         assertThat(attack.faults()).as(attack.report()).isEmpty();
         assertThat(attack.tally().answeredLess(1).stream().filter(name -> !name.contains(" ")))

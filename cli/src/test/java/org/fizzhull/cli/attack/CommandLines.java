@@ -212,7 +212,7 @@ final class CommandLines {
             int equals = word.indexOf('=');
             if (equals > 0 && writes(word.substring(0, equals))) {
                 kept.set(i, word.substring(0, equals + 1) + files.inside(word.substring(equals + 1)));
-            } else if (writes(before) || (starts && !word.startsWith("-"))) {
+            } else if (writes(before) || (starts && (word.equals("-") || !word.startsWith("-")))) {
                 kept.set(i, files.inside(word));
             }
         }
