@@ -1,11 +1,11 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.drying.run.JarPressure;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;

@@ -11,7 +11,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.model.DryDraws;
 import org.fizzhull.forecast.result.DryBand;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.shape.Shape;
 
 /** The parts of a {@link DryForecast}, which its own package alone puts together. */
 record DryForecastRecord(

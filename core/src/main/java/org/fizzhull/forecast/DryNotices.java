@@ -1,14 +1,14 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.quantity.Decimals;
-import org.fizzhull.forecast.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.load.Loaded;
 
 /**

@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +21,7 @@ import org.fizzhull.forecast.model.FreshPowder;
 import org.fizzhull.forecast.model.GasModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;

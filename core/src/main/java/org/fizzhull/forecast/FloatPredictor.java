@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.PreparedCheck;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;

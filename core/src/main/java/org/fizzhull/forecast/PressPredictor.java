@@ -1,6 +1,5 @@
 package org.fizzhull.forecast;
 
-import org.fizzhull.forecast.notice.Notices;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,6 +21,7 @@ import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.CurveModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.medium.RoomAir;

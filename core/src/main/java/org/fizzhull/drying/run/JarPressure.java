@@ -1,9 +1,9 @@
 package org.fizzhull.drying.run;
 
-import org.fizzhull.quantity.Decimals;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.shape.Shape;
 
 /**
  * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At

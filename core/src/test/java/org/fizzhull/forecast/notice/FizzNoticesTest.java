@@ -5,10 +5,10 @@ import static org.fizzhull.quantity.Units.celsius;
 import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.millimetres;
 
-import org.fizzhull.forecast.FloatPredictor;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
