@@ -54,12 +54,12 @@ class OfferedTypesTest {
             fizz.gas 2
             forecast 11
             forecast.making 5
-            forecast.measured 6
+            forecast.measured 7
             forecast.prior 5
             forecast.question 2
             forecast.result 6
             geometry 7
-            learn 4
+            learn 5
             medium 2
             mesh 1
             mesh.reading 3

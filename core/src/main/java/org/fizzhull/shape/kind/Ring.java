@@ -2,6 +2,7 @@ package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
@@ -93,7 +94,13 @@ public record Ring(double diameter, double tube) implements TurnedShape {
         return Math.PI * tube * (diameter - tube);
     }
 
-    /** Exact: the tube thins. It has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
+    /** Flat. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return new RestingAttitude(Vec3.UP, tube, planArea(), false);
+    }
+
+    /** Exact: the tube thins. It has no flat face: every exposure is {@link Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return ProfileTable.cubic(body(), 0, tube / 2);
