@@ -43,7 +43,7 @@ module org.fizzhull.core {
     exports org.fizzhull.quantity;
     exports org.fizzhull.recipe;
     exports org.fizzhull.shape;
-    exports org.fizzhull.shape.kind;
+    exports org.fizzhull.shape.factory;
     exports org.fizzhull.shape.load;
     exports org.fizzhull.shape.meshed;
     exports org.fizzhull.shape.text;

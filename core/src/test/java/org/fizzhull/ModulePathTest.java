@@ -19,7 +19,7 @@ import javax.tools.ToolProvider;
 import org.apache.commons.math3.util.FastMath;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
-import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.shape.factory.Shapes;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The library as a module of an embedder: a consumer module is compiled against it and run in a layer of its own. */
 class ModulePathTest {
     private static final List<Class<?>> LIBRARIES =
-            List.of(Sphere.class, FastMath.class, DMatrixRMaj.class, CommonOps_DDRM.class);
+            List.of(Shapes.class, FastMath.class, DMatrixRMaj.class, CommonOps_DDRM.class);
 
     /** Asks for a draft, a forecast and an ingredient: hydrostatics, the libraries behind it, a resource of the module. */
     private static final String CONSUMER = """
@@ -42,18 +42,19 @@ class ModulePathTest {
             import org.fizzhull.forecast.question.Question;
             import org.fizzhull.medium.Bath;
             import org.fizzhull.recipe.IngredientTable;
-            import org.fizzhull.shape.kind.Sphere;
+            import org.fizzhull.shape.Shape;
+            import org.fizzhull.shape.factory.Shapes;
 
             public final class Consumer {
                 public static double draft() {
-                    Sphere ball = Sphere.ofDiameter(0.07);
+                    Shape ball = Shapes.sphere(0.07);
                     Bath bath = Bath.at(celsius(38));
                     Question half = Question.still(ball, bath.density() * ball.volume() / 2).in(bath);
                     return FloatPredictor.standard().attitudes(half).get(0).draft();
                 }
 
                 public static double floats() {
-                    Question ball = Question.still(Sphere.ofDiameter(millimetres(65)), grams(100));
+                    Question ball = Question.still(Shapes.sphere(millimetres(65)), grams(100));
                     return Answers.of(FloatPredictor.standard().forecast(ball.in(Bath.at(celsius(38)))))
                             .number("/probability/floats_at_once")
                             .orElseThrow();

@@ -44,36 +44,36 @@ class OfferedTypesTest {
             answer 1
             answer.tree 2
             chain 3
-            decide 5
-            decide.advise 8
-            decide.compare 8
-            decide.why 6
-            drying 3
-            drying.place 6
+            decide 3
+            decide.advise 3
+            decide.compare 3
+            decide.why 5
+            drying 1
+            drying.place 4
             evidence 3
             fizz.gas 2
-            forecast 18
-            forecast.making 8
-            forecast.measured 10
+            forecast 11
+            forecast.making 5
+            forecast.measured 7
             forecast.prior 5
-            forecast.question 5
-            forecast.result 10
-            geometry 9
-            learn 7
-            medium 4
+            forecast.question 2
+            forecast.result 6
+            geometry 7
+            learn 5
+            medium 2
             mesh 1
-            mesh.reading 4
-            piece 2
-            pressing 5
-            quantity 14
-            recipe 17
+            mesh.reading 3
+            piece 1
+            pressing 3
+            quantity 9
+            recipe 13
             shape 1
-            shape.kind 13
+            shape.factory 1
             shape.load 3
             shape.meshed 1
             shape.text 2
             uncertainty 3
-            voyage.result 4
+            voyage.result 1
             """;
 
     private static final Set<String> EXPORTED = new HashSet<>();

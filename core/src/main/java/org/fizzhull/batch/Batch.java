@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
@@ -201,7 +200,7 @@ public record Batch(
         List<Line> lines = new ArrayList<>();
         double cost = 0;
         List<String> unpriced = new ArrayList<>();
-        for (Part part : recipe.parts()) {
+        for (Recipe.Part part : recipe.parts()) {
             if (part.mass() == 0) {
                 continue;
             }

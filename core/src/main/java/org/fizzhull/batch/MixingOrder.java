@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
@@ -84,7 +83,7 @@ public final class MixingOrder {
 
     /** Adds the step in which the oily liquids go over the powder, where there are any. */
     private void pour() {
-        for (Part part : recipe.wet()) {
+        for (Recipe.Part part : recipe.wet()) {
             Role role = part.ingredient().role();
             if (part.mass() > 0 && (OILY.contains(role) || role == Role.BUTTER)) {
                 steps.add(new MixingStep(
@@ -98,7 +97,7 @@ public final class MixingOrder {
     private void step(String text, Set<Role> roles, boolean mayStop) {
         List<String> names = new ArrayList<>();
         List<String> cautions = new ArrayList<>();
-        for (Part part : parts(roles)) {
+        for (Recipe.Part part : parts(roles)) {
             names.add(part.ingredient().name());
             addNew(cautions, part.ingredient().caution());
         }
@@ -108,9 +107,9 @@ public final class MixingOrder {
     }
 
     /** What has one of some roles; butters may stand on either side of the recipe. */
-    private List<Part> parts(Set<Role> roles) {
-        List<Part> found = new ArrayList<>();
-        for (Part part : recipe.parts()) {
+    private List<Recipe.Part> parts(Set<Role> roles) {
+        List<Recipe.Part> found = new ArrayList<>();
+        for (Recipe.Part part : recipe.parts()) {
             if (part.mass() > 0 && roles.contains(part.ingredient().role())) {
                 found.add(part);
             }

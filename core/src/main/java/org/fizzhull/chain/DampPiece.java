@@ -2,9 +2,8 @@ package org.fizzhull.chain;
 
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -49,9 +48,9 @@ public final class DampPiece {
     public Pressed pressed() {
         Press press = Press.of(blend());
         MouldDimensions mould = MouldDimensions.of(shape, MouldDimensions.Filling.usual(shape));
-        return making instanceof FilledMould filled
+        return making instanceof Moulded.Filled filled
                 ? press.fill(filled.dampMass(), mould)
-                : press.press(((PressedMould) making).pressure(), mould);
+                : press.press(((Moulded.Pressed) making).pressure(), mould);
     }
 
     /** {@return its mass on the scale before it dries, kg, with crystals and toppings} */
@@ -100,13 +99,13 @@ public final class DampPiece {
 
     /** The same making, followed by a drying plan. */
     private Making with(DryingPlan plan) {
-        return making instanceof FilledMould filled
-                ? new FilledMould(filled.blend(), filled.dampMass(), filled.hand(), plan)
-                : with((PressedMould) making, plan);
+        return making instanceof Moulded.Filled filled
+                ? new Moulded.Filled(filled.blend(), filled.dampMass(), filled.hand(), plan)
+                : with((Moulded.Pressed) making, plan);
     }
 
-    private static Making with(PressedMould pressed, DryingPlan plan) {
-        return new PressedMould(pressed.blend(), pressed.pressure(), pressed.pressSpread(), pressed.filling(), plan);
+    private static Making with(Moulded.Pressed pressed, DryingPlan plan) {
+        return new Moulded.Pressed(pressed.blend(), pressed.pressure(), pressed.pressSpread(), pressed.filling(), plan);
     }
 
     /** How it was made, for the stages of this package. */

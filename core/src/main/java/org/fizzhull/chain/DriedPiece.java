@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -95,7 +94,7 @@ public final class DriedPiece {
      * @param bath the water
      * @param way whether it is dropped or placed
      */
-    public Voyage voyage(Bath bath, IntoBath way) {
+    public Voyage voyage(Bath bath, Question.IntoBath way) {
         return CentralChain.voyage(question().in(bath).into(way), piece);
     }
 

@@ -2,12 +2,11 @@ package org.fizzhull.chain;
 
 import java.io.Serializable;
 import java.util.Optional;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -52,7 +51,7 @@ public record Mix(Blend blend) implements Serializable {
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range} or {@code does-not-fit} for a fill that is no piece
      */
     public DampPiece fill(Shape shape, double dampMass) {
-        FilledMould filled = new FilledMould(blend, dampMass, Optional.empty(), DryingPlan.none());
+        Moulded.Filled filled = new Moulded.Filled(blend, dampMass, Optional.empty(), DryingPlan.none());
         PieceLimits.checkPiece(shape, filled);
         return new DampPiece(shape, filled);
     }
@@ -65,8 +64,8 @@ public record Mix(Blend blend) implements Serializable {
      * @param pressure at the top of the mould, Pa; {@link org.fizzhull.pressing.PressWord} has those of a hand
      */
     public DampPiece press(Shape shape, double pressure) {
-        PressedMould pressed =
-                new PressedMould(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none());
+        Moulded.Pressed pressed =
+                new Moulded.Pressed(blend, pressure, 1, MouldDimensions.Filling.usual(shape), DryingPlan.none());
         PieceLimits.checkPiece(shape, pressed);
         return new DampPiece(shape, pressed);
     }

@@ -1,21 +1,18 @@
 package org.fizzhull.decide;
 
 import java.util.Optional;
-import org.fizzhull.drying.place.Openings;
+import org.fizzhull.drying.place.Standing;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -28,7 +25,7 @@ import org.fizzhull.uncertainty.Prior;
  *
  * <pre>{@code
  * Design planned = new Design(Optional.of(recipe), ball, new Design.Filling.Press(30e3, 1.6, MouldDimensions.Filling.TWO_HALVES),
- *         Optional.of(conditions), Bath.at(Units.celsius(38)), IntoBath.DROPPED, false, Measured.NOMINAL, scale);
+ *         Optional.of(conditions), Bath.at(Units.celsius(38)), Question.IntoBath.DROPPED, false, Measured.NOMINAL, scale);
  * Forecast now = FloatPredictor.standard().forecast(planned.question());
  * }</pre>
  *
@@ -49,11 +46,11 @@ public record Design(
         Filling filling,
         Optional<DryingConditions> drying,
         Bath bath,
-        IntoBath into,
+        Question.IntoBath into,
         boolean stillWater,
         Measured measured,
         Scale scale,
-        Optional<Openings> openings) {
+        Optional<Standing.Openings> openings) {
 
     /** How the mix comes into the mould. */
     public sealed interface Filling {
@@ -105,7 +102,7 @@ public record Design(
          * @param hand spread of it from piece to piece, around 0, kg; empty for none
          * @param dried what its mix has become by drying, where that is known
          */
-        record Finished(double mass, Optional<Prior> hand, Optional<Makeup> dried) implements Filling {
+        record Finished(double mass, Optional<Prior> hand, Optional<Piece.Makeup> dried) implements Filling {
             /**
              * Refuses what is missing, and what is no number.
              *
@@ -140,7 +137,7 @@ public record Design(
             Filling filling,
             Optional<DryingConditions> drying,
             Bath bath,
-            IntoBath into,
+            Question.IntoBath into,
             boolean stillWater,
             Measured measured,
             Scale scale) {
@@ -148,10 +145,10 @@ public record Design(
     }
 
     /** The open faces of a shape that dries; none for a finished piece, whose drying is past. */
-    private static Optional<Openings> found(Shape shape, Filling filling, Optional<DryingConditions> drying) {
+    private static Optional<Standing.Openings> found(Shape shape, Filling filling, Optional<DryingConditions> drying) {
         return filling instanceof Filling.Finished
                 ? Optional.empty()
-                : drying.map(conditions -> Openings.of(shape, conditions.standing()));
+                : drying.map(conditions -> Standing.Openings.of(shape, conditions.standing()));
     }
 
     /**
@@ -199,15 +196,15 @@ public record Design(
     public Making making() {
         if (filling instanceof Filling.Finished finished) {
             Optional<Blend> blend = recipe.isPresent() ? Optional.of(Blend.of(recipe.get())) : Optional.empty();
-            return new Weighed(finished.mass(), finished.hand(), blend, finished.dried());
+            return new Making.Weighed(finished.mass(), finished.hand(), blend, finished.dried());
         }
         Blend blend = Blend.of(recipe.orElseThrow());
         DryingPlan plan = drying.isPresent() ? plan(drying.get()) : DryingPlan.none();
         if (filling instanceof Filling.Fill fill) {
-            return new FilledMould(blend, fill.mass(), fill.hand(), plan);
+            return new Moulded.Filled(blend, fill.mass(), fill.hand(), plan);
         }
         Filling.Press press = (Filling.Press) filling;
-        return new PressedMould(blend, press.pressure(), press.spread(), press.halves(), plan);
+        return new Moulded.Pressed(blend, press.pressure(), press.spread(), press.halves(), plan);
     }
 
     /** The phases of drying, with the openings where they are known. */
@@ -243,9 +240,9 @@ public record Design(
      * @param other inside of the mould
      * @param known the faces through which it dries; empty: found when they are needed
      */
-    public Design in(Shape other, Optional<Openings> known) {
+    public Design in(Shape other, Optional<Standing.Openings> known) {
         Given.all("other, known", other, known);
-        IntoBath usual = other.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
+        Question.IntoBath usual = other.hollow().isPresent() ? Question.IntoBath.PLACED : Question.IntoBath.DROPPED;
         boolean sameKind = other.hollow().isPresent() == shape.hollow().isPresent();
         return new Design(
                 recipe, other, filling, drying, bath, sameKind ? into : usual, stillWater, measured, scale, known);
@@ -276,7 +273,7 @@ public record Design(
      */
     public Design dried(DryingConditions other) {
         boolean same = openings.isPresent() && openings.get().standing() == other.standing();
-        Optional<Openings> ways = same ? openings : found(shape, filling, Optional.of(other));
+        Optional<Standing.Openings> ways = same ? openings : found(shape, filling, Optional.of(other));
         return new Design(recipe, shape, filling, Optional.of(other), bath, into, stillWater, measured, scale, ways);
     }
 
@@ -285,7 +282,7 @@ public record Design(
      *
      * @param way whether it is dropped or placed
      */
-    public Design put(IntoBath way) {
+    public Design put(Question.IntoBath way) {
         return new Design(recipe, shape, filling, drying, bath, way, stillWater, measured, scale, openings);
     }
 }

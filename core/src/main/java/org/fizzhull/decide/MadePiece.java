@@ -9,11 +9,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.recipe.Part;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Recipe;
 
@@ -65,10 +63,10 @@ public record MadePiece(
      * @param question piece and bath
      */
     public static boolean dried(Question question) {
-        if (question.making() instanceof FilledMould filled) {
+        if (question.making() instanceof Moulded.Filled filled) {
             return !filled.plan().phases().isEmpty();
         }
-        return question.making() instanceof PressedMould pressed
+        return question.making() instanceof Moulded.Pressed pressed
                 && !pressed.plan().phases().isEmpty();
     }
 
@@ -87,10 +85,34 @@ public record MadePiece(
             return OptionalDouble.empty();
         }
         double batch = 0;
-        for (Part part : recipe.parts()) {
+        for (Recipe.Part part : recipe.parts()) {
             Price price = prices.get(part.ingredient().name());
             batch += price == null ? 0 : part.mass() * price.perKilogram();
         }
         return OptionalDouble.of(batch * mass / recipe.mass());
+    }
+
+    /** What is special about a piece, and worth knowing before its mould is bought; {@link MadePiece#special}. */
+    public enum Special {
+        /** An open hollow that floats only while its rim is dry. */
+        BOAT("boat"),
+        /** A shell with crystals, which count in its weight and stay to the last. */
+        GEODE("geode"),
+        /** A small disturbance may tip it as it floats: its metacentric height is small. */
+        TIPPY("tippy"),
+        /** Pressed in two halves that are closed on one another. */
+        TWO_HALVES("two halves");
+
+        /** Its name in results. */
+        private final String words;
+
+        Special(String words) {
+            this.words = words;
+        }
+
+        /** {@return the name in results} */
+        public String words() {
+            return words;
+        }
     }
 }

@@ -1,12 +1,21 @@
 package org.fizzhull.decide;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.shape.text.ShapeText;
 
 /**
- * A mould as it stands in a catalogue, the user's own or {@link GenericMoulds}. What pressing needs of a mould is {@code
+ * A mould as it stands in a catalogue, the user's own or {@link #catalogue()}. What pressing needs of a mould is {@code
  * pressing.Mould}. Immutable.
  *
  * @param name what its owner calls it
@@ -17,6 +26,10 @@ import org.fizzhull.shape.Shape;
  * @param note for the reader; may be empty
  */
 public record Mould(String name, Shape shape, int cavities, OptionalDouble price, String material, String note) {
+    /** File beside this class: name, shape, cavities, price, material, note. */
+    private static final String RESOURCE = "moulds.tsv";
+    /** Cells of a row. */
+    private static final int COLUMNS = 6;
     /** As for a pack of an ingredient. */
     private static final double MOST_MONEY = 1e9;
 
@@ -66,5 +79,41 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
     /** {@return whether its owner gave it a name of its own} */
     public boolean named() {
         return !name.equals(shape.text());
+    }
+
+    /**
+     * {@return the catalogue in the jar, smallest first within each kind: sizes that moulds for pressed pieces commonly have
+     * (common practice, no source)} No brands and no prices. The true inside of a mould differs from its nominal size; water
+     * tells. Read anew each time, so the caller keeps the list.
+     *
+     * @throws IllegalStateException for a fault in the file, which is part of the library
+     */
+    public static List<Mould> catalogue() {
+        List<Mould> moulds = new ArrayList<>();
+        try (InputStream in = Mould.class.getResourceAsStream(RESOURCE)) {
+            if (in == null) {
+                throw new IllegalStateException("the jar lacks " + RESOURCE);
+            }
+            BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+            reader.readLine(); // what the file is
+            reader.readLine(); // names of the columns
+            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+                moulds.add(row(line.split("\t", -1)));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return moulds;
+    }
+
+    /** A row of the file, its shape as {@link ShapeText} reads it; no cavities is one, no price is not known. */
+    private static Mould row(String[] cells) {
+        if (cells.length != COLUMNS) {
+            throw new IllegalStateException(RESOURCE + ": " + String.join(" | ", cells));
+        }
+        int cavities = cells[2].isEmpty() ? 1 : Integer.parseInt(cells[2]);
+        OptionalDouble price =
+                cells[3].isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cells[3]));
+        return new Mould(cells[0], ShapeText.read(cells[1]), cavities, price, cells[4], cells[5]);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
@@ -40,7 +41,7 @@ public interface DryingCourse {
      * @param seconds time from pressing, s
      * @throws IllegalArgumentException for a time outside that range
      */
-    DryState at(double seconds);
+    State at(double seconds);
 
     /**
      * {@return the state in which the piece first weighs so much: what a weighing says of the water left} Empty where
@@ -48,10 +49,10 @@ public interface DryingCourse {
      *
      * @param mass mass of the piece without any inset, kg
      */
-    Optional<DryState> whenWeighing(double mass);
+    Optional<State> whenWeighing(double mass);
 
     /** {@return the state at the end} */
-    DryState last();
+    State last();
 
     /**
      * {@return the piece as it is at a time, for the bath: its mass with any inset, the gas it can still give, and a
@@ -85,7 +86,7 @@ public interface DryingCourse {
      *
      * @param state a state of this course
      */
-    double excess(DryState state);
+    double excess(State state);
 
     /**
      * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course
@@ -126,4 +127,101 @@ public interface DryingCourse {
 
     /** {@return what the reader must know} */
     List<Notice> notices();
+
+    /**
+     * A piece at one moment between press and bath.
+     *
+     * @param time since pressing, s
+     * @param mass of the whole piece, kg
+     * @param water all water that can come or go: free, sorbed, made by the reaction, what hydrated salts can give back
+     *     and what the acid has bound, kg
+     * @param bound the part of it that the acid has bound as its hydrate, kg
+     * @param waterOfDry the same per kg of dry mix
+     * @param alcohol left, kg
+     * @param extent CO2 lost so far, mol per kg of dry mix
+     * @param fizzLeft share of the CO2 still obtainable, 0 to 1
+     * @param gasCapacity CO2 still obtainable, mol per kg of the piece as it is now
+     * @param roomHumidity relative humidity of the room
+     * @see DryingCourse#at
+     */
+    record State(
+            double time,
+            double mass,
+            double water,
+            double bound,
+            double waterOfDry,
+            double alcohol,
+            double extent,
+            double fizzLeft,
+            double gasCapacity,
+            double roomHumidity) {}
+
+    /**
+     * Whether gas made before the bath swells the piece: {@code dV/V = phi_ret xi V_m rho_dry}, phi_ret from 0.003 where
+     * the pores hold less than a tenth of liquid to 0.05 above eight tenths (docs/physics/drying.md, 7, assumed, low
+     * confidence). A class, not a number.
+     *
+     * <p>V growth in volume over volume, phi_ret share of the gas that stays and pushes, xi CO2 made before the bath
+     * (mol/kg dry), V_m volume of a mole of gas at 1 atm (m3/mol), rho_dry dry mix per volume (kg/m3). How far a paste
+     * holds its gas is not known for any such mix: hence classes.
+     */
+    enum Swelling {
+        /** Below 3 % of volume, which is below 1 % across: not seen. */
+        NONE("none", 0),
+        /** 3 to 10 % of volume. */
+        SLIGHT("slight", 0.03),
+        /** Above 10 % of volume. */
+        PUFFS("puffs", 0.10);
+
+        /** Word shown to people, stable. */
+        private final String word;
+        /** Least relative growth in volume of the class. */
+        private final double leastGrowth;
+
+        Swelling(String word, double leastGrowth) {
+            this.word = word;
+            this.leastGrowth = leastGrowth;
+        }
+
+        /** {@return the least relative growth in volume of this class} */
+        public double leastGrowth() {
+            return leastGrowth;
+        }
+
+        /** {@return the word shown to people} */
+        public String word() {
+            return word;
+        }
+
+        /**
+         * Relative growth in volume, dV/V.
+         *
+         * @param extent CO2 made, mol/kg dry
+         * @param rhoDry dry mix per volume of piece, kg/m3
+         * @param saturation share of the pores that liquid fills at the start, 0 to 1
+         * @param kelvin temperature, K
+         * @param factor on the retained share
+         */
+        public static double growth(double extent, double rhoDry, double saturation, double kelvin, double factor) {
+            double place = Math.max(0, Math.min(1, (saturation - 0.1) / 0.7));
+            double retained = factor * (0.003 + 0.047 * place);
+            return retained * extent * rhoDry * PhysicalConstants.GAS_CONSTANT * kelvin / PhysicalConstants.ATMOSPHERE;
+        }
+
+        /**
+         * {@return the class of a growth in volume}
+         *
+         * @param growth dV/V
+         * @throws IllegalArgumentException for NaN
+         */
+        public static Swelling of(double growth) {
+            if (Double.isNaN(growth)) {
+                throw new IllegalArgumentException("a growth in volume of NaN");
+            }
+            if (growth < SLIGHT.leastGrowth) {
+                return NONE;
+            }
+            return growth < PUFFS.leastGrowth ? SLIGHT : PUFFS;
+        }
+    }
 }

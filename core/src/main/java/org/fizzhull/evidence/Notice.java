@@ -2,7 +2,7 @@ package org.fizzhull.evidence;
 
 import java.io.Serializable;
 import java.util.List;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * Something the reader of a result must know: an assumption made, a range left, a part not yet computed.

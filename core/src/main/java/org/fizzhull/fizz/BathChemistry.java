@@ -6,8 +6,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.relation.Kell1975;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The bath with everything dissolved: its pH by the balance of charges,

@@ -1,7 +1,7 @@
 package org.fizzhull.fizz;
 
 import java.io.Serializable;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 
 /**

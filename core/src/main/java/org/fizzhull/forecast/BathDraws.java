@@ -9,7 +9,6 @@ import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DrawnWeights;
@@ -122,7 +121,7 @@ final class BathDraws {
         for (int i = 0; i < parts.length; i++) {
             Input input = asked.rows().get(i).input();
             boolean anew = input.isOfMaking() || input == Input.MOULD_SIZE;
-            parts[i] = anew && !(making instanceof Weighed) ? made : MonteCarlo.QUARTER;
+            parts[i] = anew && !(making instanceof Making.Weighed) ? made : MonteCarlo.QUARTER;
         }
         return parts;
     }
@@ -142,7 +141,7 @@ final class BathDraws {
     }
 
     /** First-order indices of dependent inputs from the draws themselves; totals do not exist there and are NaN. */
-    private List<Driver> ratios(Posterior run, double[] spare) {
+    private List<Forecast.Driver> ratios(Posterior run, double[] spare) {
         CorrelationRatio found = run.ratios(spare, prepared.factors().columns());
         double[] none = new double[prepared.factors().rows().size()];
         Arrays.fill(none, Double.NaN);
@@ -178,7 +177,7 @@ final class BathDraws {
         Model model = model(columns).get();
         double spare = model.at(values);
         model.keep(0);
-        Optional<Interval> mass = prepared.question().making() instanceof Weighed
+        Optional<Interval> mass = prepared.question().making() instanceof Making.Weighed
                 ? Optional.empty()
                 : Optional.of(Interval.certain(columns[VoyageModel.MASS][0]));
         OutcomeStatistics outcomes =
@@ -213,10 +212,10 @@ final class BathDraws {
     }
 
     /** What decides, largest share first; equal shares keep the order of the rows. */
-    private static List<Driver> drivers(Factors asked, Sensitivity found) {
-        List<Driver> drivers = new ArrayList<>(asked.rows().size());
+    private static List<Forecast.Driver> drivers(Factors asked, Sensitivity found) {
+        List<Forecast.Driver> drivers = new ArrayList<>(asked.rows().size());
         for (int i = 0; i < asked.rows().size(); i++) {
-            Driver driver = Driver.of(asked.rows().get(i).input(), found, i);
+            Forecast.Driver driver = Forecast.Driver.of(asked.rows().get(i).input(), found, i);
             int at = drivers.size();
             while (at > 0 && drivers.get(at - 1).share() < driver.share()) {
                 at--;
@@ -242,14 +241,14 @@ final class BathDraws {
             OutcomeStatistics outcomes,
             CriticalWeights critical,
             double[][] columns,
-            List<Driver> drivers) {}
+            List<Forecast.Driver> drivers) {}
 
     /** Draws of the spare, kg, and the columns beside it. */
     private record Walked(PreparedQuestion prepared, double[] spare, double[][] columns) {
         /** Counts the columns. */
-        Drawn drawn(List<Driver> drivers) {
+        Drawn drawn(List<Forecast.Driver> drivers) {
             CriticalWeights critical = new DrawnWeights(columns, Scatter.of(prepared));
-            Optional<Interval> mass = prepared.question().making() instanceof Weighed
+            Optional<Interval> mass = prepared.question().making() instanceof Making.Weighed
                     ? Optional.empty()
                     : Optional.of(OutcomeStatistics.intervalOf(columns[VoyageModel.MASS]));
             return new Drawn(

@@ -3,10 +3,9 @@ package org.fizzhull.forecast;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
+import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
@@ -17,7 +16,6 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.result.DryBand;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -56,13 +54,13 @@ public sealed interface DryForecast permits DryForecastRecord {
      *
      * @param least class of swelling
      */
-    double swells(Swelling least);
+    double swells(DryingCourse.Swelling least);
 
     /** {@return the times of the band, s from pressing, ascending from 0 to the end of the plan} */
     List<Double> times();
 
     /** {@return what the weighings say; empty where there are none} */
-    Optional<DryLogFit> log();
+    Optional<DryLog.Fit> log();
 
     /** {@return what is to be said of measurements on other pieces} */
     List<Notice> measured();
@@ -212,8 +210,8 @@ public sealed interface DryForecast permits DryForecastRecord {
         if (!stored()) {
             return Optional.empty();
         }
-        DryState before = course().at(Math.min(dryingTime(), course().end()));
-        DryState after = course().last();
+        DryingCourse.State before = course().at(Math.min(dryingTime(), course().end()));
+        DryingCourse.State after = course().last();
         double gas =
                 PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * (after.extent() - before.extent()) * course().dryMass();
         return Optional.of(new Store(after.mass() - before.mass(), gas));
@@ -251,6 +249,6 @@ public sealed interface DryForecast permits DryForecastRecord {
 
     /** {@return the volume of the jar, m3: a litre, or twice the piece where it is larger than half a litre} */
     default double jarVolume() {
-        return DryForecastRecord.jarVolume(shape());
+        return JarPressure.volume(shape());
     }
 }

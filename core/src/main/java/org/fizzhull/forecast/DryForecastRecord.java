@@ -4,37 +4,27 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.drying.run.SafeHumidity;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.model.DryDraws;
 import org.fizzhull.forecast.result.DryBand;
-import org.fizzhull.forecast.result.DryLogFit;
-import org.fizzhull.shape.Shape;
+import org.fizzhull.forecast.result.DryLog;
 
 /** The parts of a {@link DryForecast}, which its own package alone puts together. */
 record DryForecastRecord(
         Asked asked,
         DryingCourse course,
         DryDraws drawn,
-        Optional<DryLogFit> log,
+        Optional<DryLog.Fit> log,
         List<Notice> measured,
         OptionalDouble needsHumidity,
         SafeHumidity safe,
         JarPressure jar)
         implements DryForecast {
-    /** Least volume of the jar of which the pressure is told, m3. */
-    private static final double LITRE = 1e-3;
-
     DryForecastRecord {
         measured = List.copyOf(measured);
-    }
-
-    /** Volume of the jar of which the pressure is told for a shape, m3. */
-    static double jarVolume(Shape shape) {
-        return Math.max(LITRE, 2 * shape.volume());
     }
 
     @Override
@@ -98,7 +88,7 @@ record DryForecastRecord(
     }
 
     @Override
-    public double swells(Swelling least) {
+    public double swells(DryingCourse.Swelling least) {
         return drawn.swells(least);
     }
 

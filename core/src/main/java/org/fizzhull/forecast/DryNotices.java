@@ -6,7 +6,9 @@ import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.load.Loaded;
 
 /**
@@ -42,7 +44,7 @@ final class DryNotices {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {
             notices.add(JarPressure.CAUTION);
-            notices.add(jar(f.jarOverpressure(), f.jarVolume()));
+            notices.add(JarPressure.notice(f.jarOverpressure(), f.jarVolume()));
         }
         f.effervescence().notice().ifPresent(notices::add);
         weighings(f, notices);
@@ -81,7 +83,7 @@ final class DryNotices {
         if (log.gains()) {
             notices.add(new Notice(
                     "gains-weight",
-                    "A piece gained " + tenths(1e3 * log.gain())
+                    "A piece gained " + Decimals.tenths(1e3 * log.gain())
                             + " g between two weighings: it takes up water from the air. The air is damper than said, or the"
                             + " scale was not the same."));
         }
@@ -156,19 +158,9 @@ final class DryNotices {
             notices.add(new Notice(
                     "acid-takes-water",
                     "In air from about " + Math.round(100 * Hydrates.TAKING_HUMIDITY)
-                            + " % citric acid binds water of its own and keeps it, up to " + tenths(1e3 * most)
+                            + " % citric acid binds water of its own and keeps it, up to " + Decimals.tenths(1e3 * most)
                             + " g a piece; how fast is not known: hours to weeks are counted."));
         }
-    }
-
-    /** The pressure that all the fizz of one piece makes in a closed jar of a volume, m3. */
-    static Notice jar(double overpressure, double volume) {
-        double bar = overpressure / 1e5;
-        return Notice.caution(
-                "jar-pressure",
-                "One such piece in a closed jar of " + tenths(1000 * volume) + " L: 1 % of its fizz adds "
-                        + Math.round(bar) + " kPa, all of it " + tenths(bar)
-                        + " bar (of an ideal gas); glass bursts far below.");
     }
 
     /** A time, s, in days to a tenth, with its unit. */
@@ -176,11 +168,5 @@ final class DryNotices {
         double days = Math.round(seconds / 8640) / 10.0;
         return (days == Math.rint(days) ? Long.toString(Math.round(days)) : Double.toString(days))
                 + (days == 1 ? " day" : " days");
-    }
-
-    /** A number to a tenth, without a trailing zero. */
-    private static String tenths(double value) {
-        double shown = Math.round(10 * value) / 10.0;
-        return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);
     }
 }

@@ -12,6 +12,7 @@ import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
@@ -26,11 +27,9 @@ import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.forecast.result.DryLogFit;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
@@ -38,7 +37,7 @@ import org.fizzhull.uncertainty.Workers;
  * Answers when a pressed piece is dry, what it then weighs and what part of its fizz is gone by then.
  *
  * <pre>{@code
- * var making = new FilledMould(Blend.of(recipe), Units.grams(140), Optional.empty(), plan);
+ * var making = new Moulded.Filled(Blend.of(recipe), Units.grams(140), Optional.empty(), plan);
  * DryForecast dry = DryPredictor.standard().forecast(ball, making);
  * dry.ready().ifPresent(seconds -> ...); // median and 95 % interval of the time when it is ready, s from pressing
  * }</pre>
@@ -158,7 +157,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
             Conditioned.draws(known, asked, sampling.samples(), sampling.seed(), workers)
                     .draws(() -> new DryModel(shape, made, asked, columns));
         }
-        Optional<DryLogFit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
+        Optional<DryLog.Fit> fit = used.isPresent() ? Optional.of(columns.condition()) : Optional.empty();
         if (fit.isPresent() && fit.get().fits()) {
             centre = columns.medians();
         }
@@ -185,7 +184,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
                         central.input.capacity(),
                         course.dryMass(),
                         1,
-                        DryForecastRecord.jarVolume(shape) - shape.volume(),
+                        JarPressure.volume(shape) - shape.volume(),
                         first.air().temperature()));
     }
 

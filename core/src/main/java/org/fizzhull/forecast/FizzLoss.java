@@ -1,7 +1,7 @@
 package org.fizzhull.forecast;
 
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.powder.EarlyReaction;
@@ -21,7 +21,7 @@ final class FizzLoss {
      * @param drawn the share that is gone, draw by draw
      */
     static Interval of(Question question, double[] drawn) {
-        if (!(question.making() instanceof Weighed weighed)) {
+        if (!(question.making() instanceof Making.Weighed weighed)) {
             return OutcomeStatistics.intervalOf(drawn);
         }
         if (weighed.dried().isPresent()) {

@@ -11,7 +11,8 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.fizz.gas.Yield;
 import org.fizzhull.forecast.conditioning.Conditioned;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
@@ -20,13 +21,13 @@ import org.fizzhull.forecast.model.FreshPowder;
 import org.fizzhull.forecast.model.GasModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.uncertainty.Workers;
@@ -39,7 +40,7 @@ import org.fizzhull.voyage.result.Voyage;
  * it.
  *
  * <pre>{@code
- * var making = new Weighed(Units.grams(138), Optional.empty(), Optional.of(Blend.of(recipe)));
+ * var making = new Making.Weighed(Units.grams(138), Optional.empty(), Optional.of(Blend.of(recipe)));
  * FizzForecast fizz = FizzPredictor.standard().forecast(Question.of(ball, making));
  * double minutes = fizz.fizzTime().median() / 60;
  * }</pre>
@@ -104,8 +105,8 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
      */
     public FizzForecast forecast(Question put) {
         // a recipe and a bath that lets it fizz are needed
-        boolean unknown =
-                put.making() instanceof Weighed weighed && weighed.blend().isEmpty();
+        boolean unknown = put.making() instanceof Making.Weighed weighed
+                && weighed.blend().isEmpty();
         if (unknown || put.stillWater()) {
             throw new IllegalArgumentException("a piece of a known recipe in a bath where it may fizz");
         }
@@ -124,7 +125,7 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
             fizzed = fizzed(prepared, centre, known);
         }
         Piece piece = drop.piece(centre);
-        if (!(question.making() instanceof Weighed)) {
+        if (!(question.making() instanceof Making.Weighed)) {
             // one weight in every answer: that of the middle draw, as float and dry tell it
             double middle =
                     OutcomeStatistics.intervalOf(FizzModel.masses(fizzed)).median();
@@ -169,7 +170,8 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
                 blend,
                 sampling,
                 piece,
-                new FizzForecast.FizzedBath(yield, closed.ph(), open.ph(), BathLoad.of(blend, powder.mass())),
+                new FizzForecast.FizzedBath(
+                        yield, closed.ph(), open.ph(), FizzForecast.BathLoad.of(blend, powder.mass())),
                 voyage,
                 new FizzForecast.Drawn(fizzTime, lost, OutcomeStatistics.intervalOf(gas[0]), band),
                 known.map(measured -> MeasurementEffect.fizzed(seen, measured.effective(), before)),

@@ -8,29 +8,26 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.conditioning.NextMeasurement;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.PreparedCheck;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
-import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatCheck;
 import org.fizzhull.forecast.result.FloatingAttitude;
-import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Statistics;
@@ -68,7 +65,7 @@ import org.fizzhull.voyage.FullVoyage;
  *       weight is searched: the heaviest piece of this shape and mix that floats
  *       ({@link org.fizzhull.forecast.result.CriticalWeights}).
  *   <li>Chances are shares of the draws, intervals their median with the 2.5 and 97.5 % points; the indices of what
- *       decides come from mixed rows ({@link Driver}).
+ *       decides come from mixed rows ({@link Forecast.Driver}).
  * </ol>
  *
  * <p>Immutable; safe to share between threads. A draw depends on (seed, block, row) only and sums run in index order,
@@ -163,11 +160,11 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
         }
         notices.addAll(Notices.critical(draws.critical()));
         // a weight to aim for, where the fill of a batch scatters
-        Optional<BatchAim> aim = Optional.empty();
+        Optional<CriticalWeights.BatchAim> aim = Optional.empty();
         if (question.making().hand().isPresent() && sampling.samples() > 0) {
-            aim = BatchAim.of(draws.critical());
+            aim = CriticalWeights.BatchAim.of(draws.critical());
             if (aim.isEmpty()) {
-                notices.add(BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
+                notices.add(CriticalWeights.BatchAim.bent(draws.critical()) ? Notices.BENT : Notices.NO_AIM);
             }
         }
         // the limits of still water: hull under water with its hollow flooded, and the boat with its hollow dry
@@ -176,7 +173,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
                 ? OptionalDouble.of(density * BoatLimit.displaced(shape, density))
                 : OptionalDouble.empty();
         double plain = density * (shape.volume() + shape.insetVolume());
-        GoverningLimit limit = limit(question, plain, boat, piece);
+        Forecast.GoverningLimit limit = limit(question, plain, boat, piece);
         Optional<Probability> probability = draws.outcomes().probability();
         if (probability.isEmpty()) {
             notices.add(Notices.CENTRAL_VALUES);
@@ -237,17 +234,18 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
     /**
      * The still-water limit that decides, kg: that of the boat where it is set down dry and carries more than its hull.
      */
-    private static GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
+    private static Forecast.GoverningLimit limit(Question question, double plain, OptionalDouble boat, Piece piece) {
         // the boat decides only where it is set down and carries more than its hull under water
-        boolean dry = boat.isPresent() && question.into() == IntoBath.PLACED && boat.getAsDouble() > plain;
+        boolean dry = boat.isPresent() && question.into() == Question.IntoBath.PLACED && boat.getAsDouble() > plain;
         double mass = dry ? boat.getAsDouble() : plain;
-        GoverningLimit.Kind kind = dry ? GoverningLimit.Kind.BOAT : GoverningLimit.Kind.PLAIN;
-        return new GoverningLimit(kind, mass, mass - piece.mass());
+        Forecast.GoverningLimit.Kind kind =
+                dry ? Forecast.GoverningLimit.Kind.BOAT : Forecast.GoverningLimit.Kind.PLAIN;
+        return new Forecast.GoverningLimit(kind, mass, mass - piece.mass());
     }
 
     /** The one verdict of all readers; without draws the shares are 0 or 1 and stand for chances. */
-    private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, GoverningLimit limit) {
-        BatchShare share = draws.critical().batch();
+    private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, Forecast.GoverningLimit limit) {
+        CriticalWeights.BatchShare share = draws.critical().batch();
         Optional<Probability> known = draws.outcomes().probability();
         double end = known.isPresent() ? known.get().floatsToTheEnd() : share.mean() >= 0.5 ? 1 : 0;
         double once = known.isPresent()
@@ -287,7 +285,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
      * @param mass of the whole piece on the scale, kg
      * @throws org.fizzhull.quantity.Refusal {@code out-of-range} for a mass that no pressed piece of this shape has
      */
-    public Floats floats(Shape shape, double mass) {
+    public FloatCheck.Floats floats(Shape shape, double mass) {
         Question put = Question.weighed(shape, mass);
         return check(put, PreparedQuestion.forOneVoyage(judged(put), factors)).floats();
     }
@@ -328,11 +326,11 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
      * @param put what is asked
      * @throws org.fizzhull.quantity.Refusal as {@link #forecast}
      */
-    public BathOutcome outcome(Question put) {
+    public Forecast.BathOutcome outcome(Question put) {
         Question question = judged(put);
         BathDraws run = draws(PreparedQuestion.of(question, factors));
         BathDraws.Drawn draws = run.withoutDrivers();
-        return new BathOutcome(
+        return new Forecast.BathOutcome(
                 question,
                 run.piece(),
                 draws.mass(),

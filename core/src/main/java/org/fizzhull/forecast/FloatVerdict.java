@@ -2,12 +2,13 @@ package org.fizzhull.forecast;
 
 import java.io.Serializable;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
 /**
  * What a forecast comes to, worked out once for every reader of it: text, data and picture. The classes of the chance
- * are those of {@link Likelihood}: likely above 0.66, unlikely below 0.33.
+ * are those of {@link Probability.Likelihood}: likely above 0.66, unlikely below 0.33.
  *
  * @param answer whether it floats to the end
  * @param reason the physics that decides that
@@ -65,7 +66,7 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
         }
     }
 
-    /** Chance above which it floats: "likely" of the IPCC's calibrated words, see {@link Likelihood}. */
+    /** Chance above which it floats: "likely" of the IPCC's calibrated words, see {@link Probability.Likelihood}. */
     private static final double LIKELY = 0.66;
     /** Chance below which it sinks: "unlikely" of the same words. */
     private static final double UNLIKELY = 0.33;
@@ -83,7 +84,7 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
      * @param question what was asked
      */
     static FloatVerdict of(
-            double chance, boolean undecided, GoverningLimit limit, double floatsAtOnce, Question question) {
+            double chance, boolean undecided, Forecast.GoverningLimit limit, double floatsAtOnce, Question question) {
         Answer answer = chance > LIKELY
                 ? Answer.FLOATS
                 : chance < UNLIKELY ? Answer.SINKS : undecided ? Answer.CANNOT_TELL : Answer.EITHER;
@@ -94,17 +95,18 @@ public record FloatVerdict(Answer answer, Reason reason) implements Serializable
      * The reason: the sign of the spare in still water against the answer tells whether gas or soaking made the
      * difference, of which there is neither where the question leaves them out.
      */
-    private static Reason reason(boolean floats, GoverningLimit limit, double floatsAtOnce, Question question) {
+    private static Reason reason(
+            boolean floats, Forecast.GoverningLimit limit, double floatsAtOnce, Question question) {
         if (floats) {
             return question.stillWater() || limit.spare() >= 0 ? Reason.LIGHT : Reason.GAS_LIFTS;
         }
         if (question.stillWater() || limit.spare() < -AT_THE_LIMIT * limit.mass()) {
-            return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.HEAVY;
+            return limit.kind() == Forecast.GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.HEAVY;
         }
         if (floatsAtOnce >= 0.5 && heavyLoad(question.shape())) {
             return Reason.LOAD;
         }
-        return limit.kind() == GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.SOAKS;
+        return limit.kind() == Forecast.GoverningLimit.Kind.BOAT ? Reason.RIM : Reason.SOAKS;
     }
 
     /** Whether what stays in or on a shape is heavier than the water it pushes aside. */

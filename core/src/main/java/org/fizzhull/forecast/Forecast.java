@@ -7,18 +7,19 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.measured.MeasurementEffect;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
-import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.check.SerialForm;
+import org.fizzhull.uncertainty.sampling.Sensitivity;
 
 /**
  * The answer to a {@link Question}, by a {@link FloatPredictor}. Masses in kg, volumes in m3, surfaces in m2, times in
@@ -82,7 +83,7 @@ public sealed interface Forecast extends Serializable permits ForecastRecord {
     Optional<Interval> fizzLost();
 
     /** {@return weight to aim for; empty where the question has no spread of the fill} */
-    Optional<BatchAim> aim();
+    Optional<CriticalWeights.BatchAim> aim();
 
     /** {@return what decides the spare, largest total first} */
     List<Driver> drivers();
@@ -120,23 +121,112 @@ public sealed interface Forecast extends Serializable permits ForecastRecord {
     /**
      * {@return the share of the batch that floats to the end; empty without draws, and for a single weighed piece}
      */
-    default Optional<BatchShare> share() {
-        boolean single =
-                question().making() instanceof Weighed weighed && weighed.hand().isEmpty();
+    default Optional<CriticalWeights.BatchShare> share() {
+        boolean single = question().making() instanceof Making.Weighed weighed
+                && weighed.hand().isEmpty();
         return probability().isPresent() && !single ? Optional.of(critical().batch()) : Optional.empty();
     }
 
     /** {@return the words for the probability that it floats to the end; empty without draws} */
-    default Optional<Likelihood> likelihoodToTheEnd() {
+    default Optional<Probability.Likelihood> likelihoodToTheEnd() {
         return probability().isPresent()
-                ? Optional.of(Likelihood.of(probability().get().floatsToTheEnd()))
+                ? Optional.of(Probability.Likelihood.of(probability().get().floatsToTheEnd()))
                 : Optional.empty();
     }
 
     /** {@return the words for the probability that it floats at once; empty without draws} */
-    default Optional<Likelihood> likelihood() {
+    default Optional<Probability.Likelihood> likelihood() {
         return probability().isPresent()
-                ? Optional.of(Likelihood.of(probability().get().floatsAtOnce()))
+                ? Optional.of(Probability.Likelihood.of(probability().get().floatsAtOnce()))
                 : Optional.empty();
+    }
+
+    /**
+     * What becomes of a piece in the bath, without the rest of a {@link Forecast}: no indices, no attitudes, no next
+     * measurement, and so cheaper: six to nine tenths of its cost for a weighed piece, by the shape. What both hold is the
+     * same to the byte for the same question and draws.
+     *
+     * @param question as it was judged: a boat that tips counts as dropped
+     * @param piece by the central values
+     * @param mass as it goes into the bath, kg; empty for a piece on the scale
+     * @param critical the heaviest weight that floats, draw by draw
+     * @param probability chances of a piece taken at random; empty for central values
+     * @param fizzTime when 1 % of it is left, s; empty in still water
+     * @see FloatPredictor#outcome
+     */
+    record BathOutcome(
+            Question question,
+            Piece piece,
+            Optional<Interval> mass,
+            CriticalWeights critical,
+            Optional<Probability> probability,
+            Optional<Interval> fizzTime)
+            implements Serializable {
+
+        private Object writeReplace() {
+            return SerialForm.of(this);
+        }
+    }
+
+    /**
+     * How much one uncertain input decides of the spare at the drop: its Sobol indices (docs/physics/uncertainty.md, 3).
+     * The margin is taken, not the outcome, since indices of 0 and 1 rank noise near the ends. After a measurement the
+     * inputs depend on one another, a total index does not exist and the first order is a correlation ratio.
+     *
+     * @param input the uncertain input
+     * @param firstOrder share of the variance of the spare that goes when it is known, 0 to 1
+     * @param total share of the variance that stays when only it is unknown, 0 to 1; NaN after a measurement
+     * @param error standard error of the total, after a measurement of the first order
+     */
+    record Driver(Input input, double firstOrder, double total, double error) implements Serializable {
+        /** One of the indices of a run; an estimate that is negative or inside its own error is 0. */
+        static Driver of(Input input, Sensitivity found, int i) {
+            return new Driver(
+                    input,
+                    told(found.firstOrder()[i], found.firstError()[i]),
+                    told(found.total()[i], found.error()[i]),
+                    found.error()[i]);
+        }
+
+        /** The index, or 0 where it is negative or within its own standard error: chance alone makes such values. */
+        private static double told(double index, double error) {
+            return index < Math.max(0, error) ? 0 : index;
+        }
+
+        /** {@return the total, or the first order where there is no total: what drivers are ordered by} */
+        public double share() {
+            return Double.isNaN(total) ? firstOrder : total;
+        }
+    }
+
+    /**
+     * The one limit that decides in still water whether a piece stays up, without gas: of a hollow set down open side up
+     * the mass at which its rim goes under, of everything else the mass that its hull displaces, the hollow full of water.
+     *
+     * @param kind which limit it is
+     * @param mass kg, what lies on the piece and in it counted
+     * @param spare limit less the piece's mass, kg; negative for a piece that is over
+     * @see Forecast#limit
+     */
+    record GoverningLimit(Kind kind, double mass, double spare) implements Serializable {
+        /** Which limit it is. */
+        public enum Kind {
+            /** What the hull displaces. */
+            PLAIN("plain"),
+            /** A boat: heavier, and its rim goes under. */
+            BOAT("boat");
+
+            /** Key in results, stable. */
+            private final String word;
+
+            Kind(String word) {
+                this.word = word;
+            }
+
+            /** {@return the word of results} */
+            public String word() {
+                return word;
+            }
+        }
     }
 }

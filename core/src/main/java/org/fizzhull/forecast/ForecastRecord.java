@@ -10,12 +10,11 @@ import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /** The parts of a {@link Forecast}, which its own package alone puts together. */
 record ForecastRecord(
@@ -28,7 +27,7 @@ record ForecastRecord(
         double limitMass,
         OptionalDouble boatLimitMass,
         Interval spareAtDrop,
-        GoverningLimit limit,
+        Forecast.GoverningLimit limit,
         FloatVerdict verdict,
         Optional<MeasureNext> next,
         List<FloatingAttitude> attitudes,
@@ -36,8 +35,8 @@ record ForecastRecord(
         Optional<Interval> riseTime,
         Optional<Interval> fizzTime,
         Optional<Interval> fizzLost,
-        Optional<BatchAim> aim,
-        List<Driver> drivers,
+        Optional<CriticalWeights.BatchAim> aim,
+        List<Forecast.Driver> drivers,
         Optional<MeasurementEffect> narrowing,
         List<Notice> notices)
         implements Forecast {

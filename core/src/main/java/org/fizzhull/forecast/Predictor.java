@@ -2,7 +2,7 @@ package org.fizzhull.forecast;
 
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**

@@ -7,11 +7,9 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
@@ -39,7 +37,7 @@ public sealed interface PressForecast permits PressForecastRecord {
     List<Point> curve();
 
     /** {@return how much liquid holds, in the draws of the piece asked for, else of one pressed firmly by hand} */
-    LiquidWindow window();
+    Pressed.LiquidWindow window();
 
     /** {@return s until 2 % of the fizz is gone; 0 where it is at once, infinite where nothing reacts} */
     double workingTime();
@@ -92,7 +90,7 @@ public sealed interface PressForecast permits PressForecastRecord {
             Interval handForce,
             Interval saturation,
             Interval strength,
-            Map<Feel, Double> feel,
+            Map<Pressed.Feel, Double> feel,
             Optional<MeasurementEffect> narrowing) {
 
         /**
@@ -100,20 +98,20 @@ public sealed interface PressForecast permits PressForecastRecord {
          * weighed}
          */
         public OptionalDouble secondOpinion() {
-            return making instanceof PressedMould
+            return making instanceof Moulded.Pressed
                     ? OptionalDouble.of(dampMass.median() * (1 + central.modelSpread() / central.solidFraction()))
                     : OptionalDouble.empty();
         }
 
         /** {@return the firmness most draws have; where two are equal, that it holds} */
-        public Feel likeliest() {
-            double holds = feel.getOrDefault(Feel.HOLDS, 0.0);
-            double dry = feel.getOrDefault(Feel.CRUMBLES, 0.0);
-            double wet = feel.getOrDefault(Feel.TOO_WET, 0.0);
+        public Pressed.Feel likeliest() {
+            double holds = feel.getOrDefault(Pressed.Feel.HOLDS, 0.0);
+            double dry = feel.getOrDefault(Pressed.Feel.CRUMBLES, 0.0);
+            double wet = feel.getOrDefault(Pressed.Feel.TOO_WET, 0.0);
             if (holds >= dry && holds >= wet) {
-                return Feel.HOLDS;
+                return Pressed.Feel.HOLDS;
             }
-            return dry >= wet ? Feel.CRUMBLES : Feel.TOO_WET;
+            return dry >= wet ? Pressed.Feel.CRUMBLES : Pressed.Feel.TOO_WET;
         }
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.pressing.LiquidWindow;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -16,7 +16,7 @@ record PressForecastRecord(
         Shape shape,
         Sampling sampling,
         List<Point> curve,
-        LiquidWindow window,
+        Pressed.LiquidWindow window,
         double workingTime,
         double workingTimeLeast,
         double workingTimeMost,

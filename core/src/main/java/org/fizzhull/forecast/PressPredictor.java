@@ -10,24 +10,21 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.limit.ShapeCheck;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.CurveModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.PressModel;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.forecast.question.ShapeCheck;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.pressing.Pressed;
@@ -37,7 +34,7 @@ import org.fizzhull.pressing.powder.MixingRoom;
 import org.fizzhull.pressing.powder.Powders;
 import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.pressing.powder.WindowScan;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
@@ -50,7 +47,7 @@ import org.jspecify.annotations.Nullable;
  * weighed fill was pressed.
  *
  * <pre>{@code
- * var making = new PressedMould(blend, 30e3, WeighedPiece.HAND, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
+ * var making = new Moulded.Pressed(blend, 30e3, WeighedPiece.HAND, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
  * PressForecast press = PressPredictor.standard().forecast(ball, making);
  * double grams = Units.inGrams(press.piece().orElseThrow().dampMass().median());
  * }</pre>
@@ -141,7 +138,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
     }
 
     /**
-     * {@return the same, and the piece of a {@link PressedMould} or {@link FilledMould}}
+     * {@return the same, and the piece of a {@link Moulded.Pressed} or {@link Moulded.Filled}}
      *
      * @param shape form of the piece
      * @param making how the piece is made
@@ -173,13 +170,13 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         Conditioned.draws(known, asked, sampling.samples(), sampling.seed(), workers)
                 .draws(() -> new PressModel(making, shape, asked, room, y, scan));
         // the column holds 0 crumbles, 1 holds, 2 too wet
-        Map<Feel, Double> feel = new EnumMap<>(Feel.class);
+        Map<Pressed.Feel, Double> feel = new EnumMap<>(Pressed.Feel.class);
         double[] felt = y[PressModel.FEEL];
         double dry = 1 - Statistics.shareAbove(felt, 0.5);
         double wet = Statistics.shareAbove(felt, 1.5);
-        feel.put(Feel.CRUMBLES, dry);
-        feel.put(Feel.HOLDS, Math.max(0, 1 - dry - wet));
-        feel.put(Feel.TOO_WET, wet);
+        feel.put(Pressed.Feel.CRUMBLES, dry);
+        feel.put(Pressed.Feel.HOLDS, Math.max(0, 1 - dry - wet));
+        feel.put(Pressed.Feel.TOO_WET, wet);
         return new PressForecast.PieceOut(
                 making,
                 central,
@@ -209,7 +206,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         MouldDimensions.Filling filling =
                 making.map(way -> Moulded.of(way).filling(shape)).orElseGet(() -> MouldDimensions.Filling.usual(shape));
         // the curve is over the true pressure, so the hand of the piece asked about has no part in it
-        Making firm = new PressedMould(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
+        Making firm = new Moulded.Pressed(blend, PressWord.FIRM.pressure(), 1, filling, DryingPlan.none());
         Factors asked = PressModel.factors(factors, shape, firm);
         Optional<Conditioned> known = conditioned(shape, firm, asked);
         // what holds of the mix alone: its curve, its window, how long it may stand
@@ -222,7 +219,7 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         known.ifPresent(measured -> notices.addAll(measured.notices()));
         // the piece asked for, or one pressed firmly by hand for the liquid window alone
         Making judged = making.orElseGet(() ->
-                new PressedMould(blend, PressWord.FIRM.pressure(), WeighedPiece.HAND, filling, DryingPlan.none()));
+                new Moulded.Pressed(blend, PressWord.FIRM.pressure(), WeighedPiece.HAND, filling, DryingPlan.none()));
         LiquidScan scan =
                 sampling.samples() == 0 ? null : new LiquidScan(blend.liquid().ratio(), sampling.samples());
         PressForecast.PieceOut made = piece(shape, judged, scan);
@@ -236,7 +233,8 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         });
         notices.addAll(blend.recipe().notices());
         MouldDimensions mould = MouldDimensions.of(shape, filling);
-        LiquidWindow window = scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
+        Pressed.LiquidWindow window =
+                scan == null ? WindowScan.of(press, made.central().topPressure(), mould) : scan.window();
         EarlyReaction reaction = EarlyReaction.standard(blend);
         return new PressForecastRecord(
                 press.blend(),
@@ -325,13 +323,13 @@ public final class PressPredictor extends Predictor<PressPredictor> {
         Moulded made = Moulded.of(making);
         Press press = press(made.blend(), asked, known);
         MouldDimensions mould = made.mould(shape);
-        if (making instanceof PressedMould pressed) {
+        if (making instanceof Moulded.Pressed pressed) {
             double hand = known.isEmpty()
                     ? 1
                     : Draw.of(asked.rows(), known.get().centre()).making().pressRatio();
             return press.press(pressed.pressure() * hand, mould);
         }
-        return press.fill(((FilledMould) making).dampMass(), mould);
+        return press.fill(((Moulded.Filled) making).dampMass(), mould);
     }
 
     /** The piece without draws: each interval is a point. */

@@ -5,8 +5,8 @@ import org.fizzhull.fizz.Reagents;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
 
 /**
  * The reagents of a recipe as the chemistry of the bath takes them: mol of bicarbonate, carbonate, magnesium and of
@@ -26,7 +26,7 @@ final class RecipeReagents {
     static Reagents of(Blend blend, double dryMass) {
         double scale = dryMass / blend.dryMass();
         Reagents all = Reagents.none();
-        for (Part part : blend.recipe().parts()) {
+        for (Recipe.Part part : blend.recipe().parts()) {
             Ingredient of = part.ingredient();
             double mass = scale * part.mass();
             // an acid counts in molecules, whatever the number of its groups

@@ -1,18 +1,17 @@
 package org.fizzhull.forecast;
 
 import java.util.Optional;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.model.DryModel;
-import org.fizzhull.forecast.question.PieceLimits;
-import org.fizzhull.piece.Makeup;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -20,7 +19,7 @@ import org.fizzhull.shape.Shape;
  * What a weighed piece of a known recipe is made of after drying, by the central values: its water left fills pores,
  * the fizz it lost is gone.
  *
- * <p>For {@link org.fizzhull.forecast.making.Weighed#dried}: {@link #after} where only the dry weight is known,
+ * <p>For {@link org.fizzhull.forecast.making.Making.Weighed#dried}: {@link #after} where only the dry weight is known,
  * {@link #of} where the fill was weighed too. Courses are coarse, a few per cent of the water. Stateless.
  */
 public final class WaterLeft {
@@ -42,7 +41,7 @@ public final class WaterLeft {
      * @throws IllegalArgumentException for a plan without a phase
      * @throws Refusal for a fill that the mould cannot hold
      */
-    public static Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
+    public static Piece.Makeup after(Shape shape, Blend blend, double mass, DryingPlan plan) {
         // the fill that dries to this weight is sought, for the fill alone decides the porosity
         double own = mass - shape.insetMass();
         double fill = own;
@@ -65,13 +64,13 @@ public final class WaterLeft {
      * @param plan what happens to the piece between press and bath
      * @throws Refusal {@code weights-disagree} where the course from this fill never weighs so much
      */
-    public static Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
+    public static Piece.Makeup of(Shape shape, Blend blend, double fill, double mass, DryingPlan plan) {
         Given.all("shape, blend, plan", shape, blend, plan);
         double own = mass - shape.insetMass();
         // the course may go on beyond the plan: a piece may have dried for longer than was said
         var longer = new DryingPlan(DryModel.longer(plan.phases()));
         DryingCourse course = course(shape, blend, fill, longer);
-        Optional<DryState> now = course.whenWeighing(own);
+        Optional<DryingCourse.State> now = course.whenWeighing(own);
         if (now.isPresent()) {
             return course.piece(shape, now.get().time()).makeup();
         }
@@ -86,7 +85,7 @@ public final class WaterLeft {
 
     /** The coarse course of a fill, kg, by the central values. */
     private static DryingCourse course(Shape shape, Blend blend, double fill, DryingPlan plan) {
-        var made = new FilledMould(blend, fill, Optional.empty(), plan);
+        var made = new Moulded.Filled(blend, fill, Optional.empty(), plan);
         PieceLimits.checkFill(shape, made);
         DryPredictor.CentralChain central = DryPredictor.central(shape, made);
         return Drying.run(central.input(), plan.phases(), central.parameters(), Resolution.COARSE);

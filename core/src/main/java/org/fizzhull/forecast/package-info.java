@@ -4,7 +4,7 @@
  *
  * <p>Two kinds of uncertain inputs are kept apart ({@link org.fizzhull.forecast.prior.Input.Kind}): what differs from
  * piece to piece makes a share of a batch, what is common to the batch but not known makes a chance ({@link
- * org.fizzhull.forecast.result.BatchShare}). Both are read off the critical weight of each draw ({@link
+ * org.fizzhull.forecast.result.CriticalWeights.BatchShare}). Both are read off the critical weight of each draw ({@link
  * org.fizzhull.forecast.result.CriticalWeights}); what it all comes to is one value, the {@link
  * org.fizzhull.forecast.FloatVerdict}.
  *

@@ -133,7 +133,7 @@ public interface Hull {
      * @param exposure which faces are open
      * @param deepest largest inward depth from them, m: the length that a lattice must resolve
      */
-    default OptionalDouble diffusionTime(Exposure exposure, double deepest) {
+    default OptionalDouble diffusionTime(DepthProfile.Exposure exposure, double deepest) {
         return OptionalDouble.empty();
     }
 

@@ -1,5 +1,6 @@
 package org.fizzhull.learn;
 
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -10,11 +11,12 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
+import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Priors;
@@ -44,7 +46,7 @@ import org.fizzhull.uncertainty.Priors;
  * @param powders what is known of each powder, by its name: values as {@link RecipeBuilder#own(String, Map)} takes them
  */
 public record Bench(
-        Optional<LearnedDraws> learned,
+        Optional<Learned.Draws> learned,
         Optional<Scale> scale,
         OptionalDouble hygrometer,
         List<MouldWater> moulds,
@@ -88,7 +90,7 @@ public record Bench(
      *
      * @param draws what trials left of the priors
      */
-    public Bench with(LearnedDraws draws) {
+    public Bench with(Learned.Draws draws) {
         return new Bench(Optional.of(draws), scale, hygrometer, moulds, powders);
     }
 
@@ -169,5 +171,56 @@ public record Bench(
     public RecipeBuilder own(RecipeBuilder recipe) {
         powders.forEach(recipe::own);
         return recipe;
+    }
+
+    /**
+     * A mould that was filled with water and weighed. With W the mass of the water, V and S volume and surface of the stated form and
+     * r = W/(998 kg/m3 V), the mould is across by
+     * <pre>  e = (6 V/S)(r^(1/3) - 1)</pre>
+     * more than stated: of a ball 6 V/S is the diameter; of any form, what grows the volume as that of a ball. The water is true to
+     * 1 g ({@link Measured#WATER}), its density at 10 to 30 C to 2 in 1000. Immutable.
+     *
+     * @param mould form of its pieces, as stated
+     * @param water mass of the water that fills it, kg at room temperature
+     */
+    public record MouldWater(Shape mould, double water) implements Serializable {
+        /** Density of the water that fills a mould, kg/m3: at 20 C, to 2 in 1000 from 10 to 30 C. */
+        private static final double DENSITY = 998;
+
+        /** Relative difference of the water from the stated volume above which it must be another mould. */
+        private static final double MOST_OFF = 0.25;
+
+        private static final Source FILLED =
+                new Source("mould-water", "The mould filled with water and weighed, true to 1 g", Source.Seen.COMPUTED);
+
+        /**
+         * Refuses water that is not that of the mould.
+         *
+         * @param mould form of its pieces, as stated
+         * @param water mass of the water that fills it, kg at room temperature
+         * @throws Refusal {@code conflict}
+         */
+        public MouldWater {
+            if (!(Math.abs(water / DENSITY / mould.volume() - 1) <= MOST_OFF)) {
+                throw new Refusal(
+                        "conflict",
+                        "mould water",
+                        1e3 * water + " g of water in a mould of " + Math.round(1e6 * mould.volume()) + " mL",
+                        "as much as the mould holds, to a quarter",
+                        "Weigh the water that fills the whole mould, both halves of a ball, or mend the size.");
+            }
+        }
+
+        /** {@return true less stated size of the mould, m across} */
+        public double sizeError() {
+            double ratio = water / DENSITY / mould.volume();
+            return 6 * mould.volume() / mould.surface() * (Math.cbrt(ratio) - 1);
+        }
+
+        /** {@return what is then known of the size of the mould} */
+        Factor size() {
+            double deviation = Measured.WATER.sizeDeviation(mould.surface());
+            return new Factor(Input.MOULD_SIZE, Priors.normal(sizeError(), deviation), FILLED);
+        }
     }
 }

@@ -143,7 +143,7 @@ public final class Learner {
         double square = Arrays.stream(residuals).map(r -> r * r).sum();
         // draws: what the law leaves out of the true density is put right by weights
         Resampled sampled = Resampled.of(law, this::logDensity, KEPT, seed);
-        LearnedDraws draws = new LearnedDraws(
+        Learned.Draws draws = new Learned.Draws(
                 inputs.stream().limit(kept).map(Factor::input).toList(),
                 Arrays.stream(sampled.draws())
                         .map(draw -> Arrays.stream(draw, 0, kept)
@@ -274,7 +274,7 @@ public final class Learner {
         double[] values = new double[z.length];
         for (int k = 0; k < z.length; k++) {
             Prior prior = inputs.get(k).prior();
-            values[k] = prior.atScore(Math.max(-LearnedDraws.FARTHEST, Math.min(LearnedDraws.FARTHEST, z[k])));
+            values[k] = prior.atScore(Math.max(-Learned.Draws.FARTHEST, Math.min(Learned.Draws.FARTHEST, z[k])));
         }
         return values;
     }

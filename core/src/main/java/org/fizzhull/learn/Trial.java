@@ -3,11 +3,11 @@ package org.fizzhull.learn;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -15,7 +15,7 @@ import org.fizzhull.shape.Shape;
  * One piece that was made, weighed and let go in a bath: a row of the trials sheet. SI units. Immutable.
  *
  * <pre>{@code
- * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), BathResult.ROSE).rising(45).fizzing(260);
+ * Trial trial = Trial.of("row 3", ball, 0.141, Bath.at(Units.celsius(38)), DroppedPiece.Result.ROSE).rising(45).fizzing(260);
  * }</pre>
  *
  * @param name by which messages call it, such as "row 3"
@@ -42,7 +42,7 @@ public record Trial(
         OptionalDouble pressure,
         OptionalDouble mass,
         Bath bath,
-        BathResult result,
+        DroppedPiece.Result result,
         OptionalDouble roseAfter,
         OptionalDouble left,
         OptionalDouble fizzedFor,
@@ -98,7 +98,7 @@ public record Trial(
                     "bath_g, or fill_g and a recipe",
                     "Weigh the piece just before it goes into the bath.");
         }
-        if (roseAfter.isPresent() && result != BathResult.ROSE) {
+        if (roseAfter.isPresent() && result != DroppedPiece.Result.ROSE) {
             throw new Refusal(
                     "conflict",
                     name,
@@ -116,7 +116,7 @@ public record Trial(
         }
         if (mouldWater.isPresent()) {
             try {
-                new MouldWater(shape, mouldWater.getAsDouble());
+                new Bench.MouldWater(shape, mouldWater.getAsDouble());
             } catch (Refusal refusal) {
                 throw refusal.of(name);
             }
@@ -140,7 +140,7 @@ public record Trial(
      * @param bath the water
      * @param result what it did
      */
-    public static Trial of(String name, Shape shape, double mass, Bath bath, BathResult result) {
+    public static Trial of(String name, Shape shape, double mass, Bath bath, DroppedPiece.Result result) {
         OptionalDouble none = OptionalDouble.empty();
         return new Trial(
                 name,
@@ -185,7 +185,8 @@ public record Trial(
      * @param seconds time until it was up, s
      */
     public Trial rising(double seconds) {
-        return showing(mouldWater, BathResult.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
+        return showing(
+                mouldWater, DroppedPiece.Result.ROSE, OptionalDouble.of(seconds), left, fizzedFor, lift, liftAfter);
     }
 
     /**
@@ -209,7 +210,7 @@ public record Trial(
     /** This trial with other observations. */
     private Trial showing(
             OptionalDouble water,
-            BathResult did,
+            DroppedPiece.Result did,
             OptionalDouble rose,
             OptionalDouble wide,
             OptionalDouble fizzed,
@@ -226,6 +227,6 @@ public record Trial(
 
     /** {@return true less stated size of the mould, m across, that the water tells; 0 where none was weighed} */
     double sizeError() {
-        return mouldWater.isPresent() ? new MouldWater(shape, mouldWater.getAsDouble()).sizeError() : 0;
+        return mouldWater.isPresent() ? new Bench.MouldWater(shape, mouldWater.getAsDouble()).sizeError() : 0;
     }
 }

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.sampling.Statistics;
 
@@ -27,7 +27,7 @@ import org.fizzhull.uncertainty.sampling.Statistics;
  * @param signs measured values, in the order of the sheet's columns as the learner reads them
  */
 public record TrialFit(
-        String name, Shape shape, OptionalDouble mass, BathResult result, double chance, List<Sign> signs) {
+        String name, Shape shape, OptionalDouble mass, DroppedPiece.Result result, double chance, List<Sign> signs) {
     /** A result of less chance than this counts as outside. */
     private static final double RARE = 0.05;
 

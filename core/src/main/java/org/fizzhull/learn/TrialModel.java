@@ -8,10 +8,10 @@ import org.fizzhull.forecast.conditioning.PressedWeightSolver;
 import org.fizzhull.forecast.conditioning.TimedVoyage;
 import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.model.DropModel;
@@ -151,10 +151,11 @@ final class TrialModel {
         List<TrialResidual> found = new ArrayList<>();
         // what two pieces of one mould differ by, kg of lift
         double own = HeldPiece.ownLift(trial.shape(), trial.bath());
-        double piece =
-                trial.mass().isPresent() ? own : Math.hypot(own, DRIED_SHARE * ((Weighed) question.making()).mass());
+        double piece = trial.mass().isPresent()
+                ? own
+                : Math.hypot(own, DRIED_SHARE * ((Making.Weighed) question.making()).mass());
         // every trial has a result; all else where it was observed
-        found.add(TrialResidual.result(trial.result() == BathResult.FLOATED, piece, drop::at));
+        found.add(TrialResidual.result(trial.result() == DroppedPiece.Result.FLOATED, piece, drop::at));
         trial.roseAfter().ifPresent(up -> {
             // a later rise is a smaller lack at the start: the time's error as one of the spare
             double[] middle = prepared.factors().medians();
@@ -200,7 +201,7 @@ final class TrialModel {
         double pressure = trial.pressure().orElseThrow();
         double fill = trial.fill().orElseThrow();
         // the fill as a weighed piece of this press; its size is known as the trial's
-        PressedMould making = new PressedMould(
+        Moulded.Pressed making = new Moulded.Pressed(
                 blend, pressure, WeighedPiece.HAND, MouldDimensions.Filling.usual(trial.shape()), DryingPlan.none());
         Factors factors = PreparedQuestion.of(
                         Question.of(trial.shape(), making).measured(trial.measured()), Factors.standard())
@@ -255,7 +256,7 @@ final class TrialModel {
                 .orElseGet(() -> trial.fill().orElseThrow()
                         * MakingPriors.driedPerPowder(blend.orElseThrow())
                         / (1 + blend.get().liquid().ratio()));
-        return Question.of(trial.shape(), new Weighed(mass, Optional.empty(), blend))
+        return Question.of(trial.shape(), new Making.Weighed(mass, Optional.empty(), blend))
                 .in(trial.bath())
                 .measured(trial.measured());
     }

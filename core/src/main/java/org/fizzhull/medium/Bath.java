@@ -25,7 +25,7 @@ import org.fizzhull.quantity.Unit;
  *
  * <p>Fresh tap water is taken as pure water at 1 atm; the density is then known to 0.5 kg/m3 (one standard uncertainty)
  * where the temperature is known to 1 K. Left out: dissolved gas, soap and oil. Sources: docs/physics/fizz.md, 2.
- * Immutable. Read from text by {@link BathText}.
+ * Immutable.
  *
  * @param temperature K, from 0 to 60 C
  * @param depth depth of the water, m, from 0.05 to 3
@@ -99,6 +99,18 @@ public record Bath(double temperature, double depth, double volume, double salt,
      */
     public static Bath at(double kelvin) {
         return new Bath(kelvin, DEFAULT_DEPTH, DEFAULT_VOLUME, 0);
+    }
+
+    /**
+     * {@return the bath that a text says, without salt}: {@code 38 C}, {@code 38 C, 35 cm}, {@code 100 F, 14 in}, {@code 38 C,
+     * 150 L, 35 cm}. The temperature comes first, depth and volume follow in any order; what is left out has its default.
+     *
+     * @param field option or key that was read, for the refusal
+     * @param text what the person wrote
+     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
+     */
+    public static Bath parse(String field, String text) {
+        return BathText.parse(field, text);
     }
 
     /**

@@ -12,34 +12,22 @@ import org.fizzhull.quantity.Refusal;
  * temperature comes first; depth and volume follow in any order, each at most once, and are {@link Bath#DEFAULT_DEPTH}
  * and {@link Bath#DEFAULT_VOLUME} where they are left out.
  */
-public final class BathText {
+final class BathText {
     /** What is allowed, as messages word it. */
     private static final String FORM = "a temperature, then a depth or a volume or both, such as 38 C, 35 cm, 150 L";
 
     private BathText() {}
 
     /**
-     * Reads a bath with US legal cups and spoons.
-     *
-     * @param field option or key that was read, for the refusal
-     * @param text what the person wrote
-     * @return the bath, without salt
-     * @throws Refusal with a code of the package quantity, or {@code repeated-part}
-     */
-    public static Bath parse(String field, String text) {
-        return parse(field, text, Measures.US_LEGAL);
-    }
-
-    /**
      * Reads a bath.
      *
      * @param field option or key that was read, for the refusal
      * @param text what the person wrote
-     * @param measures what a cup holds; a bath may be a bucket
      * @return the bath, without salt
      * @throws Refusal with a code of the package quantity, or {@code repeated-part}
      */
-    public static Bath parse(String field, String text, Measures measures) {
+    static Bath parse(String field, String text) {
+        Measures measures = Measures.US_LEGAL;
         List<String> parts = QuantityText.parts(text);
         double temperature = Bath.TEMPERATURE.parseExact(field, parts.get(0), measures);
         double depth = Double.NaN;

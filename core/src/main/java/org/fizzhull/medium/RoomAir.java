@@ -17,7 +17,7 @@ import org.fizzhull.quantity.Unit;
  * RoomAir winter = RoomAir.heated(celsius(2), 0.85, celsius(21));   // 24 % RH
  * }</pre>
  *
- * <p>Source: docs/physics/drying.md, 1. Immutable. Read from text by {@link RoomAirText}.
+ * <p>Source: docs/physics/drying.md, 1. Immutable.
  *
  * @param temperature K, 273.15 to 333.15 (0 to 60 C)
  * @param humidity relative humidity, 0 to 1
@@ -71,6 +71,18 @@ public record RoomAir(double temperature, double humidity, double pressure) impl
      */
     public static RoomAir of(double temperature, double humidity) {
         return new RoomAir(temperature, humidity, STANDARD_PRESSURE);
+    }
+
+    /**
+     * {@return the air that a text says, at one atmosphere}: {@code 21 C, 55 %}, or from the weather report {@code outside 8 C,
+     * 85 %, heated to 21 C}, which {@link #heated} turns into the air of the room.
+     *
+     * @param field option or key that was read, for the refusal
+     * @param text what the person wrote
+     * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
+     */
+    public static RoomAir parse(String field, String text) {
+        return RoomAirText.parse(field, text);
     }
 
     /**

@@ -8,7 +8,7 @@ import org.fizzhull.quantity.Refusal;
  * Room air as people write it: {@code 21 C, 55 %}, or, from the weather report, {@code outside 8 C, 85 %, heated to 21
  * C}. The second is turned into the air of the room by {@link RoomAir#heated}. Stateless.
  */
-public final class RoomAirText {
+final class RoomAirText {
     /** What is allowed, as messages word it. */
     private static final String FORM = "21 C, 55 %, or outside 8 C, 85 %, heated to 21 C";
     /** Word before the temperature outside. */
@@ -26,7 +26,7 @@ public final class RoomAirText {
      * @return the room air, at one atmosphere
      * @throws Refusal {@code unreadable-air}, {@code below-dew-point}, or with a code of the package quantity
      */
-    public static RoomAir parse(String field, String text) {
+    static RoomAir parse(String field, String text) {
         List<String> parts = QuantityText.parts(text);
         if (parts.size() < 2) {
             throw refusal(field, text, "Give a temperature and a relative humidity.");

@@ -1,6 +1,6 @@
 package org.fizzhull.pressing;
 
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

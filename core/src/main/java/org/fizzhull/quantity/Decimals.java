@@ -54,4 +54,14 @@ public final class Decimals {
                 ? rounded.movePointLeft(exponent).toPlainString() + 'e' + exponent
                 : rounded.toPlainString();
     }
+
+    /**
+     * {@return the number rounded to a tenth, a half up, without the tenth where it is whole: 3, 0.5}
+     *
+     * @param value number, below 9e14
+     */
+    public static String tenths(double value) {
+        double shown = Math.round(10 * value) / 10.0;
+        return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);
+    }
 }

@@ -3,6 +3,8 @@ package org.fizzhull.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Objects;
+import org.fizzhull.text.Commas;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,7 +46,7 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parse(String field, String text, Dimension dimension, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return read(field, text, measures, dimension).amount();
     }
 
@@ -59,7 +61,7 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parseAny(String field, String text, Measures measures, Dimension... dimensions) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return read(field, text, measures, dimensions).amount();
     }
 
@@ -85,7 +87,7 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return exact(field, text, read(field, text, measures, dimension))
                 .amount()
                 .value();
@@ -184,7 +186,7 @@ public final class QuantityText {
      * @param measures what a cup and the spoons hold
      */
     public static String format(double si, Unit unit, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return number(si, unit, measures, false) + " " + unit.symbol();
     }
 
@@ -208,7 +210,7 @@ public final class QuantityText {
      * @throws IllegalArgumentException for a unit of another dimension
      */
     public static String format(Amount amount, Unit unit, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         if (unit.dimension() != amount.dimension()) {
             throw new IllegalArgumentException(unit + " for " + amount);
         }

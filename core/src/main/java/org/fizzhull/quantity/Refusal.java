@@ -2,6 +2,7 @@ package org.fizzhull.quantity;
 
 import java.util.List;
 import java.util.Objects;
+import org.fizzhull.text.PrintableText;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.fizzhull.text.Commas;
+import org.fizzhull.text.NearName;
+import org.fizzhull.text.PrintableText;
 
 /**
  * Words for what could not be read: one place for the sentences, the lists of units and the corrections, so that every

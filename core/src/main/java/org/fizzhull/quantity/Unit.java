@@ -1,6 +1,7 @@
 package org.fizzhull.quantity;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The units a person may write. Each is a ratio of two whole numbers to SI, so a decimal text times a factor can be
@@ -184,7 +185,7 @@ public enum Unit {
      * @param measures what a cup and the spoons hold
      */
     public double toSi(double number, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return (number - shift) * numerator(measures) / denominator + zero;
     }
 
@@ -204,7 +205,7 @@ public enum Unit {
      * @param measures what a cup and the spoons hold
      */
     public double fromSi(double si, Measures measures) {
-        Given.all("measures", measures);
+        Objects.requireNonNull(measures, "measures is null");
         return (si - zero) * denominator / numerator(measures) + shift;
     }
 

@@ -3,6 +3,7 @@ package org.fizzhull.quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.fizzhull.text.NearName;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -56,7 +56,7 @@ public record Additives(double oil, double surfactant, double starch) implements
     public static Additives of(Blend blend) {
         // a foaming liquid counts without its water
         double active = 0;
-        for (Part part : blend.recipe().wet()) {
+        for (Recipe.Part part : blend.recipe().wet()) {
             if (part.ingredient().role() == Role.LIQUID_SURFACTANT) {
                 active += part.mass() * (1 - part.ingredient().value(Property.WATER_SHARE, 0));
             }

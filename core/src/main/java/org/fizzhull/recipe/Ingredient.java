@@ -7,9 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.PrintableText;
 
 /**
  * One ingredient: its names, what it does in a piece, and every number known of it with spread and source.
@@ -35,7 +35,7 @@ public record Ingredient(
         List<String> aliases,
         Role role,
         Substance substance,
-        Map<Property, Datum> values,
+        Map<Property, Property.Datum> values,
         String caution,
         String allergen,
         String remark)
@@ -86,7 +86,7 @@ public record Ingredient(
                     "Type the name anew.");
         }
         aliases = List.copyOf(aliases);
-        EnumMap<Property, Datum> copy = new EnumMap<>(Property.class);
+        EnumMap<Property, Property.Datum> copy = new EnumMap<>(Property.class);
         copy.putAll(values);
         values = Collections.unmodifiableMap(copy);
         boolean powder = copy.containsKey(Property.TRUE_DENSITY);
@@ -122,7 +122,7 @@ public record Ingredient(
      *
      * @param property which value
      */
-    public Optional<Datum> datum(Property property) {
+    public Optional<Property.Datum> datum(Property property) {
         Given.all("property", property);
         return Optional.ofNullable(values.get(property));
     }
@@ -146,7 +146,7 @@ public record Ingredient(
      */
     public double value(Property property, double otherwise) {
         Given.all("property", property);
-        Datum d = values.get(property);
+        Property.Datum d = values.get(property);
         return d == null ? otherwise : d.value();
     }
 
@@ -158,7 +158,7 @@ public record Ingredient(
      */
     public double relativeSigma(Property property, double otherwise) {
         Given.all("property", property);
-        Datum d = values.get(property);
+        Property.Datum d = values.get(property);
         return d == null ? otherwise : d.relativeSigma();
     }
 
@@ -166,8 +166,8 @@ public record Ingredient(
      * {@return the density, kg/m3, that turns a cup or a spoon of it into mass: the loose density of a powder, the density as
      * a liquid of what may be poured in (butters are scooped melted)}
      */
-    public Datum scoopDensity() {
-        Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
+    public Property.Datum scoopDensity() {
+        Property.Datum d = values.get(role.mayBeWet() ? Property.LIQUID_DENSITY : Property.LOOSE_DENSITY);
         if (d == null) {
             throw new IllegalStateException(name + " was built without a density"); // the constructor refuses that
         }
@@ -198,8 +198,8 @@ public record Ingredient(
      *
      * @param others values that are added or replaced, SI
      */
-    public Ingredient with(Map<Property, Datum> others) {
-        EnumMap<Property, Datum> merged = new EnumMap<>(Property.class);
+    public Ingredient with(Map<Property, Property.Datum> others) {
+        EnumMap<Property, Property.Datum> merged = new EnumMap<>(Property.class);
         merged.putAll(values);
         merged.putAll(others);
         return new Ingredient(name, aliases, role, substance, merged, caution, allergen, remark);
@@ -207,7 +207,7 @@ public record Ingredient(
 
     /** The same ingredient with one value not known. */
     Ingredient without(Property property) {
-        EnumMap<Property, Datum> fewer = new EnumMap<>(Property.class);
+        EnumMap<Property, Property.Datum> fewer = new EnumMap<>(Property.class);
         fewer.putAll(values);
         fewer.remove(property);
         return new Ingredient(name, aliases, role, substance, fewer, caution, allergen, remark);
@@ -223,7 +223,7 @@ public record Ingredient(
     }
 
     /** Refuses a powder without densities or grain size, and densities that no tapping can give. */
-    private static void checkPowder(String name, EnumMap<Property, Datum> values) {
+    private static void checkPowder(String name, EnumMap<Property, Property.Datum> values) {
         double loose = needed(name, values, Property.LOOSE_DENSITY);
         double tapped = needed(name, values, Property.TAPPED_DENSITY);
         double solid = needed(name, values, Property.TRUE_DENSITY);
@@ -239,8 +239,8 @@ public record Ingredient(
     }
 
     /** The value, SI; refuses where it is missing and says where a maker may find it. */
-    private static double needed(String name, Map<Property, Datum> values, Property property) {
-        Datum d = values.get(property);
+    private static double needed(String name, Map<Property, Property.Datum> values, Property property) {
+        Property.Datum d = values.get(property);
         if (d == null) {
             throw new Refusal(
                     "missing",
@@ -253,9 +253,9 @@ public record Ingredient(
     }
 
     /** Refuses a liquid whose water and alcohol come to more than the whole of it; 1e-9 is left for rounding. */
-    private static void shareBelowOne(String name, EnumMap<Property, Datum> values) {
-        Datum water = values.get(Property.WATER_SHARE);
-        Datum volatiles = values.get(Property.VOLATILE_SHARE);
+    private static void shareBelowOne(String name, EnumMap<Property, Property.Datum> values) {
+        Property.Datum water = values.get(Property.WATER_SHARE);
+        Property.Datum volatiles = values.get(Property.VOLATILE_SHARE);
         double sum = (water == null ? 0 : water.value()) + (volatiles == null ? 0 : volatiles.value());
         if (!(sum <= 1 + 1e-9)) {
             throw new Refusal(

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.NearName;
 
 /**
  * The ingredients known by name, and what a name as a person writes it may mean.

@@ -1,7 +1,7 @@
 package org.fizzhull.recipe;
 
 import java.util.List;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The liquid of a mix, split by what becomes of it: water wets, reacts and dries; other vapour (alcohol) dries faster; the
@@ -39,7 +39,7 @@ public record Liquid(
      * @param wet liquids and melted fats, kg
      * @param dryMass mass of the powders, kg, above 0
      */
-    static Liquid of(List<Part> wet, double dryMass) {
+    static Liquid of(List<Recipe.Part> wet, double dryMass) {
         double mass = 0;
         double volume = 0;
         double water = 0;
@@ -47,7 +47,7 @@ public record Liquid(
         double staying = 0;
         double isopropanol = 0;
         double tension = 0;
-        for (Part part : wet) {
+        for (Recipe.Part part : wet) {
             Ingredient liquid = part.ingredient();
             double v = part.mass() / liquid.value(Property.LIQUID_DENSITY);
             mass += part.mass();
@@ -85,7 +85,7 @@ public record Liquid(
      *
      * @param part a liquid of the recipe
      */
-    public static double staying(Part part) {
+    public static double staying(Recipe.Part part) {
         Ingredient liquid = part.ingredient();
         double leaving = liquid.value(Property.WATER_SHARE, 0) + liquid.value(Property.VOLATILE_SHARE, 0);
         return part.mass() * Math.max(0, 1 - leaving);

@@ -70,7 +70,7 @@ final class OwnCup {
      * @throws Refusal for a tapped cup or a volume without a loose cup, a cup beside a density in words, and weights that
      *     no powder has
      */
-    void read(Map<Property, Datum> values, @Nullable Ingredient known, OwnIngredient.Sources source) {
+    void read(Map<Property, Property.Datum> values, @Nullable Ingredient known, OwnIngredient.Sources source) {
         // a tapped cup, or a cup's volume, means nothing without the loose one
         String looseText = said.get(LOOSE);
         String tappedText = said.get(TAPPED);
@@ -149,12 +149,12 @@ final class OwnCup {
      * Refuses a cup that was misread: loose powder above 0.72 of the density of its grains, where equal spheres tap to 0.64,
      * or tapped powder above 0.9 of it (both assumed). Nothing is checked where the density of the grains is not known.
      */
-    private void checkSolid(Map<Property, Datum> values, @Nullable Ingredient known, String key) {
-        Datum solid = values.get(Property.TRUE_DENSITY);
+    private void checkSolid(Map<Property, Property.Datum> values, @Nullable Ingredient known, String key) {
+        Property.Datum solid = values.get(Property.TRUE_DENSITY);
         if (solid == null && known != null) {
             solid = known.datum(Property.TRUE_DENSITY).orElse(null);
         }
-        Datum cup = values.get(key.equals(LOOSE) ? Property.LOOSE_DENSITY : Property.TAPPED_DENSITY);
+        Property.Datum cup = values.get(key.equals(LOOSE) ? Property.LOOSE_DENSITY : Property.TAPPED_DENSITY);
         double most = (key.equals(LOOSE) ? 0.72 : 0.9);
         if (solid == null || cup == null || cup.value() < most * solid.value()) {
             return;
@@ -174,8 +174,8 @@ final class OwnCup {
 
     /** Stores a density, kg/m3, with a relative standard deviation of 3 % or {@code least}, whichever is larger. */
     private static void put(
-            Map<Property, Datum> values, Property property, double density, double least, Source source) {
-        values.put(property, new Datum(density, Math.max(SIGMA, least) * density, source));
+            Map<Property, Property.Datum> values, Property property, double density, double least, Source source) {
+        values.put(property, new Property.Datum(density, Math.max(SIGMA, least) * density, source));
     }
 
     /** For messages: a density in g/cm3 to three digits. */

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -82,7 +82,7 @@ final class OwnIngredient {
         String cup = places.getOrDefault(OwnCup.CUP, OWN);
         Sources sources = key ->
                 new Source("own", places.getOrDefault(key, key.equals(OwnCup.LOOSE) ? cup : OWN), Source.Seen.SEEN);
-        EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
+        EnumMap<Property, Property.Datum> values = new EnumMap<>(Property.class);
         // what is known of it already: a name of two meanings is asked back, unless the words alone are enough
         Lookup met = table.find(name);
         String like = all.get(LIKE);
@@ -168,14 +168,14 @@ final class OwnIngredient {
         } catch (Refusal refusal) {
             throw refusal.of(name + ", " + LIKE);
         }
-        EnumMap<Property, Datum> wider = new EnumMap<>(Property.class);
+        EnumMap<Property, Property.Datum> wider = new EnumMap<>(Property.class);
         for (Property property : new Property[] {
             Property.TRUE_DENSITY, Property.LOOSE_DENSITY, Property.TAPPED_DENSITY, Property.GRAIN_SIZE
         }) {
             other.datum(property)
                     .ifPresent(datum -> wider.put(
                             property,
-                            new Datum(
+                            new Property.Datum(
                                     datum.value(),
                                     Math.hypot(datum.sigma(), LIKE_SIGMA * datum.value()),
                                     new Source("own-like", "Taken from " + other.name(), Source.Seen.ASSUMED))));
@@ -245,11 +245,11 @@ final class OwnIngredient {
      * Fills in the tapped density of a powder with a loose one, and true density and grain size of one that nothing else
      * describes.
      */
-    private static void complete(EnumMap<Property, Datum> values, @Nullable Ingredient known, Role role) {
+    private static void complete(EnumMap<Property, Property.Datum> values, @Nullable Ingredient known, Role role) {
         if (!role.mayBeDry()) {
             return;
         }
-        Datum loose = values.get(Property.LOOSE_DENSITY);
+        Property.Datum loose = values.get(Property.LOOSE_DENSITY);
         if (loose != null && !values.containsKey(Property.TAPPED_DENSITY)) {
             // tapped from loose: by the ratio of what it is like, known to a tenth
             double ratio = known == null || !known.role().mayBeDry()
@@ -266,8 +266,8 @@ final class OwnIngredient {
     }
 
     /** A value with its standard deviation as a share of it. */
-    private static Datum datum(double value, double relative, Source source) {
-        return new Datum(value, Math.abs(value) * relative, source);
+    private static Property.Datum datum(double value, double relative, Source source) {
+        return new Property.Datum(value, Math.abs(value) * relative, source);
     }
 
     /** The value in SI; refuses one outside the range of {@link Property}, but for rounding. */

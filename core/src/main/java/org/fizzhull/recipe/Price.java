@@ -2,12 +2,12 @@ package org.fizzhull.recipe;
 
 import java.io.Serializable;
 import org.fizzhull.quantity.Amount;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What an ingredient costs, in whatever money the user counts in; no currency is known or converted.

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Measures;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.PrintableText;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -244,8 +244,8 @@ public final class RecipeBuilder {
             throw new Refusal(
                     "missing", "total", "", "a mass such as 500 g", "Amounts in parts need a total: total: 500 g.");
         }
-        List<Part> dry = new ArrayList<>();
-        List<Part> wet = new ArrayList<>();
+        List<Recipe.Part> dry = new ArrayList<>();
+        List<Recipe.Part> wet = new ArrayList<>();
         for (Line line : lines) {
             (line.dry ? dry : wet).add(line.part(parts > 0 ? total / parts : 0));
         }
@@ -389,8 +389,10 @@ public final class RecipeBuilder {
     private record Line(
             Ingredient ingredient, boolean dry, @Nullable Amount amount, double parts) {
         /** {@return the line as a mass; one part has {@code partMass} kg} */
-        Part part(double partMass) {
-            return amount == null ? new Part(ingredient, parts * partMass, 0) : Part.of(ingredient, amount);
+        Recipe.Part part(double partMass) {
+            return amount == null
+                    ? new Recipe.Part(ingredient, parts * partMass, 0)
+                    : Recipe.Part.of(ingredient, amount);
         }
     }
 }

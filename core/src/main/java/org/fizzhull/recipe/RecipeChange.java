@@ -89,9 +89,9 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
      */
     public Recipe applyTo(Recipe recipe, IngredientTable table) {
         Ingredient which = meant(recipe, table);
-        Part change = Part.of(which, amount);
-        List<Part> dry = new ArrayList<>();
-        List<Part> wet = new ArrayList<>();
+        Recipe.Part change = Recipe.Part.of(which, amount);
+        List<Recipe.Part> dry = new ArrayList<>();
+        List<Recipe.Part> wet = new ArrayList<>();
         boolean inDry = changed(recipe.dry(), dry, change);
         boolean inWet = changed(recipe.wet(), wet, change);
         if (!inDry && !inWet) {
@@ -112,9 +112,9 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
     }
 
     /** Copies lines, changing the one that has the ingredient; whether there was one. The spreads of a sum add as squares. */
-    private boolean changed(List<Part> from, List<Part> to, Part change) {
+    private boolean changed(List<Recipe.Part> from, List<Recipe.Part> to, Recipe.Part change) {
         boolean found = false;
-        for (Part part : from) {
+        for (Recipe.Part part : from) {
             if (!part.ingredient().name().equals(change.ingredient().name())) {
                 to.add(part);
                 continue;
@@ -135,7 +135,7 @@ public record RecipeChange(String ingredient, char sign, Amount amount) {
             }
             if (mass > NOTHING) {
                 double sigma = sign == '=' ? change.sigma() : Math.hypot(part.sigma(), change.sigma());
-                to.add(new Part(part.ingredient(), mass, sigma));
+                to.add(new Recipe.Part(part.ingredient(), mass, sigma));
             }
         }
         return found;

@@ -37,7 +37,7 @@ final class TableReader {
             sources.put(row[0], new Source(row[0], row[2], seen(row[1])));
         }
         // ingredient, property, value, standard deviation, unit, source key
-        Map<String, Map<Property, Datum>> values = new LinkedHashMap<>();
+        Map<String, Map<Property, Property.Datum>> values = new LinkedHashMap<>();
         for (String[] row : rows("values.tsv", 6)) {
             Property property = Property.named(row[1]);
             Source source = sources.get(row[5]);
@@ -45,7 +45,8 @@ final class TableReader {
                 throw new IllegalStateException("values.tsv: " + String.join(" | ", row));
             }
             double si = property.toSi();
-            Datum datum = new Datum(Double.parseDouble(row[2]) * si, Double.parseDouble(row[3]) * si, source);
+            Property.Datum datum =
+                    new Property.Datum(Double.parseDouble(row[2]) * si, Double.parseDouble(row[3]) * si, source);
             values.computeIfAbsent(row[0], name -> new EnumMap<>(Property.class))
                     .put(property, datum);
         }
@@ -53,7 +54,7 @@ final class TableReader {
         List<Ingredient> ingredients = new ArrayList<>();
         Map<String, String> assumptions = new LinkedHashMap<>();
         for (String[] row : rows("ingredients.tsv", 8)) {
-            Map<Property, Datum> known = values.get(row[0]);
+            Map<Property, Property.Datum> known = values.get(row[0]);
             if (known == null) {
                 throw new IllegalStateException("ingredients.tsv: no values for " + row[0]);
             }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -74,7 +73,7 @@ public interface Shape extends Serializable {
      * @param exposure which faces lose material: all of them, all but the face it rests on, or the outside of a hollow
      *     shape
      */
-    DepthProfile depthProfile(Exposure exposure);
+    DepthProfile depthProfile(DepthProfile.Exposure exposure);
 
     /**
      * {@return what is left at each depth of a piece that floats with the flat face of its nearest side up and dry, all
@@ -88,13 +87,13 @@ public interface Shape extends Serializable {
     default Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
         boolean upright = rest.prism() && Math.abs(rest.nearest().z()) == 1;
         if (hollow().isPresent()) {
-            return rest.rimUp() ? Optional.of(depthProfile(Exposure.ALL)) : Optional.empty();
+            return rest.rimUp() ? Optional.of(depthProfile(DepthProfile.Exposure.ALL)) : Optional.empty();
         }
         if (!(upright || rest.onItsBase())) {
             return Optional.empty();
         }
-        DepthProfile open = depthProfile(Exposure.TRAY);
-        double flat = depthProfile(Exposure.ALL).area(0) - open.area(0);
+        DepthProfile open = depthProfile(DepthProfile.Exposure.TRAY);
+        double flat = depthProfile(DepthProfile.Exposure.ALL).area(0) - open.area(0);
         return rest.keepsUp(flat) ? Optional.of(open) : Optional.empty();
     }
 
@@ -103,9 +102,9 @@ public interface Shape extends Serializable {
      * where it is hollow}
      */
     default double depthError() {
-        double every = depthProfile(Exposure.ALL).relativeError();
+        double every = depthProfile(DepthProfile.Exposure.ALL).relativeError();
         return hollow().isPresent()
-                ? Math.max(every, depthProfile(Exposure.OUTSIDE).relativeError())
+                ? Math.max(every, depthProfile(DepthProfile.Exposure.OUTSIDE).relativeError())
                 : every;
     }
 
@@ -160,8 +159,8 @@ public interface Shape extends Serializable {
      *
      * @param exposure which faces vapour leaves through
      */
-    default OptionalDouble diffusionTime(Exposure exposure) {
-        if (exposure == Exposure.OUTSIDE && hollow().isPresent()) {
+    default OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
+        if (exposure == DepthProfile.Exposure.OUTSIDE && hollow().isPresent()) {
             return OptionalDouble.empty();
         }
         Optional<Hull> hull = hull();

@@ -3,7 +3,7 @@ package org.fizzhull.uncertainty;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicLong;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * Runs independent tasks, on one thread or many; the library itself starts none. Whatever the workers, the answer is
@@ -160,5 +160,27 @@ public interface Workers {
          * @return whether to go on; false ends the run with a {@link CancellationException}
          */
         boolean goesOn(long draws);
+    }
+
+    /**
+     * Hears how far a long answer is, and may stop it. Called on the thread that asked, before each part and after the
+     * last.
+     *
+     * <p>Taken by {@link org.fizzhull.forecast.joint.JointPredictor}, part by part; to hear of single draws, watch the
+     * workers ({@link org.fizzhull.uncertainty.Workers#watched}).
+     */
+    @FunctionalInterface
+    interface Progress {
+        /** Lets everything run to its end. */
+        Progress SILENT = (done, all) -> true;
+
+        /**
+         * Called before each part and after the last.
+         *
+         * @param done parts that are finished
+         * @param all number of parts
+         * @return whether to go on; false ends the answer with a {@link java.util.concurrent.CancellationException}
+         */
+        boolean goesOn(int done, int all);
     }
 }

@@ -3,7 +3,7 @@ package org.fizzhull.voyage;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**

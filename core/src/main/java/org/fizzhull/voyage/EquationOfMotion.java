@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.numeric.EventIntegrator;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The differential equation of a piece in one way of being in the bath, for {@link FullVoyage}.
@@ -163,7 +163,7 @@ final class EquationOfMotion implements EventIntegrator.Equation {
 
     /** Rises through 0 where 1 % of the body is left. */
     double ended(double t, double[] y) {
-        return Outcome.END - y[VOLUME] / moment.stage.grid().volumeAt(0);
+        return Voyage.Outcome.END - y[VOLUME] / moment.stage.grid().volumeAt(0);
     }
 
     /** Rises through 0 where the wall of a hollow is eaten through. */

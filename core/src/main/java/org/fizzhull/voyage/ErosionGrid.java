@@ -2,7 +2,7 @@ package org.fizzhull.voyage;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * A depth profile at evenly spaced depths from 0 to where 1 % of the volume is left: the steps of the quick voyage, and
@@ -41,7 +41,7 @@ final class ErosionGrid {
     /** Between nodes, m. */
     final double step;
 
-    /** Depth at which a tenth of the volume is left, m: less is a crumb ({@link Outcome#CRUMB}). */
+    /** Depth at which a tenth of the volume is left, m: less is a crumb ({@link Voyage.Outcome#CRUMB}). */
     final double crumb;
 
     /** Depth at which nothing is left, m. */
@@ -55,8 +55,8 @@ final class ErosionGrid {
         Arrays.fill(volume, Double.NaN);
         deepest = profile.deepest();
         double whole = profile.volume(0);
-        step = depthOf(profile, Outcome.END * whole, deepest / 2) / cells;
-        crumb = depthOf(profile, Outcome.CRUMB * whole, deepest / 2);
+        step = depthOf(profile, Voyage.Outcome.END * whole, deepest / 2) / cells;
+        crumb = depthOf(profile, Voyage.Outcome.CRUMB * whole, deepest / 2);
     }
 
     /** A profile in so many steps, evaluated where a voyage asks for it; serves one thread. */

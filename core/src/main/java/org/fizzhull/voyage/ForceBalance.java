@@ -7,7 +7,7 @@ import org.fizzhull.fizz.Plume;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.fizz.WetSkin;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 
 /**
  * Vertical force balance of a fizzing piece in the bath, divided by g (kg; positive: it rises):
@@ -59,7 +59,7 @@ final class ForceBalance {
     /** Takes what a launch fixes; the computed volume of the body, m3. */
     void set(Launch launch, double volume) {
         double kelvin = launch.temperature();
-        Makeup makeup = launch.piece().makeup();
+        Piece.Makeup makeup = launch.piece().makeup();
         water.at(kelvin);
         fizz = launch.fizz().in(makeup.additives());
         plumeFactor = launch.voyage().plumeFactor();

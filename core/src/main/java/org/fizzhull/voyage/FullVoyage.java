@@ -7,10 +7,8 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
 
 /**
  * The voyage by its equation of motion, from the moment the piece is let go, half under water, until 1 % is left.
@@ -178,7 +176,7 @@ public final class FullVoyage {
                 course.turn(EquationOfMotion.Way.BOAT, 0, y);
                 y[EquationOfMotion.CENTRE] = course.set(0, y);
                 if (course.swamped(0, y) >= 0) {
-                    flood(VoyageEvent.Kind.SWAMPS);
+                    flood(Voyage.Event.Kind.SWAMPS);
                 }
             }
             for (int leg = 0; !over; leg++) {
@@ -197,7 +195,7 @@ public final class FullVoyage {
             List<EventIntegrator.Event> watched = new ArrayList<>(5);
             List<Runnable> then = new ArrayList<>(5);
             watch(watched, then);
-            double until = verdict.judged ? MOST_TIMES * dissolving : Outcome.AT_ONCE;
+            double until = verdict.judged ? MOST_TIMES * dissolving : Voyage.Outcome.AT_ONCE;
             EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, watched, log);
             time = stop.time();
             if (stop.event() >= 0) {
@@ -213,7 +211,7 @@ public final class FullVoyage {
         private void watch(List<EventIntegrator.Event> watched, List<Runnable> then) {
             add(watched, then, course::ended, this::end);
             if (course.moment.stage.hollow() > 0) {
-                add(watched, then, course::pierced, () -> flood(VoyageEvent.Kind.PIERCED));
+                add(watched, then, course::pierced, () -> flood(Voyage.Event.Kind.PIERCED));
             }
             switch (course.way) {
                 case FREE -> {
@@ -227,7 +225,7 @@ public final class FullVoyage {
                 }
                 case AFLOAT -> add(watched, then, course::sunk, this::letGo);
                 case BOTTOM -> add(watched, then, course::lifted, this::lift);
-                case BOAT -> add(watched, then, course::swamped, () -> flood(VoyageEvent.Kind.SWAMPS));
+                case BOAT -> add(watched, then, course::swamped, () -> flood(Voyage.Event.Kind.SWAMPS));
             }
         }
 
@@ -243,7 +241,7 @@ public final class FullVoyage {
 
         /** 1 % is left. */
         private void end() {
-            note(VoyageEvent.Kind.END);
+            note(Voyage.Event.Kind.END);
             verdict.judge();
             over = true;
         }
@@ -263,7 +261,7 @@ public final class FullVoyage {
         private void ground() {
             course.moment.bobbing = false;
             course.turn(EquationOfMotion.Way.BOTTOM, time, y);
-            note(VoyageEvent.Kind.BOTTOM);
+            note(Voyage.Event.Kind.BOTTOM);
             if (verdict.afloat) {
                 verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
             }
@@ -274,7 +272,7 @@ public final class FullVoyage {
             y[EquationOfMotion.CENTRE] = course.set(time, y);
             y[EquationOfMotion.SPEED] = 0;
             course.turn(EquationOfMotion.Way.FREE, time, y);
-            note(VoyageEvent.Kind.LIFT_OFF);
+            note(Voyage.Event.Kind.LIFT_OFF);
             if (course.under(y) < 0) {
                 surface();
             }
@@ -287,7 +285,7 @@ public final class FullVoyage {
             }
             course.turn(EquationOfMotion.Way.AFLOAT, time, y);
             y[EquationOfMotion.SPEED] = 0;
-            note(VoyageEvent.Kind.SETTLES);
+            note(Voyage.Event.Kind.SETTLES);
         }
 
         /**
@@ -307,7 +305,7 @@ public final class FullVoyage {
         /** Its top comes out of the water. */
         private void surface() {
             course.moment.bobbing = true;
-            note(VoyageEvent.Kind.SURFACES);
+            note(Voyage.Event.Kind.SURFACES);
             verdict.comesUp(
                     time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volumeAt(0));
         }
@@ -315,11 +313,11 @@ public final class FullVoyage {
         /** Its top goes under by more than a bob. */
         private void sink() {
             verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
-            note(VoyageEvent.Kind.SINKS);
+            note(Voyage.Event.Kind.SINKS);
         }
 
         /** The hollow fills: from here on every face is wet. */
-        private void flood(VoyageEvent.Kind kind) {
+        private void flood(Voyage.Event.Kind kind) {
             note(kind);
             VoyageState moment = course.moment;
             boolean boat = course.way == EquationOfMotion.Way.BOAT;
@@ -333,7 +331,7 @@ public final class FullVoyage {
         }
 
         /** Notes an event at the present time, with a row of the series. */
-        private void note(VoyageEvent.Kind kind) {
+        private void note(Voyage.Event.Kind kind) {
             log.note(kind, time, y);
         }
     }

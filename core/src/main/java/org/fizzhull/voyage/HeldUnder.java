@@ -2,7 +2,7 @@ package org.fizzhull.voyage;
 
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What a tared scale shows under a bowl of bath-warm water while a piece is held wholly under by a hoop that does not

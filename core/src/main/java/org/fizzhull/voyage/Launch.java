@@ -3,7 +3,7 @@ package org.fizzhull.voyage;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * One piece as it truly goes into the water, with the uncertain parameters by which it fares there: a draw of a

@@ -1,13 +1,13 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * What is to be said of a voyage, from the times at which the piece comes up and goes down: one set of rules for the
  * quick voyage and the full one.
  *
  * <ol>
- *   <li>20 s after the drop ({@link Outcome#AT_ONCE}) it is judged: at the surface then means that it floats at once.
+ *   <li>20 s after the drop ({@link Voyage.Outcome#AT_ONCE}) it is judged: at the surface then means that it floats at once.
  *   <li>One that did not, and comes up later with a tenth of its body left or more, rises later; its first such time is
  *       the rise time. A smaller rest that comes up is a crumb: only {@link #upTime} tells of it.
  *   <li>One that floated at once and goes under again sinks later; it floats to the end where that happens to a crumb
@@ -20,7 +20,7 @@ import org.fizzhull.voyage.result.Outcome;
  */
 final class OutcomeTracker {
     /** The outcome so far; of meaning once {@link #judged}. */
-    Outcome outcome = Outcome.STAYS_DOWN;
+    Voyage.Outcome outcome = Voyage.Outcome.STAYS_DOWN;
 
     /** Whether a piece that floated at once went under before the end. */
     boolean sinksLater;
@@ -68,8 +68,8 @@ final class OutcomeTracker {
         return switch (asked) {
             case ALL -> false;
             case AT_ONCE -> judged;
-            case RISE -> judged && (outcome != Outcome.STAYS_DOWN || upTime > 0);
-            case TO_THE_END -> judged && (outcome != Outcome.FLOATS_AT_ONCE || sinksEarly || left < crumb);
+            case RISE -> judged && (outcome != Voyage.Outcome.STAYS_DOWN || upTime > 0);
+            case TO_THE_END -> judged && (outcome != Voyage.Outcome.FLOATS_AT_ONCE || sinksEarly || left < crumb);
         };
     }
 
@@ -85,7 +85,7 @@ final class OutcomeTracker {
 
     /** Whether it floated at once and stayed up until it was a crumb. */
     boolean floatsToTheEnd() {
-        return outcome == Outcome.FLOATS_AT_ONCE && !sinksEarly;
+        return outcome == Voyage.Outcome.FLOATS_AT_ONCE && !sinksEarly;
     }
 
     /**
@@ -95,9 +95,9 @@ final class OutcomeTracker {
      * @param volume whole body volume in the table of the depth profile, m3
      */
     void start(boolean atTheSurface, double volume) {
-        crumb = Outcome.CRUMB * volume;
+        crumb = Voyage.Outcome.CRUMB * volume;
         sinksEarly = false;
-        outcome = Outcome.STAYS_DOWN;
+        outcome = Voyage.Outcome.STAYS_DOWN;
         sinksLater = false;
         riseTime = Double.NaN;
         upTime = Double.NaN;
@@ -109,11 +109,11 @@ final class OutcomeTracker {
     void comesUp(double time, double left) {
         pass(time);
         afloat = true;
-        if (judged && outcome == Outcome.STAYS_DOWN && !(upTime > 0)) {
+        if (judged && outcome == Voyage.Outcome.STAYS_DOWN && !(upTime > 0)) {
             upTime = time;
         }
-        if (judged && outcome == Outcome.STAYS_DOWN && left >= Outcome.CRUMB) {
-            outcome = Outcome.RISES_LATER;
+        if (judged && outcome == Voyage.Outcome.STAYS_DOWN && left >= Voyage.Outcome.CRUMB) {
+            outcome = Voyage.Outcome.RISES_LATER;
             riseTime = time;
         }
     }
@@ -122,14 +122,14 @@ final class OutcomeTracker {
     void goesDown(double time, double left) {
         pass(time);
         afloat = false;
-        boolean floated = outcome == Outcome.FLOATS_AT_ONCE;
+        boolean floated = outcome == Voyage.Outcome.FLOATS_AT_ONCE;
         sinksLater |= floated;
         sinksEarly |= floated && left >= crumb;
     }
 
     /** The clock reaches a time, s. */
     void pass(double time) {
-        if (!judged && time > Outcome.AT_ONCE) {
+        if (!judged && time > Voyage.Outcome.AT_ONCE) {
             judge();
         }
     }
@@ -138,7 +138,7 @@ final class OutcomeTracker {
     void judge() {
         if (!judged) {
             judged = true;
-            outcome = afloat ? Outcome.FLOATS_AT_ONCE : Outcome.STAYS_DOWN;
+            outcome = afloat ? Voyage.Outcome.FLOATS_AT_ONCE : Voyage.Outcome.STAYS_DOWN;
         }
     }
 }

@@ -1,8 +1,8 @@
 package org.fizzhull.voyage;
 
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The voyage without motion, for many draws: the sign of the balance on 200 depths as a rule, roots found between them,
@@ -104,7 +104,7 @@ public final class QuickVoyage {
     public boolean floatsAtOnce(Launch launch) {
         verdict.asked(OutcomeTracker.Asked.AT_ONCE);
         start(launch);
-        return verdict.outcome == Outcome.FLOATS_AT_ONCE;
+        return verdict.outcome == Voyage.Outcome.FLOATS_AT_ONCE;
     }
 
     /**
@@ -144,11 +144,11 @@ public final class QuickVoyage {
     public double spareInTime(Launch launch) {
         piece.launch(launch);
         piece.enter(form.flooded);
-        double moment = Outcome.AT_ONCE;
+        double moment = Voyage.Outcome.AT_ONCE;
         double spare = onBottom(moment);
         for (int pass = 0; pass < MOMENT_PASSES; pass++) {
             double growth = (spare - onBottom(moment * (1 - EARLIER))) / (moment * EARLIER);
-            moment = growth > 0 ? Outcome.AT_ONCE - piece.lag(piece.stepsIn(moment), growth) : 0;
+            moment = growth > 0 ? Voyage.Outcome.AT_ONCE - piece.lag(piece.stepsIn(moment), growth) : 0;
             if (!(moment > 0)) {
                 return 0;
             }
@@ -183,7 +183,7 @@ public final class QuickVoyage {
         if (form.airy.isPresent()) {
             Stage stage = form.airy.get();
             double left = form.release == Release.PLACED ? placed(stage) : under(stage);
-            if (!(left > Outcome.END * form.flooded.grid().volumeAt(0))) {
+            if (!(left > Voyage.Outcome.END * form.flooded.grid().volumeAt(0))) {
                 return;
             }
             depth = form.flooded.grid().depthOf(left);
@@ -354,7 +354,7 @@ public final class QuickVoyage {
     }
 
     /** {@return what became of the piece} */
-    public Outcome outcome() {
+    public Voyage.Outcome outcome() {
         return verdict.outcome;
     }
 

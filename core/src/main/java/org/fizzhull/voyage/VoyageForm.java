@@ -2,7 +2,6 @@ package org.fizzhull.voyage;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -10,7 +9,7 @@ import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.hydrostatics.Immersion;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 
@@ -61,7 +60,7 @@ public final class VoyageForm {
 
     private VoyageForm(Shape shape, RestingAttitude rest, Release release, int depths, boolean once) {
         Extents box = shape.extents();
-        DepthProfile everyFace = shape.depthProfile(Exposure.ALL);
+        DepthProfile everyFace = shape.depthProfile(DepthProfile.Exposure.ALL);
         Optional<Hollow> hollow = shape.hollow();
         boolean holdsAir = hollow.isPresent() && release != Release.DROPPED;
         double planArea = holdsAir ? shape.planArea() : rest.planArea();
@@ -151,7 +150,7 @@ public final class VoyageForm {
         Hull closed = hollow.closed();
         double outside = closed.wettedArea(0, 0, 1, hollow.rimHeight() * (1 - 1e-9));
         Immersion immersion = tables(closed, Vec3.UP, outside, once);
-        DepthProfile profile = shape.depthProfile(Exposure.OUTSIDE);
+        DepthProfile profile = shape.depthProfile(DepthProfile.Exposure.OUTSIDE);
         ErosionGrid grid = grid(profile, depths, once);
         return new Stage(
                 profile,

@@ -6,8 +6,6 @@ import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.numeric.EventIntegrator;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
-import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * What a {@link FullVoyage} writes down on its way: events, rows of the series, the largest rate of gas. A row falls
@@ -32,8 +30,8 @@ final class VoyageLog implements EventIntegrator.Sampler {
     /** Scratch: rate of change of the state, per second. */
     private final double[] rate = new double[EquationOfMotion.SIZE];
     /** What has happened, in order. */
-    private final List<VoyageEvent> events = new ArrayList<>();
-    /** Rows of the series in the order of the components of {@link VoyageSeries}, SI. */
+    private final List<Voyage.Event> events = new ArrayList<>();
+    /** Rows of the series in the order of the components of {@link Voyage.Series}, SI. */
     private final List<double[]> rows = new ArrayList<>();
     /** When the next row of the series is due, s. */
     private double next;
@@ -47,13 +45,13 @@ final class VoyageLog implements EventIntegrator.Sampler {
     }
 
     /** What has happened so far, in order. */
-    List<VoyageEvent> events() {
+    List<Voyage.Event> events() {
         return events;
     }
 
     /** Notes an event at a time (s) and state, with a row of the series. */
-    void note(VoyageEvent.Kind kind, double time, double[] state) {
-        events.add(new VoyageEvent(kind, time));
+    void note(Voyage.Event.Kind kind, double time, double[] state) {
+        events.add(new Voyage.Event(kind, time));
         row(time, state);
     }
 
@@ -68,7 +66,7 @@ final class VoyageLog implements EventIntegrator.Sampler {
         next = Math.max(time + STEP, time * GROWTH);
     }
 
-    /** Adds a row: the order of the numbers is that of {@link VoyageSeries}. */
+    /** Adds a row: the order of the numbers is that of {@link Voyage.Series}. */
     private void row(double time, double[] state) {
         double centre = course.rated(time, state, rate);
         VoyageState moment = course.moment;
@@ -98,7 +96,7 @@ final class VoyageLog implements EventIntegrator.Sampler {
                 temperature,
                 peak,
                 events,
-                VoyageSeries.of(rows),
+                Voyage.Series.of(rows),
                 notices());
     }
 

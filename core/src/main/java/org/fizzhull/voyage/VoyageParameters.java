@@ -1,7 +1,7 @@
 package org.fizzhull.voyage;
 
 import java.io.Serializable;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The uncertain parameters of a piece in the bath, beside those of fizzing ({@link org.fizzhull.fizz.FizzParameters}).

@@ -11,9 +11,8 @@ import java.util.Optional;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
@@ -52,7 +51,7 @@ class ChainTest {
     @Test
     void isTheForecastWithoutDraws() {
         DriedPiece dried = dried();
-        FilledMould making = new FilledMould(LEMON, grams(137), Optional.empty(), RACK.plan(BALL));
+        Moulded.Filled making = new Moulded.Filled(LEMON, grams(137), Optional.empty(), RACK.plan(BALL));
         Question asked = Question.of(BALL, making).in(BATH);
         assertThat(dried.question().in(BATH)).isEqualTo(asked);
         assertThat(dried.piece())
@@ -122,7 +121,8 @@ class ChainTest {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
         DriedPiece piece = new Mix(LEMON).fill(bowl, grams(150)).dry(RACK);
         assertThat(piece.voyage(BATH).floatsToTheEnd()).isTrue();
-        assertThat(piece.voyage(BATH, IntoBath.DROPPED).floatsToTheEnd()).isFalse();
+        assertThat(piece.voyage(BATH, Question.IntoBath.DROPPED).floatsToTheEnd())
+                .isFalse();
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -112,11 +111,11 @@ class ShippedValuesTest {
         same(ChainTest.LEMON);
         same(Question.of(
                 BALL,
-                new FilledMould(
+                new Moulded.Filled(
                         ChainTest.LEMON, grams(137), Optional.of(Priors.normal(0, grams(3))), conditions.plan(BALL))));
         same(Question.of(
                 BALL,
-                new PressedMould(
+                new Moulded.Pressed(
                         ChainTest.LEMON, 30e3, 1.6, MouldDimensions.Filling.usual(BALL), conditions.plan(BALL))));
         same(Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(3))));
     }

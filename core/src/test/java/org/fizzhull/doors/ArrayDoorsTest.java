@@ -10,7 +10,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Rim;
+import org.fizzhull.geometry.Hollow;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.IngredientTable;
@@ -49,7 +49,7 @@ class ArrayDoorsTest {
                                 () -> new DepthProfile(new double[] {0, 0.5, 1}, new double[] {1, bad, 0}, FALLING, 1),
                                 () -> DepthProfile.falling(
                                         new double[] {0, 0.5, 1}, new double[] {1, bad, 0}, FALLING, 1),
-                                () -> new Rim.Corners(new double[] {0, 0, 1, 0, bad, 1}))
+                                () -> new Hollow.Rim.Corners(new double[] {0, 0, 1, 0, bad, 1}))
                         .map(door -> Arguments.of(door)));
     }
 
@@ -79,7 +79,7 @@ class ArrayDoorsTest {
                         "TriangleMesh moved",
                         "Recipe shifted",
                         // of draws alone: an answer's own columns, and what a prior of the caller is asked with
-                        "DryLogFit deviation",
+                        "Fit deviation",
                         "Prior quantile")));
     }
 }

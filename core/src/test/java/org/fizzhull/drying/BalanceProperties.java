@@ -10,7 +10,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.fizzhull.drying.mix.DryingParameters;
-import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.place.Wrap;
@@ -44,10 +43,10 @@ class BalanceProperties {
                         .stored());
         var course = Drying.run(mix, phases, DryingParameters.standard(), new Resolution(cells, 1, 5e-3));
         assertThat(course.balanceError()).isLessThan(1e-9);
-        DryState start = course.at(0);
+        DryingCourse.State start = course.at(0);
         double extent = 0;
         for (int i = 0; i < course.steps(); i++) {
-            DryState now = course.at(course.time(i));
+            DryingCourse.State now = course.at(course.time(i));
             // fizz only falls, and no course gives water back that was not there or made
             assertThat(now.extent()).isGreaterThanOrEqualTo(extent - 1e-9);
             assertThat(now.water()).isGreaterThanOrEqualTo(0);
@@ -56,7 +55,7 @@ class BalanceProperties {
             assertThat(now.bound()).isBetween(-0.02 * most - 1e-12, 1.02 * most + 1e-12);
             extent = now.extent();
         }
-        DryState end = course.last();
+        DryingCourse.State end = course.last();
         double made = 0.018015 * 2 / 3 * (end.extent() - start.extent()) * course.dryMass();
         double lost = start.water() + made - end.water();
         double carbon = 0.044009 * end.extent() * course.dryMass();
@@ -72,11 +71,11 @@ class BalanceProperties {
             @ForAll @IntRange(min = 1, max = 200) int pieces,
             @ForAll @DoubleRange(min = 0.5, max = 40) @Scale(6) double volume) {
         var mix = Mixes.starch(0.02, 0.1);
-        var room = new ClosedRoom(volume, 0, 0, 0.5, pieces);
+        var room = new DryingPhase.ClosedRoom(volume, 0, 0, 0.5, pieces);
         var phase = DryingPhase.open(Mixes.BALL, Mixes.room(humidity), 3000 * Mixes.DAY)
                 .in(room);
         var course = Drying.run(mix, List.of(phase), Mixes.inert(), Resolution.COARSE);
-        DryState end = course.last();
+        DryingCourse.State end = course.last();
         double given = pieces * (course.at(0).water() - end.water());
         double held = volume * Mixes.room(0.5).saturationDensity() * (end.roomHumidity() - humidity);
         assertThat(given).isCloseTo(held, within(1e-9 * pieces * course.at(0).water()));

@@ -82,7 +82,7 @@ class CourseTest {
         var mix = Mixes.starch(0.02, 0.12);
         var course = Drying.run(mix, List.of(Mixes.open(0.4, 200)), STANDARD, Resolution.FINE);
         var table = new WaterActivity(mix.sorbents(), mix.rhoDry(), 0.72);
-        DryState end = course.last();
+        DryingCourse.State end = course.last();
         assertThat(end.waterOfDry()).isCloseTo(table.contentAt(0.4) / mix.rhoDry(), within(1e-8));
         double made = 0.018015 * (2.0 / 3) * end.extent() * course.dryMass();
         double before = table.contentAt(0.5) / mix.rhoDry() * course.dryMass() + 0.02 * course.dryMass();
@@ -286,8 +286,8 @@ class CourseTest {
     @Test
     void aWeightTellsTheWaterLeft() {
         var course = Drying.run(Mixes.starch(0.03, 0.1), List.of(Mixes.open(0.4, 9)), STANDARD, Resolution.FINE);
-        DryState half = course.at(0.7 * Mixes.DAY);
-        DryState found = course.whenWeighing(half.mass()).orElseThrow();
+        DryingCourse.State half = course.at(0.7 * Mixes.DAY);
+        DryingCourse.State found = course.whenWeighing(half.mass()).orElseThrow();
         assertThat(found.water()).isCloseTo(half.water(), within(1e-9));
         assertThat(found.time()).isCloseTo(half.time(), within(1.0));
         assertThat(course.whenWeighing(course.at(0).mass() + 1e-6)).isEmpty();
@@ -320,7 +320,7 @@ class CourseTest {
     @Test
     void gasCapacityIsPerKilogramOfThePieceNow() {
         var course = Drying.run(Mixes.starch(0.03, 0.1), List.of(Mixes.open(0.5, 9)), STANDARD, Resolution.COARSE);
-        DryState end = course.last();
+        DryingCourse.State end = course.last();
         assertThat(end.gasCapacity() * end.mass()).isCloseTo(end.fizzLeft() * 4.6 * course.dryMass(), within(1e-12));
     }
 

@@ -6,12 +6,11 @@ import java.util.List;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.mix.SorptionMixture;
-import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.kind.Sphere;
@@ -26,8 +25,8 @@ class ExhaustionTest {
     @Test
     void dampAirFillsNoMoreThanThePores() {
         var input = DryingInput.plain(900, 0.4, 0.03, SorptionMixture.none(), 5.2);
-        var opening = Opening.of(Sphere.ofDiameter(0.065), Exposure.ALL);
-        var room = new ClosedRoom(25, 0.5 / 3600, 0.3 / 86400, 0.5, 1);
+        var opening = Opening.of(Sphere.ofDiameter(0.065), DepthProfile.Exposure.ALL);
+        var room = new DryingPhase.ClosedRoom(25, 0.5 / 3600, 0.3 / 86400, 0.5, 1);
         var phase = DryingPhase.open(opening, RoomAir.of(Units.celsius(45), 0.99), 3000 * 86400.0)
                 .in(room);
         var course = Drying.run(input, List.of(phase), DryingParameters.standard(), Resolution.COARSE);
@@ -40,7 +39,7 @@ class ExhaustionTest {
     @Test
     void noMoreGoesOffThanThereIs() {
         var input = DryingInput.plain(900, 0.4, 0.03, SorptionMixture.none(), 5.2);
-        var opening = Opening.of(Sphere.ofDiameter(0.065), Exposure.ALL);
+        var opening = Opening.of(Sphere.ofDiameter(0.065), DepthProfile.Exposure.ALL);
         for (double rate : new double[] {6e-5, 1e-3, 5e-3}) {
             for (double humidity : new double[] {0.70, 0.75, 0.85}) {
                 var phase = DryingPhase.open(opening, RoomAir.of(Units.celsius(25), humidity), 60 * 86400.0)

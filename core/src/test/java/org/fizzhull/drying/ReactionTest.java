@@ -56,7 +56,7 @@ class ReactionTest {
         double most = 4.6;
         double e = Math.exp((m + w / most) * rate * days * 86400);
         double exact = (e - 1) / (m / w + e / most);
-        DryState end = sealed(wetStart(0, rate, 1, hydrate), days).last();
+        DryingCourse.State end = sealed(wetStart(0, rate, 1, hydrate), days).last();
         assertThat(end.extent()).isCloseTo(exact, withinPercentage(0.1));
         assertThat(end.fizzLeft()).isCloseTo(1 - exact / most, within(1e-3));
     }
@@ -93,7 +93,8 @@ class ReactionTest {
     @CsvSource({"0.01, 1.3", "0.02, 2.7", "0.03, 4.0", "0.05, 6.7"})
     void promptLoss(double water, double percent) {
         var mix = DryingInput.plain(1100, 0.4, water, SorptionMixture.none(), 5.2050);
-        DryState start = Drying.run(mix, List.of(Mixes.open(0.5, 1)), DryingParameters.standard(), Resolution.COARSE)
+        DryingCourse.State start = Drying.run(
+                        mix, List.of(Mixes.open(0.5, 1)), DryingParameters.standard(), Resolution.COARSE)
                 .at(0);
         assertThat(100 * (1 - start.fizzLeft())).isCloseTo(percent, within(0.06));
     }
@@ -102,7 +103,8 @@ class ReactionTest {
     @Test
     void aPasteLosesAllItsFizzAndNoMore() {
         var mix = DryingInput.plain(1100, 0.6, 0.3, SorptionMixture.none(), 1.5);
-        DryState end = Drying.run(mix, List.of(Mixes.open(0.5, 1)), DryingParameters.standard(), Resolution.COARSE)
+        DryingCourse.State end = Drying.run(
+                        mix, List.of(Mixes.open(0.5, 1)), DryingParameters.standard(), Resolution.COARSE)
                 .last();
         assertThat(end.fizzLeft()).isCloseTo(0, within(1e-12));
     }
@@ -161,9 +163,11 @@ class ReactionTest {
      */
     @Test
     void swelling() {
-        assertThat(Swelling.growth(0.14, 1100, 0.05, 298.15, 1)).isCloseTo(0.003 * 0.14 * 0.02447 * 1100, within(1e-5));
-        assertThat(Swelling.growth(0.14, 1100, 0.9, 298.15, 1)).isCloseTo(0.05 * 0.14 * 0.02447 * 1100, within(1e-4));
-        assertThat(Swelling.of(0.011)).isEqualTo(Swelling.NONE);
-        assertThat(Swelling.of(0.18)).isEqualTo(Swelling.PUFFS);
+        assertThat(DryingCourse.Swelling.growth(0.14, 1100, 0.05, 298.15, 1))
+                .isCloseTo(0.003 * 0.14 * 0.02447 * 1100, within(1e-5));
+        assertThat(DryingCourse.Swelling.growth(0.14, 1100, 0.9, 298.15, 1))
+                .isCloseTo(0.05 * 0.14 * 0.02447 * 1100, within(1e-4));
+        assertThat(DryingCourse.Swelling.of(0.011)).isEqualTo(DryingCourse.Swelling.NONE);
+        assertThat(DryingCourse.Swelling.of(0.18)).isEqualTo(DryingCourse.Swelling.PUFFS);
     }
 }

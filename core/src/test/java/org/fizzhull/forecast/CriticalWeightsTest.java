@@ -10,19 +10,16 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
@@ -62,7 +59,7 @@ class CriticalWeightsTest {
     @ParameterizedTest
     @CsvSource({"138, 2, 0.852", "142, 1, 0.665", "146, 3, 0.158"})
     void nineOfTenOfABatchOfBalls(double mass, double hand, double expected) {
-        BatchShare share = PREDICTOR
+        CriticalWeights.BatchShare share = PREDICTOR
                 .with(OTHER_SCALE)
                 .critical(Question.weighed(BALL, grams(mass)).spread(Priors.normal(0, grams(hand))))
                 .batch();
@@ -86,7 +83,7 @@ class CriticalWeightsTest {
     @Test
     void nineOfTenOfABatchOfDomes() {
         Shape dome = ShapeText.read("dome(diameter=80 mm)");
-        BatchShare share = PREDICTOR
+        CriticalWeights.BatchShare share = PREDICTOR
                 .with(OTHER_SCALE)
                 .critical(Question.weighed(dome, grams(129)).spread(Priors.normal(0, grams(4))))
                 .batch();
@@ -116,7 +113,10 @@ class CriticalWeightsTest {
 
     private static boolean floats(Shape shape, Bath bath, double mass) {
         Launch launch = Launch.of(
-                new Piece(shape, mass, Makeup.usual()), bath, FizzParameters.standard(), VoyageParameters.standard());
+                new Piece(shape, mass, Piece.Makeup.usual()),
+                bath,
+                FizzParameters.standard(),
+                VoyageParameters.standard());
         return FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
                 .run(launch)
                 .floatsToTheEnd();
@@ -202,10 +202,10 @@ class CriticalWeightsTest {
     void aFillIsAimedAtDamp() {
         DryingPlan plan = DryingPlan.none();
         Forecast damp = FEW.forecast(Question.of(
-                BALL, new FilledMould(blend(), grams(140), Optional.of(Priors.normal(0, grams(2))), plan)));
+                BALL, new Moulded.Filled(blend(), grams(140), Optional.of(Priors.normal(0, grams(2))), plan)));
         double aim = damp.aim().orElseThrow().aimFor();
         assertThat(FEW.forecast(Question.of(
-                                BALL, new FilledMould(blend(), aim, Optional.of(Priors.normal(0, grams(2))), plan)))
+                                BALL, new Moulded.Filled(blend(), aim, Optional.of(Priors.normal(0, grams(2))), plan)))
                         .probability()
                         .orElseThrow()
                         .floatsToTheEnd())
@@ -215,10 +215,10 @@ class CriticalWeightsTest {
     /** The pieces of one hand's presses scatter: the batch is neither whole nor none for the whole of the unknown. */
     @Test
     void aPressScattersItsPieces() {
-        PressedMould pressed =
-                new PressedMould(blend(), 30e3, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
+        Moulded.Pressed pressed =
+                new Moulded.Pressed(blend(), 30e3, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
         Forecast forecast = FEW.forecast(Question.of(BALL, pressed));
-        BatchShare share = forecast.share().orElseThrow();
+        CriticalWeights.BatchShare share = forecast.share().orElseThrow();
         assertThat(share.mean()).isBetween(share.share().low(), share.share().high());
         assertThat(forecast.aim()).isEmpty();
         assertThat(forecast.next().orElseThrow().kind()).isEqualTo(MeasureNext.Kind.WEIGH_PRESSED);

@@ -10,7 +10,6 @@ import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Block;
@@ -61,7 +60,7 @@ class DepthErrorForecastTest {
     }
 
     private static MeshShape told(double error) {
-        DepthProfile all = with(BLOCK.depthProfile(Exposure.ALL), error);
+        DepthProfile all = with(BLOCK.depthProfile(DepthProfile.Exposure.ALL), error);
         return MeshShape.of("a.stl", "mm", ShapeMeshes.of(BLOCK, 4), exposure -> all);
     }
 

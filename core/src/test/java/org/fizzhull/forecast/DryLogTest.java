@@ -8,14 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.model.ReadyTimes;
@@ -23,7 +21,6 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
@@ -47,7 +44,7 @@ class DryLogTest {
             .wet("water", "8 g")
             .wet("sweet almond oil", "10 g")
             .build());
-    private static final Making MAKING = new FilledMould(
+    private static final Making MAKING = new Moulded.Filled(
             BLEND,
             0.146,
             Optional.empty(),
@@ -161,7 +158,7 @@ class DryLogTest {
     @Test
     void deviationIsTheSumOfSquaresAroundTheMean() {
         DryLog.Series piece = new DryLog.Series("", List.of(0.0, 1.0, 2.0), List.of(0.1, 0.1, 0.1), 0.001);
-        assertThat(DryLogFit.deviation(piece, new double[] {0.001, 0.002, 0.003}))
+        assertThat(DryLog.Fit.deviation(piece, new double[] {0.001, 0.002, 0.003}))
                 .isCloseTo(2, within(1e-9));
     }
 
@@ -183,7 +180,7 @@ class DryLogTest {
         var makeup = forecast.course().piece(BALL, 3 * DAY).makeup();
         assertThat(makeup.additives().oil()).isCloseTo(10.0 / 510, within(1e-9));
         assertThat(makeup.additives().starch()).isCloseTo(60.0 / 510, within(1e-9));
-        DryState state = forecast.course().at(3 * DAY);
+        DryingCourse.State state = forecast.course().at(3 * DAY);
         assertThat(makeup.fizzLeft()).isEqualTo(state.fizzLeft()).isBetween(0.5, 1.0);
     }
 }

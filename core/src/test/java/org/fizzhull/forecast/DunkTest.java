@@ -26,7 +26,6 @@ import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -60,7 +59,7 @@ class DunkTest {
         HeldUnder bowl = new HeldUnder(VoyageForm.of(BALL, Release.DROPPED), bath);
         double displaced = bath.density() * 4 / 3 * Math.PI * Math.pow(millimetres(32.5), 3);
         for (double mass : new double[] {120, 142, 170}) {
-            Piece piece = new Piece(BALL, grams(mass), new Makeup(2000, 5));
+            Piece piece = new Piece(BALL, grams(mass), new Piece.Makeup(2000, 5));
             Launch launch = Launch.of(piece, bath, slow, new VoyageParameters(0, 0));
             // a tenth of a gram: at the slowest speed that is believed some of it still goes
             assertThat(bowl.reading(launch, SECONDS, true)).isCloseTo(displaced, within(grams(0.2)));

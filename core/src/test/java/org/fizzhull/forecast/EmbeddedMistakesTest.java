@@ -11,12 +11,10 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -55,7 +53,7 @@ class EmbeddedMistakesTest {
 
     @Test
     void aMassThatIsNoNumberIsReadAsOne() {
-        assertThatThrownBy(() -> new Piece(BALL, Double.NaN, Makeup.usual()))
+        assertThatThrownBy(() -> new Piece(BALL, Double.NaN, Piece.Makeup.usual()))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("NaN g");
     }
@@ -108,7 +106,7 @@ class EmbeddedMistakesTest {
         }
 
         @Override
-        public DepthProfile depthProfile(Exposure exposure) {
+        public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
             return BALL.depthProfile(exposure);
         }
 

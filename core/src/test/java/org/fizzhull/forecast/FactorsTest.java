@@ -15,12 +15,12 @@ import java.util.Set;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.draw.Draw;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -42,7 +42,7 @@ class FactorsTest {
 
     private static final Question OF_EVERYTHING = Question.of(
             Sphere.ofDiameter(millimetres(65)),
-            new Weighed(
+            new Making.Weighed(
                     grams(138),
                     Optional.of(Priors.normal(0, grams(4))),
                     Optional.of(Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.US_LEGAL)
@@ -57,7 +57,7 @@ class FactorsTest {
     void mediansGiveTheStandardParameters() {
         Factors asked = Factors.standard().asked(BATCH);
         Draw draw = Draw.of(asked.rows(), asked.medians());
-        assertThat(draw.makeup()).isEqualTo(Makeup.usual());
+        assertThat(draw.makeup()).isEqualTo(Piece.Makeup.usual());
         assertThat(draw.fizz()).isEqualTo(FizzParameters.standard());
         assertThat(draw.voyage().plumeFactor())
                 .isCloseTo(VoyageParameters.standard().plumeFactor(), within(1e-15));

@@ -15,11 +15,9 @@ import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatCheck;
-import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -60,7 +58,7 @@ class FloatCheckTest {
         for (double density : new double[] {900, 990, 1020, 1040, 1100}) {
             double mass = density * shape.volume() + shape.insetMass();
             Forecast forecast = CENTRAL.forecast(Question.weighed(shape, mass));
-            Floats floats = check.floats(mass);
+            FloatCheck.Floats floats = check.floats(mass);
             assertThat(floats).as("%s at %s kg/m3", text, density).isEqualTo(PREDICTOR.floats(shape, mass));
             assertThat(floats.mass()).isEqualTo(mass);
             assertThat(floats.spareAtDrop()).isEqualTo(forecast.spareAtDrop().median());
@@ -97,7 +95,7 @@ class FloatCheckTest {
                     .isEqualTo(PREDICTOR.check(asked).floats());
         }
         assertThat(PREDICTOR
-                        .check(Question.weighed(bowl, grams(150)).into(IntoBath.DROPPED))
+                        .check(Question.weighed(bowl, grams(150)).into(Question.IntoBath.DROPPED))
                         .heaviest())
                 .isLessThan(check.heaviest());
     }
@@ -107,7 +105,7 @@ class FloatCheckTest {
     void knowsWhatWasMeasured() {
         Observations seen = Observations.none().rose(TimedPiece.rose(95).weighing(grams(150)));
         Question asked = Question.weighed(BALL, grams(142));
-        Floats floats = PREDICTOR.with(seen).check(asked).floats();
+        FloatCheck.Floats floats = PREDICTOR.with(seen).check(asked).floats();
         assertThat(floats.spareAtDrop())
                 .isEqualTo(CENTRAL.with(seen).forecast(asked).spareAtDrop().median())
                 .isNotEqualTo(PREDICTOR.check(asked).floats().spareAtDrop());
@@ -130,7 +128,7 @@ class FloatCheckTest {
     }
 
     private static void sameChance(FloatPredictor predictor, Question asked) {
-        BathOutcome outcome = predictor.outcome(asked);
+        Forecast.BathOutcome outcome = predictor.outcome(asked);
         Forecast forecast = predictor.forecast(asked);
         assertThat(outcome.probability()).isEqualTo(forecast.probability()).isPresent();
         CriticalWeights critical = outcome.critical();

@@ -14,9 +14,8 @@ import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.medium.Bath;
@@ -59,7 +58,7 @@ class FloatPredictorTest {
     @CsvSource({"950, 0.967", "1000, 0.795", "1050, 0.381", "1100, 0.104", "1150, 0.020"})
     void chanceOfTheSwampedBowl(double density, double expected) {
         Shape bowl = Bowl.ofDiameterAndWall(millimetres(90), millimetres(15));
-        Question question = Question.weighed(bowl, density * bowl.volume()).into(IntoBath.DROPPED);
+        Question question = Question.weighed(bowl, density * bowl.volume()).into(Question.IntoBath.DROPPED);
         PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
         MonteCarlo run = new MonteCarlo(prepared.factors().priors(), 4096, 1, Workers.CALLER);
         double[] spare = run.draws(() -> new DropModel(prepared));
@@ -115,7 +114,7 @@ class FloatPredictorTest {
         double size = 992.965 * 0.5 * BALL.surface() * millimetres(0.2);
         double hand = grams(4);
         Forecast batch = PREDICTOR.forecast(Question.still(BALL, grams(138)).spread(Priors.normal(0, hand)));
-        BatchAim aim = batch.aim().orElseThrow();
+        CriticalWeights.BatchAim aim = batch.aim().orElseThrow();
         assertThat(aim.neverAbove()).isCloseTo(limit - z * Math.hypot(single, size), within(grams(0.1)));
         assertThat(aim.aimFor())
                 .isCloseTo(limit - z * Math.sqrt(single * single + size * size + hand * hand), within(grams(0.15)));
@@ -125,7 +124,7 @@ class FloatPredictorTest {
     @Test
     void theAimOfAFizzingBatchIsMetWhenItIsAsked() {
         Question batch = Question.weighed(BALL, grams(138)).spread(Priors.normal(0, grams(4)));
-        BatchAim aim = MANY.forecast(batch).aim().orElseThrow();
+        CriticalWeights.BatchAim aim = MANY.forecast(batch).aim().orElseThrow();
         assertThat(toTheEnd(batch.weighing(aim.aimFor()))).isCloseTo(0.9, within(0.002));
         assertThat(toTheEnd(Question.weighed(BALL, aim.neverAbove()))).isCloseTo(0.9, within(0.005));
         assertThat(aim.aimFor()).isLessThan(aim.neverAbove());

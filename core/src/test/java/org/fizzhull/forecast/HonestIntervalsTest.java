@@ -13,7 +13,7 @@ import org.fizzhull.forecast.conditioning.PressedWeightSolver;
 import org.fizzhull.forecast.conditioning.TimedVoyage;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -106,7 +106,7 @@ class HonestIntervalsTest {
     void afterAWeighedPiece() {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         Shape dome = Dome.ofDiameter(millimetres(80));
-        Making hard = new PressedMould(blend, 60e3, 1, MouldDimensions.Filling.usual(dome), DryingPlan.none());
+        Making hard = new Moulded.Pressed(blend, 60e3, 1, MouldDimensions.Filling.usual(dome), DryingPlan.none());
         Factors factors = PressModel.factors(Factors.standard(), dome, hard);
         SplittableRandom random = new SplittableRandom(13);
         int[] inside = new int[2];

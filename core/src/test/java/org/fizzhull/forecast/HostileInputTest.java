@@ -19,8 +19,8 @@ import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
@@ -87,7 +87,7 @@ class HostileInputTest {
                         .with(FEW)
                         .with(priors)
                         .with(workers)
-                        .forecast(List.of(Question.of(shape, fill())), List.of(), Progress.SILENT)));
+                        .forecast(List.of(Question.of(shape, fill())), List.of(), Workers.Progress.SILENT)));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -163,7 +163,7 @@ class HostileInputTest {
     private static Making fill() {
         DryingPlan plan = DryingConditions.open(RoomAir.of(celsius(21), percent(55)), hours(36))
                 .plan(BALL);
-        return new FilledMould(Blend.of(lemon()), grams(137), Optional.empty(), plan);
+        return new Moulded.Filled(Blend.of(lemon()), grams(137), Optional.empty(), plan);
     }
 
     /** The ball, but for one number. */

@@ -17,9 +17,8 @@ import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.joint.OutcomeByDraw;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.HeldPiece;
-import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
@@ -52,7 +51,7 @@ class JointPredictorTest {
         DryingPlan plan =
                 DryingConditions.open(RoomAir.of(celsius(21), 0.5), 2 * 86400.0).plan(shape);
         return Question.of(
-                shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, MouldDimensions.Filling.usual(shape), plan));
+                shape, new Moulded.Pressed(Blend.of(recipe), 30e3, 1.6, MouldDimensions.Filling.usual(shape), plan));
     }
 
     private static Question lemon(Shape shape) {
@@ -60,7 +59,7 @@ class JointPredictorTest {
     }
 
     private static List<JointForecast> joint(Question... questions) {
-        return JOINT.forecast(List.of(questions), List.of(), Progress.SILENT);
+        return JOINT.forecast(List.of(questions), List.of(), Workers.Progress.SILENT);
     }
 
     @Test
@@ -86,11 +85,11 @@ class JointPredictorTest {
 
     private static OutcomeByDraw knowing(JointPredictor predictor, double reading, Question asked) {
         HeldPiece held = HeldPiece.of(grams(reading), 5).weighing(grams(140));
-        MeasuredPieces pieces =
-                new MeasuredPieces(HUNDRED_FORTY, Observations.none().held(held));
+        Observations.MeasuredPieces pieces = new Observations.MeasuredPieces(
+                HUNDRED_FORTY, Observations.none().held(held));
         return predictor
                 .with(List.of(pieces))
-                .forecast(List.of(asked), List.of(), Progress.SILENT)
+                .forecast(List.of(asked), List.of(), Workers.Progress.SILENT)
                 .get(0)
                 .baths()
                 .get(0);
@@ -117,7 +116,7 @@ class JointPredictorTest {
     void whatLiftsABallLiftsADome() {
         JointPredictor many = JOINT.with(new Sampling(1, 1024));
         Question dome = Question.weighed(DOME, grams(140));
-        double prior = many.forecast(List.of(dome), List.of(), Progress.SILENT)
+        double prior = many.forecast(List.of(dome), List.of(), Workers.Progress.SILENT)
                 .get(0)
                 .baths()
                 .get(0)
@@ -138,7 +137,7 @@ class JointPredictorTest {
                 true,
                 HUNDRED_FORTY.measured(),
                 HUNDRED_FORTY.scale());
-        double before = width(JOINT.forecast(List.of(still), List.of(), Progress.SILENT)
+        double before = width(JOINT.forecast(List.of(still), List.of(), Workers.Progress.SILENT)
                 .get(0)
                 .baths()
                 .get(0));
@@ -184,7 +183,7 @@ class JointPredictorTest {
         Question foam = pressed(BALL, ExampleRecipes.seaFoam(TABLE));
         OutcomeByDraw second = JointPredictor.standard()
                 .with(new Sampling(1, 1024))
-                .forecast(List.of(lemon(BALL), foam), List.of(), Progress.SILENT)
+                .forecast(List.of(lemon(BALL), foam), List.of(), Workers.Progress.SILENT)
                 .get(1)
                 .baths()
                 .get(0);
@@ -213,7 +212,7 @@ class JointPredictorTest {
     void severalBathsAreOnePieceInEach() {
         Bath warm = Bath.at(celsius(38));
         Bath salted = warm.withSalt(1.5);
-        JointForecast row = JOINT.forecast(List.of(lemon(BALL)), List.of(warm, salted), Progress.SILENT)
+        JointForecast row = JOINT.forecast(List.of(lemon(BALL)), List.of(warm, salted), Workers.Progress.SILENT)
                 .get(0);
         OutcomeByDraw alone = joint(lemon(BALL).in(salted)).get(0).baths().get(0);
         assertThat(row.baths()).hasSize(2);
@@ -228,7 +227,7 @@ class JointPredictorTest {
         Question question = lemon(BALL);
         JointForecast row = JointPredictor.standard()
                 .with(new Sampling(1, 512))
-                .forecast(List.of(question), List.of(), Progress.SILENT)
+                .forecast(List.of(question), List.of(), Workers.Progress.SILENT)
                 .get(0);
         DryForecast dry = DryPredictor.standard().with(new Sampling(1, 512)).forecast(BALL, question.making());
         // the same model from other draws: their medians err by a few per cent
@@ -249,7 +248,7 @@ class JointPredictorTest {
         };
         double[] one = joint(lemon(BALL)).get(0).baths().get(0).headroom();
         double[] other = JOINT.with(backwards)
-                .forecast(List.of(lemon(BALL)), List.of(), Progress.SILENT)
+                .forecast(List.of(lemon(BALL)), List.of(), Workers.Progress.SILENT)
                 .get(0)
                 .baths()
                 .get(0)

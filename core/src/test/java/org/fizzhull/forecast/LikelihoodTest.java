@@ -3,6 +3,7 @@ package org.fizzhull.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.fizzhull.forecast.result.Probability;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -28,13 +29,13 @@ class LikelihoodTest {
         "0, exceptionally unlikely"
     })
     void words(double probability, String expected) {
-        assertThat(Likelihood.of(probability).words()).isEqualTo(expected);
+        assertThat(Probability.Likelihood.of(probability).words()).isEqualTo(expected);
     }
 
     @Test
     void onlyProbabilities() {
         for (double p : new double[] {-0.01, 1.01, Double.NaN}) {
-            assertThatThrownBy(() -> Likelihood.of(p)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> Probability.Likelihood.of(p)).isInstanceOf(IllegalArgumentException.class);
         }
     }
 }

@@ -15,7 +15,7 @@ import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
@@ -151,7 +151,7 @@ class MeasuredForecastTest {
                 .allSatisfy(driver -> assertThat(driver.total()).isNaN());
         // the gas that clings and the gas around it carry what a fizz time leaves open; neither alone does
         assertThat(after.drivers().subList(0, 2))
-                .extracting(Driver::input)
+                .extracting(Forecast.Driver::input)
                 .containsExactlyInAnyOrder(Input.BUBBLE_SIZE, Input.PLUME);
         assertThat(after.drivers().get(1).firstOrder()).isPositive();
         assertThat(after.drivers().get(0).firstOrder())
@@ -168,7 +168,7 @@ class MeasuredForecastTest {
         FloatPredictor many = PLAIN.with(new Sampling(1, 8192));
         Observations seen = Observations.none().rose(TimedPiece.rose(95).weighing(grams(150)));
         Question batch = ASKED.spread(Priors.normal(0, grams(3)));
-        BatchAim aim = many.with(seen).forecast(batch).aim().orElseThrow();
+        CriticalWeights.BatchAim aim = many.with(seen).forecast(batch).aim().orElseThrow();
         assertThat(aim.aimFor()).isLessThan(aim.neverAbove());
         Forecast limit = many.with(seen).forecast(Question.weighed(BALL, aim.neverAbove()));
         assertThat(limit.probability().orElseThrow().floatsAtOnce()).isCloseTo(0.9, within(0.03));

@@ -8,9 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
@@ -24,7 +23,6 @@ import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -63,10 +61,10 @@ class MeshBoatForecastTest {
 
     private static Forecast ask(Shape shape, double mass, boolean placed) {
         Question question = Question.weighed(shape, grams(mass));
-        assertThat(question.into()).isEqualTo(IntoBath.PLACED);
+        assertThat(question.into()).isEqualTo(Question.IntoBath.PLACED);
         return FloatPredictor.standard()
                 .with(new Sampling(1, 512))
-                .forecast(placed ? question : question.into(IntoBath.DROPPED));
+                .forecast(placed ? question : question.into(Question.IntoBath.DROPPED));
     }
 
     private static void same(Forecast exact, Forecast mesh, double hull, double times) {
@@ -133,12 +131,12 @@ class MeshBoatForecastTest {
                         within(0.03 * exact.fizzTime().median()));
     }
 
-    private static VoyageEvent first(Voyage voyage) {
+    private static Voyage.Event first(Voyage voyage) {
         return voyage.events().get(0);
     }
 
     private static FizzForecast fizz(Shape shape, double mass, Blend blend) {
-        Question question = Question.of(shape, new Weighed(grams(mass), Optional.empty(), Optional.of(blend)));
+        Question question = Question.of(shape, new Making.Weighed(grams(mass), Optional.empty(), Optional.of(blend)));
         return FizzPredictor.standard().with(new Sampling(1, 128)).forecast(question);
     }
 
@@ -173,6 +171,6 @@ class MeshBoatForecastTest {
                 BOWL::depthProfile);
         Forecast tall = ask(cup, 65, true);
         assertThat(codes(tall.notices())).contains("boat-tips").doesNotContain("boat");
-        assertThat(tall.question().into()).isEqualTo(IntoBath.DROPPED);
+        assertThat(tall.question().into()).isEqualTo(Question.IntoBath.DROPPED);
     }
 }

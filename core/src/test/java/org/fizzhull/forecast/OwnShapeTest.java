@@ -8,7 +8,7 @@ import java.lang.reflect.Proxy;
 import org.fizzhull.drying.factor.DryingShapeFactor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.shape.Shape;
@@ -44,7 +44,8 @@ class OwnShapeTest {
         assertThat(found.fizzTime()).isEqualTo(expected.fizzTime());
         assertThat(found.spareAtDrop()).isEqualTo(expected.spareAtDrop());
         assertThat(found.attitudes()).isEqualTo(expected.attitudes());
-        assertThat(DryingShapeFactor.of(own, Exposure.TRAY)).isEqualTo(DryingShapeFactor.of(known, Exposure.TRAY));
+        assertThat(DryingShapeFactor.of(own, DepthProfile.Exposure.TRAY))
+                .isEqualTo(DryingShapeFactor.of(known, DepthProfile.Exposure.TRAY));
     }
 
     private static Shape behind(Shape shape) {

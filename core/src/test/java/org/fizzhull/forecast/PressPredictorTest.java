@@ -11,15 +11,13 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
@@ -59,11 +57,11 @@ class PressPredictorTest {
     }
 
     private static Making firm(Blend blend) {
-        return new PressedMould(blend, 30e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
+        return new Moulded.Pressed(blend, 30e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
     }
 
     private static Making fill(Blend blend, double mass) {
-        return new FilledMould(blend, mass, Optional.empty(), DryingPlan.none());
+        return new Moulded.Filled(blend, mass, Optional.empty(), DryingPlan.none());
     }
 
     /**
@@ -113,11 +111,12 @@ class PressPredictorTest {
     @Test
     void feel() {
         Blend dry = Blend.of(powders().build());
-        assertThat(predictor.piece(ball, firm(dry)).feel().get(Feel.CRUMBLES)).isEqualTo(1);
+        assertThat(predictor.piece(ball, firm(dry)).feel().get(Pressed.Feel.CRUMBLES))
+                .isEqualTo(1);
         Blend flood = Blend.of(powders().wet("water", "80 g").build());
-        assertThat(predictor.piece(ball, firm(flood)).likeliest()).isEqualTo(Feel.TOO_WET);
+        assertThat(predictor.piece(ball, firm(flood)).likeliest()).isEqualTo(Pressed.Feel.TOO_WET);
         PressForecast.PieceOut lemon = predictor.piece(ball, firm(Blend.of(ExampleRecipes.lemon(table))));
-        assertThat(lemon.likeliest()).isEqualTo(Feel.HOLDS);
+        assertThat(lemon.likeliest()).isEqualTo(Pressed.Feel.HOLDS);
         assertThat(lemon.feel().values().stream().mapToDouble(x -> x).sum()).isCloseTo(1, within(1e-12));
     }
 
@@ -189,7 +188,7 @@ class PressPredictorTest {
     @Test
     void oneWeighedPieceNarrowsTheNext() {
         PressPredictor few = predictor.with(new Sampling(1, 8192));
-        Making hard = new PressedMould(chain(), 100e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
+        Making hard = new Moulded.Pressed(chain(), 100e3, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
         WeighedPiece piece = WeighedPiece.byHand(grams(141), 30e3);
         Interval next = few.with(piece).piece(ball, hard).dampMass();
         Interval before = few.piece(ball, hard).dampMass();
@@ -199,7 +198,9 @@ class PressPredictorTest {
                 .dampMass();
         assertThat(dome.high() - dome.low()).isLessThan(0.4 * (before.high() - before.low()));
         Interval again = few.with(WeighedPiece.byGauge(grams(141), 30e3, 1))
-                .piece(ball, new PressedMould(chain(), 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()))
+                .piece(
+                        ball,
+                        new Moulded.Pressed(chain(), 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()))
                 .dampMass();
         assertThat(again.median()).isCloseTo(grams(141), within(grams(1)));
         assertThat(again.high() - again.low()).isLessThan(grams(8));
@@ -219,11 +220,11 @@ class PressPredictorTest {
                     .build());
             PressForecast forecast = predictor.with(new Sampling(1, 512)).forecast(ball, firm(blend));
             double own = blend.liquid().ratio();
-            LiquidWindow window = forecast.window();
+            Pressed.LiquidWindow window = forecast.window();
             boolean inside = !window.isEmpty() && window.low() <= own && own <= window.high();
             assertThat(inside)
                     .as(liquid + " " + grams)
-                    .isEqualTo(forecast.piece().orElseThrow().likeliest() == Feel.HOLDS);
+                    .isEqualTo(forecast.piece().orElseThrow().likeliest() == Pressed.Feel.HOLDS);
         }
     }
 
@@ -231,13 +232,15 @@ class PressPredictorTest {
     @Test
     void muchWaterFoams() {
         Blend much = Blend.of(powders().wet("water", "40 g").build());
-        assertThat(predictor.piece(ball, firm(much)).feel().get(Feel.TOO_WET)).isGreaterThan(0.8);
+        assertThat(predictor.piece(ball, firm(much)).feel().get(Pressed.Feel.TOO_WET))
+                .isGreaterThan(0.8);
         assertThat(predictor.forecast(ball, firm(much)).notices())
                 .extracting("code")
                 .contains("foams");
         Blend little = Blend.of(
                 powders().wet("sweet almond oil", "10 g").wet("water", "5 g").build());
-        assertThat(predictor.piece(ball, firm(little)).feel().get(Feel.TOO_WET)).isLessThan(0.1);
+        assertThat(predictor.piece(ball, firm(little)).feel().get(Pressed.Feel.TOO_WET))
+                .isLessThan(0.1);
     }
 
     @Test
@@ -256,7 +259,8 @@ class PressPredictorTest {
      */
     @Test
     void aFillWeighsWhatWasWeighedIn() {
-        Making wide = new FilledMould(chain(), grams(210), Optional.of(Priors.normal(0, grams(40))), DryingPlan.none());
+        Making wide =
+                new Moulded.Filled(chain(), grams(210), Optional.of(Priors.normal(0, grams(40))), DryingPlan.none());
         PressForecast.PieceOut piece = predictor.piece(ball, wide);
         assertThat(inGrams(piece.dampMass().high())).isCloseTo(288.4, within(1.0));
         assertThat(inGrams(piece.dampMass().low())).isCloseTo(131.6, within(1.0));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
@@ -20,7 +19,6 @@ import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -89,7 +87,7 @@ class QuickAgainstFullTest {
 
         private void one(Shape shape, VoyageForm form, SplittableRandom random) {
             double mass = shape.volume() * (880 + 260 * random.nextDouble());
-            Question question = Question.weighed(shape, mass).into(IntoBath.DROPPED);
+            Question question = Question.weighed(shape, mass).into(Question.IntoBath.DROPPED);
             Factors asked = Factors.standard().asked(question);
             List<Prior> priors = asked.priors();
             double[] values = new double[priors.size()];
@@ -116,7 +114,7 @@ class QuickAgainstFullTest {
             clear += far ? 1 : 0;
             sameClear += far && agree ? 1 : 0;
             fizzNear += near(quick.fizzTime(), full.fizzTime()) ? 1 : 0;
-            if (agree && full.outcome() == Outcome.RISES_LATER && !quick.grazes()) {
+            if (agree && full.outcome() == Voyage.Outcome.RISES_LATER && !quick.grazes()) {
                 double there = full.riseTime().orElseThrow();
                 rises++;
                 risesNear += near(quick.riseTime(), there) ? 1 : 0;

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.MouldDimensions;
@@ -34,7 +34,7 @@ class RecipeSpreadTest {
 
     private static Making making(RecipeBuilder recipe) {
         Blend blend = Blend.of(recipe.dry("sodium bicarbonate", "200 g").build());
-        return new PressedMould(blend, 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
+        return new Moulded.Pressed(blend, 30e3, 1, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none());
     }
 
     private static double width(Interval x) {

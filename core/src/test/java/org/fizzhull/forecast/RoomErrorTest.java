@@ -11,7 +11,7 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.Optional;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
@@ -102,7 +102,7 @@ class RoomErrorTest {
         return Question.of(BALL, fill(DryingConditions.open(air, hours(24)).plan(BALL)));
     }
 
-    private static FilledMould fill(DryingPlan plan) {
-        return new FilledMould(Blend.of(HostileInputTest.lemon()), grams(137), Optional.empty(), plan);
+    private static Moulded.Filled fill(DryingPlan plan) {
+        return new Moulded.Filled(Blend.of(HostileInputTest.lemon()), grams(137), Optional.empty(), plan);
     }
 }

@@ -2,7 +2,7 @@ package org.fizzhull.forecast;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;

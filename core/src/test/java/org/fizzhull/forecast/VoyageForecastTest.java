@@ -7,7 +7,6 @@ import static org.fizzhull.quantity.Units.millimetres;
 
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.shape.Shape;
@@ -116,7 +115,7 @@ class VoyageForecastTest {
         Probability placed =
                 forecast(Question.weighed(bowl, grams(170))).probability().orElseThrow();
         assertThat(placed.floatsAtOnce()).isGreaterThan(0.99);
-        Probability dropped = forecast(Question.weighed(bowl, grams(170)).into(IntoBath.DROPPED))
+        Probability dropped = forecast(Question.weighed(bowl, grams(170)).into(Question.IntoBath.DROPPED))
                 .probability()
                 .orElseThrow();
         assertThat(dropped.floatsAtOnce()).isLessThan(0.3);

@@ -20,12 +20,13 @@ import org.fizzhull.forecast.prior.*;
 import org.fizzhull.forecast.question.*;
 import org.fizzhull.learn.*;
 import org.fizzhull.medium.*;
+import org.fizzhull.mesh.*;
 import org.fizzhull.mesh.reading.*;
 import org.fizzhull.pressing.*;
 import org.fizzhull.quantity.*;
 import org.fizzhull.recipe.*;
 import org.fizzhull.shape.*;
-import org.fizzhull.shape.kind.*;
+import org.fizzhull.shape.factory.*;
 import org.fizzhull.shape.meshed.*;
 import org.fizzhull.shape.text.*;
 import org.fizzhull.uncertainty.*;
@@ -45,7 +46,7 @@ final class Gallery {
 
     // Will it float, and how sure is that?
     void willItFloat() {
-        var ball = Sphere.ofDiameter(millimetres(65));
+        var ball = Shapes.sphere(millimetres(65));
         var question =
                 Question.weighed(ball, grams(138)).measured(Measured.NOMINAL).in(Bath.at(celsius(38)));
         var forecast = FloatPredictor.standard().forecast(question);
@@ -57,7 +58,7 @@ final class Gallery {
 
     // Ask it of a thousand pieces: the cheap question
     void theCheapQuestion() {
-        var check = FloatPredictor.standard().check(Question.weighed(Dome.ofDiameter(millimetres(80)), grams(129)));
+        var check = FloatPredictor.standard().check(Question.weighed(Shapes.dome(millimetres(80)), grams(129)));
         int afloat = 0;
         for (int i = 0; i < 1000; i++) {
             afloat += check.floats(grams(110 + i * 0.05)).toTheEnd() ? 1 : 0;
@@ -68,7 +69,7 @@ final class Gallery {
 
     // Which way up, how deep, and does it stand?
     void whichWayUp() {
-        var star = new Star(5, millimetres(80), millimetres(45), millimetres(30));
+        var star = Shapes.star(5, millimetres(80), millimetres(45), millimetres(30));
         var predictor = FloatPredictor.standard().with(new Sampling(1, 0));
         for (var rest :
                 predictor.forecast(Question.weighed(star, 950 * star.volume())).attitudes()) {
@@ -81,7 +82,7 @@ final class Gallery {
 
     // Pieces of one batch differ: what weight to aim for?
     void aimFor() {
-        var dome = Dome.ofDiameter(millimetres(80));
+        var dome = Shapes.dome(millimetres(80));
         var batch = Question.weighed(dome, grams(131)).spread(Priors.normal(0, grams(4)));
         var forecast = FloatPredictor.standard().forecast(batch);
         var aim = forecast.aim().orElseThrow();
@@ -93,8 +94,7 @@ final class Gallery {
 
     // What decides it?
     void whatDecides() {
-        var forecast =
-                FloatPredictor.standard().forecast(Question.weighed(Sphere.ofDiameter(millimetres(65)), grams(142)));
+        var forecast = FloatPredictor.standard().forecast(Question.weighed(Shapes.sphere(millimetres(65)), grams(142)));
         for (var driver : forecast.drivers().subList(0, 3)) {
             out.println(driver.input().label() + ": " + text(100 * driver.total(), 2) + " % of the variance");
         }
@@ -104,7 +104,7 @@ final class Gallery {
     // From a recipe: what does it weigh in the mould, does it hold?
     void pressARecipe() {
         var mix = Mix.of(lemon());
-        var damp = mix.press(Sphere.ofDiameter(millimetres(65)), PressWord.FIRM.pressure());
+        var damp = mix.press(Shapes.sphere(millimetres(65)), PressWord.FIRM.pressure());
         var pressed = damp.pressed();
         out.println(text(inGrams(damp.mass()), 4) + " g damp, it "
                 + pressed.feel().words() + ", " + text(100 * pressed.solidFraction(), 3) + " % solid");
@@ -112,7 +112,7 @@ final class Gallery {
 
     // From the bowl to the bath, stage by stage
     void theChain() {
-        var ball = Sphere.ofDiameter(millimetres(65));
+        var ball = Shapes.sphere(millimetres(65));
         var rack = DryingConditions.open(RoomAir.of(celsius(21), percent(55)), hours(36));
         var dried = Mix.of(lemon()).fill(ball, grams(137)).dry(rack);
         var voyage = dried.voyage(Bath.at(celsius(38)));
@@ -143,7 +143,7 @@ final class Gallery {
 
     // A stopwatch tells more than a table
     void aStopwatch() {
-        var question = Question.weighed(Sphere.ofDiameter(millimetres(65)), grams(142));
+        var question = Question.weighed(Shapes.sphere(millimetres(65)), grams(142));
         var predictor = FloatPredictor.standard()
                 .with(Observations.none()
                         .rose(TimedPiece.rose(95).weighing(grams(150)).leaving(millimetres(50))));
@@ -155,18 +155,19 @@ final class Gallery {
 
     // A piece from an STL file
     void aMesh() {
-        ByteBuffer file = StlWriter.binary(
-                Heart.ofWidthAndHeight(millimetres(70), millimetres(28)).mesh(), "a heart", 1e-3);
-        var read = StlReader.read(file, "heart.stl", 1e-3);
-        Shape heart = MeshShape.of("heart.stl", "mm", read.mesh()).with(read.notices());
-        var floats = FloatPredictor.standard().floats(heart, grams(80));
-        out.println(text(inCubicCentimetres(heart.volume()), 4) + " cm3, at the drop "
+        double[] xyz = {-.04, -.04, 0, .04, -.04, 0, .04, .04, 0, -.04, .04, 0, 0, 0, .06};
+        int[] corners = {0, 2, 1, 0, 3, 2, 0, 1, 4, 1, 2, 4, 2, 3, 4, 3, 0, 4};
+        ByteBuffer file = StlWriter.binary(new TriangleMesh(xyz, corners), "a pyramid", 1e-3);
+        var read = StlReader.read(file, "pyramid.stl", 1e-3);
+        Shape pyramid = MeshShape.of("pyramid.stl", "mm", read.mesh()).with(read.notices());
+        var floats = FloatPredictor.standard().floats(pyramid, grams(122));
+        out.println(text(inCubicCentimetres(pyramid.volume()), 4) + " cm3, at the drop "
                 + text(inGrams(floats.spareAtDrop()), 2) + " g to spare");
     }
 
     // Your own bench: scale, hygrometer, moulds, powders
     void yourBench() {
-        var ball = Sphere.ofDiameter(millimetres(65));
+        var ball = Shapes.sphere(millimetres(65));
         var bench = Bench.none()
                 .weighingOn(grams(0.1))
                 .reading(0.02) // spread of the hygrometer, relative humidity
@@ -184,15 +185,15 @@ final class Gallery {
     void theSmallestChange() {
         var design = new Design(
                 Optional.of(lemon()),
-                Sphere.ofDiameter(millimetres(65)),
+                Shapes.sphere(millimetres(65)),
                 new Design.Filling.Fill(grams(150), Optional.empty()),
                 Optional.empty(),
                 Bath.at(celsius(38)),
-                IntoBath.DROPPED,
+                Question.IntoBath.DROPPED,
                 false,
                 Measured.CALIPERS,
                 Scale.usual(grams(150)));
-        var advice = Adviser.standard().with(new Sampling(1, 512)).advise(design, Goal.nineOfTen());
+        var advice = Adviser.standard().with(new Sampling(1, 512)).advise(design, Adviser.Goal.nineOfTen());
         advice.best()
                 .ifPresent(best -> out.println("chance now " + text(advice.now().chance(), 2) + ", with "
                         + best.steps().size() + " change "
@@ -209,7 +210,7 @@ final class Gallery {
         try {
             FloatPredictor.standard()
                     .with(workers)
-                    .forecast(Question.weighed(Sphere.ofDiameter(millimetres(65)), grams(138)));
+                    .forecast(Question.weighed(Shapes.sphere(millimetres(65)), grams(138)));
         } catch (CancellationException e) {
             out.println("given up");
         }

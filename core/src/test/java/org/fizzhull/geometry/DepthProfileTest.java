@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class DepthProfileTest {
     @Test
     void theLastOfABodyIsNotNegative() {
-        DepthProfile egg = new Egg(millimetres(86.6), millimetres(83.5)).depthProfile(Exposure.ALL);
+        DepthProfile egg = new Egg(millimetres(86.6), millimetres(83.5)).depthProfile(DepthProfile.Exposure.ALL);
         for (double share : new double[] {1 - 1e-9, 1 - 1e-12, 1 - 1e-15, Math.nextDown(1.0)}) {
             assertThat(egg.volume(share * egg.deepest())).isNotNegative();
             assertThat(egg.area(share * egg.deepest())).isNotNegative();

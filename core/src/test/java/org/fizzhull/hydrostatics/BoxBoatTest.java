@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.Hollow;
-import org.fizzhull.geometry.Rim;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.Shape;
@@ -29,7 +28,7 @@ class BoxBoatTest {
     private static final Hollow BOX = new Hollow(
             HullBodies.block(B, L, H),
             H / 2,
-            new Rim.Corners(new double[] {2, 3, 1, -2, 3, 1, -2, -3, 1, 2, -3, 1}),
+            new Hollow.Rim.Corners(new double[] {2, 3, 1, -2, 3, 1, -2, -3, 1, 2, -3, 1}),
             40,
             B * L * H,
             0.1);

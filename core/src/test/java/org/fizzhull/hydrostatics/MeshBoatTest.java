@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.BoxBodies;
@@ -25,7 +24,7 @@ class MeshBoatTest {
     private static final double WATER = 1000;
 
     private static MeshShape shape(TriangleMesh mesh) {
-        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(Exposure.ALL);
+        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(DepthProfile.Exposure.ALL);
         return MeshShape.of("a.stl", "mm", mesh, exposure -> any);
     }
 

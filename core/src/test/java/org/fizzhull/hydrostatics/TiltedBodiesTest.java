@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
-import org.fizzhull.geometry.Rim;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.Shape;
@@ -68,8 +67,8 @@ class TiltedBodiesTest {
             there[i + 2] += 5;
         }
         Vec3 mass = new Vec3(0.02, 0.03, -1.3);
-        Boat here = Boat.of(new Hollow(BRICK, 1.5, new Rim.Corners(corners), 4, 6, 0.1), mass, 3);
-        Boat moved = Boat.of(new Hollow(MOVED, 6.5, new Rim.Corners(there), 4, 6, 0.1), mass.plus(PLACE), 3);
+        Boat here = Boat.of(new Hollow(BRICK, 1.5, new Hollow.Rim.Corners(corners), 4, 6, 0.1), mass, 3);
+        Boat moved = Boat.of(new Hollow(MOVED, 6.5, new Hollow.Rim.Corners(there), 4, 6, 0.1), mass.plus(PLACE), 3);
         assertThat(here.up().x()).isLessThan(-1e-3);
         assertThat(here.up().y()).isLessThan(-1e-3);
         assertThat(moved.draft()).isCloseTo(here.draft(), within(1e-9));
@@ -151,7 +150,7 @@ class TiltedBodiesTest {
         Hull ball = HullBodies.ball(1);
         Vec3 middle = ball.centroid();
         double[] rim = {0.3, 0.1, 1.9, -0.35, 0.2, 1.85, 0.05, -0.4, 1.88, 0.25, -0.25, 1.86};
-        Hollow hollow = new Hollow(ball, 1.85, new Rim.Corners(rim), 1, ball.volume(), 0.1);
+        Hollow hollow = new Hollow(ball, 1.85, new Hollow.Rim.Corners(rim), 1, ball.volume(), 0.1);
         for (Vec3 up : List.of(Vec3.UP, new Vec3(0.28, 0, 0.96), new Vec3(-0.1, 0.2, 1).unit())) {
             Boat boat = Boat.of(hollow, middle.minus(up.times(0.3)), share * ball.volume());
             assertThat(boat.up().minus(up).norm()).isLessThan(1e-7);

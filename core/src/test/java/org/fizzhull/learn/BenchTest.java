@@ -42,7 +42,7 @@ class BenchTest {
     @Test
     void waterTellsTheSizeOfItsMouldAndOfNoOther() {
         double water = 998 * Math.PI / 6 * Math.pow(0.0654, 3);
-        assertThat(new MouldWater(BALL, water).sizeError()).isCloseTo(0.4e-3, within(0.005e-3));
+        assertThat(new Bench.MouldWater(BALL, water).sizeError()).isCloseTo(0.4e-3, within(0.005e-3));
         FloatPredictor filled = PREDICTOR.with(Bench.none().filled(BALL, water).factors());
         Interval spare = filled.forecast(Question.weighed(BALL, 0.142)).spareAtDrop();
         Interval larger = PREDICTOR
@@ -64,7 +64,7 @@ class BenchTest {
             draws.add(List.of(0.5 + 0.01 * i));
         }
         Bench bench = Bench.none()
-                .with(new LearnedDraws(List.of(Input.BUBBLE_SIZE), draws))
+                .with(new Learned.Draws(List.of(Input.BUBBLE_SIZE), draws))
                 .weighingOn(Units.grams(0.1))
                 .reading(0.02)
                 .cup("citric acid", Map.of("loose cup", "205 g", "cup", "240 mL"));

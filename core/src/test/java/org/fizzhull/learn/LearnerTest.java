@@ -13,7 +13,7 @@ import java.util.SplittableRandom;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
@@ -45,7 +45,7 @@ class LearnerTest {
         }
         List<Trial> trials = new ArrayList<>();
         for (int i = 0; i < MASSES.length; i++) {
-            Trial plain = Trial.of("row " + (i + 2), BALL, grams(MASSES[i]), BATH, BathResult.FLOATED);
+            Trial plain = Trial.of("row " + (i + 2), BALL, grams(MASSES[i]), BATH, DroppedPiece.Result.FLOATED);
             Trial full = i % 2 == 0 ? plain.lifting(grams(150), 4) : plain.fizzing(250);
             TrialModel model = new TrialModel(full, inputs);
             model.takeOwn(middle);
@@ -53,7 +53,7 @@ class LearnerTest {
             for (int k = 0; k < shown.length; k++) {
                 shown[k] += model.signs().get(k).deviation() * Normal.quantile(random.nextDouble(1e-12, 1));
             }
-            BathResult result = shown[0] > 0 ? BathResult.FLOATED : BathResult.SANK;
+            DroppedPiece.Result result = shown[0] > 0 ? DroppedPiece.Result.FLOATED : DroppedPiece.Result.SANK;
             Trial seen = Trial.of(plain.name(), BALL, grams(MASSES[i]), BATH, result);
             trials.add(i % 2 == 0 ? seen.lifting(shown[1], 4) : seen.fizzing(Math.max(20, shown[1])));
         }
@@ -76,7 +76,7 @@ class LearnerTest {
                 .isLessThan(0.5 * width(before.fizzTime().orElseThrow()));
         assertThat(learned.inside()).isGreaterThanOrEqualTo(4);
         assertThat(learned.left()).isEmpty();
-        LearnedDraws.Parameter speed = learned.draws().parameters().get(0);
+        Learned.Draws.Parameter speed = learned.draws().parameters().get(0);
         assertThat(speed.input()).isEqualTo(Input.RECESSION);
         assertThat(speed.shift()).isPositive();
         assertThat(speed.stillPriorPercent()).isLessThan(95);
@@ -95,14 +95,15 @@ class LearnerTest {
         List<Trial> trials =
                 new ArrayList<>(trials(new double[LearnedInputs.of(false).size()], new SplittableRandom(9)));
         // a piece far below its float limit that sank
-        trials.add(Trial.of("row 8", BALL, grams(112), BATH, BathResult.SANK).lifting(grams(100), 4));
+        trials.add(Trial.of("row 8", BALL, grams(112), BATH, DroppedPiece.Result.SANK)
+                .lifting(grams(100), 4));
         Learned learned = Learner.learn(trials, 1);
         assertThat(learned.left()).extracting(Learned.Left::name).containsExactly("row 8");
         assertThatThrownBy(() -> Learner.learn(
                         List.of(
-                                Trial.of("row 2", BALL, grams(110), BATH, BathResult.FLOATED)
+                                Trial.of("row 2", BALL, grams(110), BATH, DroppedPiece.Result.FLOATED)
                                         .lifting(grams(60), 4),
-                                Trial.of("row 3", BALL, grams(140), BATH, BathResult.FLOATED)),
+                                Trial.of("row 3", BALL, grams(140), BATH, DroppedPiece.Result.FLOATED)),
                         1))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("row 2");
@@ -118,7 +119,7 @@ class LearnerTest {
         List<Factor> inputs = LearnedInputs.of(false);
         double[] values =
                 inputs.stream().mapToDouble(row -> row.prior().median()).toArray();
-        Trial rose = Trial.of("row 2", BALL, grams(150), BATH, BathResult.ROSE)
+        Trial rose = Trial.of("row 2", BALL, grams(150), BATH, DroppedPiece.Result.ROSE)
                 .rising(60)
                 .leaving(millimetres(45));
         TrialModel model = new TrialModel(rose, inputs);
@@ -137,7 +138,7 @@ class LearnerTest {
         assertThatThrownBy(() -> rose.holding(grams(300)))
                 .isInstanceOf(Refusal.class)
                 .hasMessageContaining("row 2");
-        assertThatThrownBy(() -> Trial.of("row 3", BALL, grams(150), BATH, BathResult.SANK)
+        assertThatThrownBy(() -> Trial.of("row 3", BALL, grams(150), BATH, DroppedPiece.Result.SANK)
                         .leaving(millimetres(40)))
                 .isInstanceOf(Refusal.class);
     }
@@ -151,12 +152,12 @@ class LearnerTest {
         List<Trial> one = new ArrayList<>();
         List<Trial> each = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
-            Trial dunk = Trial.of("row " + i, BALL, grams(142), BATH, BathResult.FLOATED)
+            Trial dunk = Trial.of("row " + i, BALL, grams(142), BATH, DroppedPiece.Result.FLOATED)
                     .lifting(grams(150), 4);
             one.add(dunk);
             // six moulds, each with an error of its own: stated half a hundredth of a millimetre apart
             Shape other = Sphere.ofDiameter(millimetres(65 + 0.005 * i));
-            each.add(Trial.of("row " + i, other, grams(142), BATH, BathResult.FLOATED)
+            each.add(Trial.of("row " + i, other, grams(142), BATH, DroppedPiece.Result.FLOATED)
                     .lifting(grams(150), 4));
         }
         Question asked = Question.weighed(Sphere.ofDiameter(millimetres(64)), grams(136));

@@ -14,21 +14,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BathTextTest {
     @Test
     void temperatureAloneTakesTheUsualTub() {
-        assertThat(BathText.parse("--bath", "38 C")).isEqualTo(Bath.at(celsius(38)));
+        assertThat(Bath.parse("--bath", "38 C")).isEqualTo(Bath.at(celsius(38)));
     }
 
     @Test
     void depthAndVolumeFollowInAnyOrder() {
         Bath bath = Bath.at(celsius(38)).withDepth(0.2).withVolume(litres(80));
-        assertThat(BathText.parse("--bath", "38 C, 20 cm, 80 L")).isEqualTo(bath);
-        assertThat(BathText.parse("--bath", " 38C ,80 L,20 cm ")).isEqualTo(bath);
-        assertThat(BathText.parse("--bath", "38 C, 80 L")).isEqualTo(bath.withDepth(Bath.DEFAULT_DEPTH));
+        assertThat(Bath.parse("--bath", "38 C, 20 cm, 80 L")).isEqualTo(bath);
+        assertThat(Bath.parse("--bath", " 38C ,80 L,20 cm ")).isEqualTo(bath);
+        assertThat(Bath.parse("--bath", "38 C, 80 L")).isEqualTo(bath.withDepth(Bath.DEFAULT_DEPTH));
     }
 
     /** ANALYTIC: 100 F is (100 - 32)/1.8 C. */
     @Test
     void degreesFahrenheitAreRead() {
-        assertThat(BathText.parse("--bath", "100 F").temperature()).isCloseTo(celsius(68 / 1.8), within(1e-9));
+        assertThat(Bath.parse("--bath", "100 F").temperature()).isCloseTo(celsius(68 / 1.8), within(1e-9));
     }
 
     @ParameterizedTest
@@ -54,7 +54,7 @@ class BathTextTest {
                 "38 C, -35 cm         | out-of-range"
             })
     void whatIsNoBathIsRefusedUnderTheNameOfTheOption(String text, String code) {
-        Refusal refusal = catchThrowableOfType(Refusal.class, () -> BathText.parse("--bath", text));
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> Bath.parse("--bath", text));
         assertThat(refusal.code()).isEqualTo(code);
         assertThat(refusal.field()).isEqualTo("--bath");
     }
@@ -63,7 +63,7 @@ class BathTextTest {
     @CsvSource({"104 C, Did you mean 104 F?", "'38 C, 35 m', Did you mean 35 cm?", "'38 C, -35 cm', Did you mean 35 cm?"
     })
     void theLikelySlipIsTold(String text, String hint) {
-        Refusal refusal = catchThrowableOfType(Refusal.class, () -> BathText.parse("--bath", text));
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> Bath.parse("--bath", text));
         assertThat(refusal.hint()).isEqualTo(hint);
     }
 }

@@ -81,12 +81,11 @@ class RoomAirTest {
     /** By hand: 70 F is 294.261 K; air of -5 C and 90 % has 0.36 kPa, which is 16 % of the 2.34 kPa at 20 C. */
     @Test
     void readsTheTwoForms() {
-        assertThat(RoomAirText.parse("air", "21 C, 55 %")).isEqualTo(RoomAir.of(294.15, 0.55));
-        assertThat(RoomAirText.parse("air", " 70 F ,  40 %").temperature()).isCloseTo(294.261, within(1e-3));
-        assertThat(RoomAirText.parse("air", "outside 8 C, 85 %, heated to 21 C"))
+        assertThat(RoomAir.parse("air", "21 C, 55 %")).isEqualTo(RoomAir.of(294.15, 0.55));
+        assertThat(RoomAir.parse("air", " 70 F ,  40 %").temperature()).isCloseTo(294.261, within(1e-3));
+        assertThat(RoomAir.parse("air", "outside 8 C, 85 %, heated to 21 C"))
                 .isEqualTo(RoomAir.heated(281.15, 0.85, 294.15));
-        assertThat(RoomAirText.parse("air", "Outside -5 C, 90 %, heated to 20 C")
-                        .humidity())
+        assertThat(RoomAir.parse("air", "Outside -5 C, 90 %, heated to 20 C").humidity())
                 .isBetween(0.1, 0.2);
     }
 
@@ -109,14 +108,14 @@ class RoomAirTest {
                 "NaN C, 55 %"
             })
     void refusesTheRest(String text) {
-        assertThatThrownBy(() -> RoomAirText.parse("air", text))
+        assertThatThrownBy(() -> RoomAir.parse("air", text))
                 .isInstanceOf(Refusal.class)
                 .hasMessageStartingWith("air");
     }
 
     @Test
     void aDecimalCommaIsMendedInItsPart() {
-        assertThatThrownBy(() -> RoomAirText.parse("air", "20,5 C, 50 %"))
+        assertThatThrownBy(() -> RoomAir.parse("air", "20,5 C, 50 %"))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.hint()).isEqualTo("Write 20.5 C, with a point."));
     }

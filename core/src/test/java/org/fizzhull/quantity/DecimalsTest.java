@@ -34,6 +34,13 @@ class DecimalsTest {
         assertThat(Decimals.json(value)).isEqualTo(expected);
     }
 
+    /** By hand. */
+    @ParameterizedTest
+    @CsvSource({"3, 3", "2.96, 3", "0.25, 0.3", "0.04, 0", "12.34, 12.3", "-1.26, -1.3"})
+    void writesTenths(double value, String expected) {
+        assertThat(Decimals.tenths(value)).isEqualTo(expected);
+    }
+
     @Test
     void writesFewerDigitsForPeople() {
         assertThat(Decimals.text(137.6, 2)).isEqualTo("140");

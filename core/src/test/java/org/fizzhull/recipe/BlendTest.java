@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import java.util.Optional;
+import org.fizzhull.pressing.powder.EarlyRates;
 import org.fizzhull.quantity.Measures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

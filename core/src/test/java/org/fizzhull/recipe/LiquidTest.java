@@ -104,7 +104,7 @@ class LiquidTest {
     /** An acid counts wherever it stands: 10 g of an own liquid acid of 90 g/mol, one group, are 0.1111 mol. */
     @Test
     void acidOnTheWetSide() {
-        Moles moles = Blend.of(powders()
+        Blend.Moles moles = Blend.of(powders()
                         .own(
                                 "sour syrup",
                                 Map.of(
@@ -147,7 +147,7 @@ class LiquidTest {
         "0.989,1,0,0.989"
     })
     void gas(double acid, double bicarbonate, double carbonate, double gas) {
-        Moles moles = new Moles(acid, bicarbonate, carbonate);
+        Blend.Moles moles = new Blend.Moles(acid, bicarbonate, carbonate);
         assertThat(moles.gas()).isCloseTo(gas, within(1e-12));
     }
 }

@@ -45,15 +45,15 @@ class RecipeTest {
         Blend pair = Blend.of(
                 builder().dry("baking soda", "100 g").dry("citric acid", "50 g").build());
         assertThat(pair.moles().gas() * pair.dryMass()).isCloseTo(0.78075, within(5e-6));
-        assertThat(pair.moles().gas() * pair.dryMass() * Moles.CO2 * 1e3).isCloseTo(34.360, within(5e-4));
+        assertThat(pair.moles().gas() * pair.dryMass() * Blend.Moles.CO2 * 1e3).isCloseTo(34.360, within(5e-4));
     }
 
     /** Carbonate first eats an acid group: 1 mol carbonate with 2 mol groups gives 1 mol gas (analytic). */
     @Test
     void carbonateTakesAcidFirst() {
-        assertThat(new Moles(2, 0, 1).gas()).isEqualTo(1);
-        assertThat(new Moles(1, 3, 2).gas()).isZero();
-        assertThat(new Moles(3, 1, 1).gas()).isEqualTo(2);
+        assertThat(new Blend.Moles(2, 0, 1).gas()).isEqualTo(1);
+        assertThat(new Blend.Moles(1, 3, 2).gas()).isZero();
+        assertThat(new Blend.Moles(3, 1, 1).gas()).isEqualTo(2);
     }
 
     /** A name of a powder and of a liquid is the one that may stand where it stands, and that is told. */
@@ -92,17 +92,17 @@ class RecipeTest {
     /** Half a cup of 240 mL by the loose density; a US customary cup is smaller by 236.588/240. */
     @Test
     void cupsGoThroughTheLooseDensity() {
-        Part half = builder().dry("corn starch", "1/2 cup").build().dry().get(0);
+        Recipe.Part half = builder().dry("corn starch", "1/2 cup").build().dry().get(0);
         double loose = table.require("corn starch").ingredient().value(Property.LOOSE_DENSITY);
         assertThat(half.mass()).isCloseTo(120e-6 * loose, within(1e-12));
         assertThat(half.sigma() / half.mass()).isCloseTo(0.2, within(1e-9));
-        Part other = new RecipeBuilder(table, Measures.US_CUSTOMARY)
+        Recipe.Part other = new RecipeBuilder(table, Measures.US_CUSTOMARY)
                 .dry("corn starch", "1/2 cup")
                 .build()
                 .dry()
                 .get(0);
         assertThat(other.mass() / half.mass()).isCloseTo(236.588 / 240, within(1e-9));
-        Part drops = builder()
+        Recipe.Part drops = builder()
                 .dry("baking soda", "100 g")
                 .wet("lemon fragrance", "12 drops")
                 .build()
@@ -114,7 +114,7 @@ class RecipeTest {
     /** By hand: middle and standard deviation of an even spread; two and one parts of 600 g. */
     @Test
     void rangesAndParts() {
-        Part water = lighthouse()
+        Recipe.Part water = lighthouse()
                 .wet("glycerin", "4 to 8 g")
                 .build()
                 .part("glycerin")

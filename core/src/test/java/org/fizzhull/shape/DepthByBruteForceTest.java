@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.BruteForce.Path;
 import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
@@ -26,7 +25,11 @@ public class DepthByBruteForceTest {
                 .arc(27, 22, 8, 8, 0, 90)
                 .to(0, 30)
                 .points();
-        revolved("puck(diameter=70 mm, height=30 mm, edge=8 mm)", Exposure.TRAY, closedByAxis(open, 0), open);
+        revolved(
+                "puck(diameter=70 mm, height=30 mm, edge=8 mm)",
+                DepthProfile.Exposure.TRAY,
+                closedByAxis(open, 0),
+                open);
     }
 
     @Test
@@ -36,7 +39,11 @@ public class DepthByBruteForceTest {
                 .arc(5, 60, 10, 10, 0, 90)
                 .to(0, 70)
                 .points();
-        revolved("puck(diameter=30 mm, height=70 mm, edge=10 mm)", Exposure.TRAY, closedByAxis(open, 0), open);
+        revolved(
+                "puck(diameter=30 mm, height=70 mm, edge=10 mm)",
+                DepthProfile.Exposure.TRAY,
+                closedByAxis(open, 0),
+                open);
     }
 
     @Test
@@ -47,7 +54,7 @@ public class DepthByBruteForceTest {
                 .arc(27, 22, 8, 8, 0, 90)
                 .to(0, 30)
                 .points();
-        revolved("puck(diameter=70 mm, height=30 mm, edge=8 mm)", Exposure.ALL, open, open);
+        revolved("puck(diameter=70 mm, height=30 mm, edge=8 mm)", DepthProfile.Exposure.ALL, open, open);
     }
 
     @Test
@@ -58,8 +65,8 @@ public class DepthByBruteForceTest {
         double[][] cap = new Path().arc(0, 30 - ball, ball, ball, low, 90).points();
         double[][] all =
                 new Path().to(0, 0).arc(0, 30 - ball, ball, ball, low, 90).points();
-        revolved("dome(diameter=80 mm, height=30 mm)", Exposure.TRAY, closedByAxis(cap, 0), cap);
-        revolved("dome(diameter=80 mm, height=30 mm)", Exposure.ALL, all, all);
+        revolved("dome(diameter=80 mm, height=30 mm)", DepthProfile.Exposure.TRAY, closedByAxis(cap, 0), cap);
+        revolved("dome(diameter=80 mm, height=30 mm)", DepthProfile.Exposure.ALL, all, all);
     }
 
     @Test
@@ -67,32 +74,32 @@ public class DepthByBruteForceTest {
         double[][] body =
                 new Path().arc(0, 45, 45, 45, -90, 0).arc(0, 45, 30, 30, 0, -90).points();
         double[][] outside = new Path().arc(0, 45, 45, 45, -90, 0).points();
-        revolved("bowl(diameter=90 mm, wall=15 mm)", Exposure.ALL, body, body);
-        revolved("bowl(diameter=90 mm, wall=15 mm)", Exposure.TRAY, body, body);
-        revolved("bowl(diameter=90 mm, wall=15 mm)", Exposure.OUTSIDE, body, outside);
+        revolved("bowl(diameter=90 mm, wall=15 mm)", DepthProfile.Exposure.ALL, body, body);
+        revolved("bowl(diameter=90 mm, wall=15 mm)", DepthProfile.Exposure.TRAY, body, body);
+        revolved("bowl(diameter=90 mm, wall=15 mm)", DepthProfile.Exposure.OUTSIDE, body, outside);
     }
 
     @Test
     void frustumOnTrayAndAllOver() {
         double[][] all = {{0, 0}, {35, 0}, {10, 60}, {0, 60}};
         double[][] side = {{35, 0}, {10, 60}, {0, 60}};
-        revolved("cone(diameter=70 mm, height=60 mm, top=20 mm)", Exposure.ALL, all, all);
-        revolved("cone(diameter=70 mm, height=60 mm, top=20 mm)", Exposure.TRAY, all, side);
+        revolved("cone(diameter=70 mm, height=60 mm, top=20 mm)", DepthProfile.Exposure.ALL, all, all);
+        revolved("cone(diameter=70 mm, height=60 mm, top=20 mm)", DepthProfile.Exposure.TRAY, all, side);
         double[][] low = {{0, 0}, {37.5, 0}, {27.5, 35}, {0, 35}};
         double[][] lowSide = {{37.5, 0}, {27.5, 35}, {0, 35}};
-        revolved("cone(diameter=75 mm, height=35 mm, top=55 mm)", Exposure.ALL, low, low);
-        revolved("cone(diameter=75 mm, height=35 mm, top=55 mm)", Exposure.TRAY, low, lowSide);
+        revolved("cone(diameter=75 mm, height=35 mm, top=55 mm)", DepthProfile.Exposure.ALL, low, low);
+        revolved("cone(diameter=75 mm, height=35 mm, top=55 mm)", DepthProfile.Exposure.TRAY, low, lowSide);
     }
 
     @Test
     void eggCapsuleAndRing() {
         double[][] egg = new Path().arc(0, 0, 20, 45, -90, 90).points();
-        revolved("egg(length=90 mm, diameter=40 mm)", Exposure.ALL, egg, egg);
+        revolved("egg(length=90 mm, diameter=40 mm)", DepthProfile.Exposure.ALL, egg, egg);
         double[][] capsule =
                 new Path().arc(0, 0, 15, 15, -90, 0).arc(0, 40, 15, 15, 0, 90).points();
-        revolved("capsule(length=70 mm, diameter=30 mm)", Exposure.ALL, capsule, capsule);
+        revolved("capsule(length=70 mm, diameter=30 mm)", DepthProfile.Exposure.ALL, capsule, capsule);
         double[][] ring = new Path().arc(30, 15, 15, 15, 0, 360).points();
-        revolved("ring(diameter=90 mm, tube=30 mm)", Exposure.ALL, ring, ring);
+        revolved("ring(diameter=90 mm, tube=30 mm)", DepthProfile.Exposure.ALL, ring, ring);
     }
 
     @Test
@@ -130,7 +137,7 @@ public class DepthByBruteForceTest {
         return body;
     }
 
-    private static void revolved(String text, Exposure exposure, double[][] body, double[][] open) {
+    private static void revolved(String text, DepthProfile.Exposure exposure, double[][] body, double[][] open) {
         DepthProfile profile = ShapeText.read(text).depthProfile(exposure);
         double[] depths = depths(profile.deepest() * 1e3);
         compare(text + " " + exposure, profile, depths, new BruteForce(body, open, CELLS).revolved(depths), 1, 0);
@@ -140,11 +147,18 @@ public class DepthByBruteForceTest {
     private static void prism(String text, double height, double[][] outline) {
         double[][] ring = java.util.Arrays.copyOf(outline, outline.length + 1);
         ring[outline.length] = outline[0];
-        for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
+        for (DepthProfile.Exposure exposure :
+                new DepthProfile.Exposure[] {DepthProfile.Exposure.ALL, DepthProfile.Exposure.TRAY}) {
             DepthProfile profile = ShapeText.read(text).depthProfile(exposure);
             double[] depths = depths(profile.deepest() * 1e3);
             double[] areas = new BruteForce(outline, ring, 3 * CELLS / 2).planar(depths);
-            compare(text + " " + exposure, profile, depths, areas, height, exposure == Exposure.TRAY ? 1 : 2);
+            compare(
+                    text + " " + exposure,
+                    profile,
+                    depths,
+                    areas,
+                    height,
+                    exposure == DepthProfile.Exposure.TRAY ? 1 : 2);
         }
     }
 

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.MeshDepth;
@@ -66,7 +65,7 @@ class MeshDepthRobustTest {
     @Test
     void dividedAndSlivered() {
         TriangleMesh box = HullBodies.box(0.06, 0.04, 0.03);
-        DepthProfile exact = Block.ofSides(0.06, 0.04, 0.03).depthProfile(Exposure.ALL);
+        DepthProfile exact = Block.ofSides(0.06, 0.04, 0.03).depthProfile(DepthProfile.Exposure.ALL);
         for (int k = 0; k <= 4; k++) {
             alike(profile(OddBodies.divided(box, k)), exact);
         }

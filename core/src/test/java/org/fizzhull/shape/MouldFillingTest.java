@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -50,7 +50,7 @@ class MouldFillingTest {
         MeshShape piece = shape.filling();
         assertThat(piece.volume()).isCloseTo(64e-6, within(1e-17));
         assertThat(piece.surface()).isCloseTo(96e-4, within(1e-15));
-        assertThat(piece.depthProfile(Exposure.ALL).deepest()).isCloseTo(0.02, within(2e-5));
+        assertThat(piece.depthProfile(DepthProfile.Exposure.ALL).deepest()).isCloseTo(0.02, within(2e-5));
         assertThat(piece.notices()).isEmpty();
         ShapeFiles files = new ShapeFiles() {
             @Override

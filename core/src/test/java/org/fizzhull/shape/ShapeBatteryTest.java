@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,14 +17,14 @@ class ShapeBatteryTest {
     @MethodSource(TEXTS)
     void profileBeginsWithTheWholeAndEndsWithNothing(String text) {
         Shape shape = ShapeText.read(text);
-        for (Exposure exposure : Exposure.values()) {
+        for (DepthProfile.Exposure exposure : DepthProfile.Exposure.values()) {
             DepthProfile profile = shape.depthProfile(exposure);
             assertThat(profile.volume(0)).isCloseTo(shape.volume(), within(1e-12 * shape.volume()));
             assertThat(profile.volume(profile.deepest())).isZero();
             assertThat(profile.volume(0.999999 * profile.deepest())).isBetween(0.0, 1e-5 * shape.volume());
             assertThat(profile.area(0)).isLessThanOrEqualTo(shape.surface() * (1 + 1e-12));
         }
-        DepthProfile all = shape.depthProfile(Exposure.ALL);
+        DepthProfile all = shape.depthProfile(DepthProfile.Exposure.ALL);
         assertThat(all.area(0)).isCloseTo(shape.surface(), within(1e-12 * shape.surface()));
         assertThat(shape.hollow().isPresent()).isEqualTo(shape.hullVolume() > shape.volume());
     }
@@ -33,7 +32,7 @@ class ShapeBatteryTest {
     @ParameterizedTest
     @MethodSource(TEXTS)
     void frontIsTheRateAtWhichVolumeFalls(String text) {
-        for (Exposure exposure : Exposure.values()) {
+        for (DepthProfile.Exposure exposure : DepthProfile.Exposure.values()) {
             DepthProfile profile = ShapeText.read(text).depthProfile(exposure);
             double deepest = profile.deepest();
             double h = 1e-5 * deepest;
@@ -54,8 +53,9 @@ class ShapeBatteryTest {
     @MethodSource(TEXTS)
     void shuttingFacesNeverTakesMore(String text) {
         Shape shape = ShapeText.read(text);
-        DepthProfile all = shape.depthProfile(Exposure.ALL);
-        for (Exposure exposure : new Exposure[] {Exposure.TRAY, Exposure.OUTSIDE}) {
+        DepthProfile all = shape.depthProfile(DepthProfile.Exposure.ALL);
+        for (DepthProfile.Exposure exposure :
+                new DepthProfile.Exposure[] {DepthProfile.Exposure.TRAY, DepthProfile.Exposure.OUTSIDE}) {
             DepthProfile fewer = shape.depthProfile(exposure);
             assertThat(fewer.deepest()).isGreaterThanOrEqualTo(all.deepest() * (1 - 1e-12));
             for (double d = 0; d < all.deepest(); d += all.deepest() / 97) {
@@ -101,7 +101,7 @@ class ShapeBatteryTest {
         assertThat(two.volume()).isCloseTo(Math.pow(length, 3) * one.volume(), within(1e-13 * two.volume()));
         assertThat(two.surface()).isCloseTo(Math.pow(length, 2) * one.surface(), within(1e-13 * two.surface()));
         assertThat(two.centroid().z()).isCloseTo(length * one.centroid().z(), within(1e-13));
-        for (Exposure exposure : Exposure.values()) {
+        for (DepthProfile.Exposure exposure : DepthProfile.Exposure.values()) {
             DepthProfile small = one.depthProfile(exposure);
             DepthProfile large = two.depthProfile(exposure);
             assertThat(large.deepest()).isCloseTo(length * small.deepest(), within(1e-13 * large.deepest()));

@@ -8,7 +8,6 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.SplittableRandom;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
@@ -117,6 +116,6 @@ class AfloatFrontTest {
 
     private static Launch launch(Shape shape, double density, FizzParameters fizz) {
         VoyageParameters water = fizz.equals(SLOW) ? new VoyageParameters(0, 0) : VoyageParameters.standard();
-        return Launch.of(new Piece(shape, density * shape.volume(), Makeup.usual()), BATH, fizz, water);
+        return Launch.of(new Piece(shape, density * shape.volume(), Piece.Makeup.usual()), BATH, fizz, water);
     }
 }

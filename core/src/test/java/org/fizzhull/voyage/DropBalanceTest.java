@@ -9,7 +9,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import java.util.List;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
@@ -17,9 +16,7 @@ import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 
 /** ANALYTIC: the balance of a drop by Archimedes, and what a voyage asks of a shape by its geometry. */
@@ -72,7 +69,7 @@ class DropBalanceTest {
             double table = shape.volume();
             double core = WHOLE - table;
             Launch launch = new Launch(
-                    new Piece(shape, 0.2, Makeup.usual()),
+                    new Piece(shape, 0.2, Piece.Makeup.usual()),
                     BATH.temperature(),
                     k * k * k,
                     rough,
@@ -131,7 +128,7 @@ class DropBalanceTest {
     void aFormForOneVoyage() {
         for (Shape shape : List.of(BALL, Puck.ofDiameterAndHeight(0.07, 0.028), Bowl.ofDiameterAndWall(0.09, 0.015))) {
             for (Release release : Release.values()) {
-                Piece piece = new Piece(shape, 0.9 * RHO * shape.volume(), Makeup.usual());
+                Piece piece = new Piece(shape, 0.9 * RHO * shape.volume(), Piece.Makeup.usual());
                 Launch launch = Launch.of(piece, BATH, FizzParameters.standard(), VoyageParameters.standard());
                 QuickVoyage usual = new QuickVoyage(VoyageForm.of(shape, shape.restingAttitude(), release), BATH);
                 QuickVoyage once =
@@ -150,7 +147,7 @@ class DropBalanceTest {
     void theSeriesOfASunkenBall() {
         double speed = 5e-3 / 60;
         FizzParameters fizz = new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 0.65);
-        Piece piece = new Piece(BALL, 0.16, Makeup.usual());
+        Piece piece = new Piece(BALL, 0.16, Piece.Makeup.usual());
         Voyage voyage =
                 FullVoyage.of(VoyageForm.of(BALL, Release.DROPPED), BATH).run(piece, fizz, DRY);
         var series = voyage.series();
@@ -176,8 +173,8 @@ class DropBalanceTest {
         // 22.414 l/mol at 0 C and 1 atm
         assertThat(voyage.dryVolume(2)).isCloseTo(2 * 22.414e-3 * 311.15 / 273.15, withinPercentage(0.01));
         assertThat(voyage.riseTime()).isEmpty();
-        assertThat(Outcome.STAYS_DOWN.words()).isEqualTo("stays down");
-        assertThat(VoyageEvent.Kind.SINKS.words()).isEqualTo("goes under");
+        assertThat(Voyage.Outcome.STAYS_DOWN.words()).isEqualTo("stays down");
+        assertThat(Voyage.Event.Kind.SINKS.words()).isEqualTo("goes under");
         assertThat(new VoyageLog(
                                 new EquationOfMotion(new VoyageState(
                                         VoyageForm.of(BALL, Release.DROPPED), BATH, Launch.of(piece, BATH, fizz, DRY))),

@@ -10,11 +10,10 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.hydrostatics.Immersion;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +37,7 @@ class DryBoatTest {
     @BeforeEach
     void launch() {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0, 0, 0.65);
-        Piece piece = new Piece(BALL, RHO_B * BALL.volume(), Makeup.usual());
+        Piece piece = new Piece(BALL, RHO_B * BALL.volume(), Piece.Makeup.usual());
         balance.set(Launch.of(piece, BATH, fizz, new VoyageParameters(0, 0)), BALL.volume());
         verdict.start(true, V0);
     }
@@ -76,7 +75,7 @@ class DryBoatTest {
         double spare = (RHO - RHO_B) * (V0 - left);
         assertThat(boat.margin).isCloseTo(spare / (RHO * room(V0)), withinPercentage(1e-6));
         assertThat(boat.reserve).isCloseTo(spare / (RHO * room(V0)), withinPercentage(1e-6));
-        assertThat(verdict.outcome).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(verdict.outcome).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
     }
 
     /** Too heavy from the start it fills at once, whole. */
@@ -159,7 +158,7 @@ class DryBoatTest {
     @Test
     void soakedWater() {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0, 0, 0.65);
-        Piece piece = new Piece(BALL, RHO_B * BALL.volume(), Makeup.usual());
+        Piece piece = new Piece(BALL, RHO_B * BALL.volume(), Piece.Makeup.usual());
         balance.set(Launch.of(piece, BATH, fizz, new VoyageParameters(2e-4, 0)), BALL.volume());
         DryBoat boat = new DryBoat(balance, verdict, 0);
         boat.walk(stage(0, 1, 0), 2, 1.5, SPEED, false);

@@ -8,7 +8,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
@@ -28,7 +27,7 @@ class EquationOfMotionTest {
 
     private static EquationOfMotion of(Shape shape, Release release, double mass, double layerRatio) {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, layerRatio, 0, 0.65);
-        Launch launch = Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, fizz, new VoyageParameters(0, 0));
+        Launch launch = Launch.of(new Piece(shape, mass, Piece.Makeup.usual()), BATH, fizz, new VoyageParameters(0, 0));
         return new EquationOfMotion(new VoyageState(VoyageForm.of(shape, release), BATH, launch));
     }
 
@@ -49,7 +48,7 @@ class EquationOfMotionTest {
         assertThat(course.rated(0, at(0.2, 0.1), rate)).isEqualTo(0.2);
         assertThat(rate[EquationOfMotion.VOLUME]).isCloseTo(-AREA * SPEED, withinPercentage(1e-4));
         assertThat(rate[EquationOfMotion.CENTRE]).isEqualTo(-0.1);
-        double made = 0.15 / WHOLE * Makeup.USUAL_GAS_CAPACITY * SPEED * AREA;
+        double made = 0.15 / WHOLE * Piece.Makeup.USUAL_GAS_CAPACITY * SPEED * AREA;
         double seen = 0.65 * Math.exp(-0.4);
         assertThat(rate[EquationOfMotion.GAS]).isCloseTo(made * seen, withinPercentage(1e-4));
         assertThat(rate[EquationOfMotion.DISSOLVED]).isCloseTo(made * (1 - seen), withinPercentage(1e-4));

@@ -8,7 +8,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
@@ -38,7 +37,7 @@ class ErodedPieceTest {
         VoyageForm form = VoyageForm.of(shape, release);
         ErodedPiece piece = new ErodedPiece(form, bath);
         piece.launch(new Launch(
-                new Piece(shape, mass, Makeup.usual()),
+                new Piece(shape, mass, Piece.Makeup.usual()),
                 bath.temperature(),
                 K * K * K,
                 ROUGH,

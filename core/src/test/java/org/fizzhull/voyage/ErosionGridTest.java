@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** ANALYTIC: the grid of a ball of radius R, of which 4/3 pi (R - d)^3 is left at the depth d. */
 class ErosionGridTest {
     private static final double R = 0.0325;
-    private static final DepthProfile PROFILE = Sphere.ofDiameter(2 * R).depthProfile(Exposure.ALL);
+    private static final DepthProfile PROFILE = Sphere.ofDiameter(2 * R).depthProfile(DepthProfile.Exposure.ALL);
     private static final ErosionGrid GRID = ErosionGrid.whole(PROFILE, 200);
     private static final double WHOLE = volume(0);
 

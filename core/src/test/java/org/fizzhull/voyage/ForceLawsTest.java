@@ -11,11 +11,10 @@ import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.voyage.result.VoyageSeries;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.Test;
 
 /** The laws that a voyage puts together, each against its formula worked out by hand. */
@@ -30,7 +29,7 @@ class ForceLawsTest {
     private static ForceBalance balance(double speed, double gasCapacity, VoyageParameters voyage) {
         ForceBalance balance = new ForceBalance(new BathProperties(BATH, R));
         FizzParameters fizz = new FizzParameters(speed, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
-        Makeup makeup = new Makeup(1900, gasCapacity);
+        Piece.Makeup makeup = new Piece.Makeup(1900, gasCapacity);
         balance.set(Launch.of(new Piece(BALL, 0.16, makeup), BATH, fizz, voyage), WHOLE);
         return balance;
     }
@@ -142,13 +141,13 @@ class ForceLawsTest {
     void aSeriesHoldsItsRows() {
         List<double[]> rows = List.of(
                 new double[] {0, 1, 2, 3, 4, 5, 6, 7, 8, 9}, new double[] {10, 11, 12, 13, 14, 15, 16, 17, 18, 19});
-        VoyageSeries series = VoyageSeries.of(rows);
+        Voyage.Series series = Voyage.Series.of(rows);
         assertThat(series.rows()).isEqualTo(2);
         assertThat(series.time()).containsExactly(0, 10);
         assertThat(series.centreDepth()).containsExactly(3, 13);
         assertThat(series.left()).containsExactly(9, 19);
-        assertThat(series).isEqualTo(VoyageSeries.of(rows)).hasSameHashCodeAs(VoyageSeries.of(rows));
-        assertThat(series).isNotEqualTo(VoyageSeries.of(rows.subList(0, 1)));
+        assertThat(series).isEqualTo(Voyage.Series.of(rows)).hasSameHashCodeAs(Voyage.Series.of(rows));
+        assertThat(series).isNotEqualTo(Voyage.Series.of(rows.subList(0, 1)));
         assertThat(series.equals((Object) "rows")).isFalse();
         assertThat(series).hasToString("2 rows to 10.0 s");
     }

@@ -10,17 +10,14 @@ import java.util.List;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
-import org.fizzhull.voyage.result.VoyageEvent.Kind;
+import org.fizzhull.voyage.result.Voyage.Event.Kind;
 import org.junit.jupiter.api.Test;
 
 /** Events of the full voyage in their order and at their times, for balls and bowls without gas, by Archimedes and geometry. */
@@ -36,17 +33,17 @@ class FullVoyageEventsTest {
 
     private static Voyage voyage(Shape shape, double mass, Release release) {
         return FullVoyage.of(VoyageForm.of(shape, release), BATH)
-                .run(new Piece(shape, mass, Makeup.usual()), FIZZ, DRY);
+                .run(new Piece(shape, mass, Piece.Makeup.usual()), FIZZ, DRY);
     }
 
     private static List<Kind> kinds(Voyage voyage) {
-        return voyage.events().stream().map(VoyageEvent::kind).distinct().toList();
+        return voyage.events().stream().map(Voyage.Event::kind).distinct().toList();
     }
 
     private static double time(Voyage voyage, Kind kind) {
         return voyage.events().stream()
                 .filter(it -> it.kind() == kind)
-                .mapToDouble(VoyageEvent::time)
+                .mapToDouble(Voyage.Event::time)
                 .findFirst()
                 .orElseThrow();
     }
@@ -56,7 +53,7 @@ class FullVoyageEventsTest {
     void aBallThatSinks() {
         Voyage voyage = voyage(BALL, 1.2 * RHO * WHOLE, Release.DROPPED);
         assertThat(kinds(voyage)).containsExactly(Kind.SINKS, Kind.BOTTOM, Kind.END);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         // half of it is dry for the moment in which it goes under
         assertThat(voyage.fizzTime())
                 .isCloseTo(R * (1 - Math.cbrt(0.01)) / SPEED, within(time(voyage, Kind.SINKS) + 0.05));
@@ -70,7 +67,7 @@ class FullVoyageEventsTest {
         assertThat(kinds(voyage)).containsExactly(Kind.SETTLES, Kind.END);
         assertThat(time(voyage, Kind.SETTLES)).isLessThan(0.1);
         assertThat(voyage.fizzTime()).isCloseTo(2 * R * (1 - Math.cbrt(0.01)) / SPEED, withinPercentage(0.1));
-        assertThat(voyage.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.floatsToTheEnd()).isTrue();
         assertThat(voyage.sinksLater()).isFalse();
     }
@@ -96,7 +93,7 @@ class FullVoyageEventsTest {
         // it bobs under for a moment after the drop; then down for good
         double sinks = voyage.events().stream()
                 .filter(it -> it.kind() == Kind.SINKS)
-                .mapToDouble(VoyageEvent::time)
+                .mapToDouble(Voyage.Event::time)
                 .max()
                 .orElseThrow();
         assertThat(sinks).isCloseTo(time, within(4.0));
@@ -110,11 +107,11 @@ class FullVoyageEventsTest {
         Shape bowl = Bowl.ofDiameterAndWall(0.09, 0.015);
         double closed = 2 * Math.PI / 3 * Math.pow(0.045, 3);
         Voyage heavy = voyage(bowl, 1.01 * RHO * closed, Release.PLACED);
-        assertThat(heavy.events().get(0)).isEqualTo(new VoyageEvent(Kind.SWAMPS, 0));
+        assertThat(heavy.events().get(0)).isEqualTo(new Voyage.Event(Kind.SWAMPS, 0));
         assertThat(kinds(heavy)).contains(Kind.BOTTOM).endsWith(Kind.END);
-        assertThat(heavy.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(heavy.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         Voyage light = voyage(bowl, 0.4 * RHO * closed, Release.PLACED);
-        assertThat(light.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(light.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         if (kinds(light).contains(Kind.PIERCED)) {
             assertThat(time(light, Kind.PIERCED)).isCloseTo(0.015 / SPEED, within(1e-3));
         } else {
@@ -127,7 +124,7 @@ class FullVoyageEventsTest {
     @Test
     void tolerances() {
         FullVoyage voyages = FullVoyage.of(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        Piece piece = new Piece(BALL, 1.2 * RHO * WHOLE, Makeup.usual());
+        Piece piece = new Piece(BALL, 1.2 * RHO * WHOLE, Piece.Makeup.usual());
         double usual = voyages.run(piece, FIZZ, DRY).fizzTime();
         // by the error that is told of the usual tolerance, 3e-4
         for (double tolerance : new double[] {1e-3, 1e-10}) {

@@ -7,7 +7,6 @@ import static org.fizzhull.quantity.Units.celsius;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
@@ -28,7 +27,7 @@ class HeldUnderTest {
 
     private static Launch launch(double mass, double layerRatio, double gasShare, VoyageParameters voyage) {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, layerRatio, 0, gasShare);
-        return Launch.of(new Piece(BALL, mass, Makeup.usual()), BATH, fizz, voyage);
+        return Launch.of(new Piece(BALL, mass, Piece.Makeup.usual()), BATH, fizz, voyage);
     }
 
     private static double left(double seconds) {
@@ -53,7 +52,7 @@ class HeldUnderTest {
         Launch gassing = launch(0.16, 0, 0.65, new VoyageParameters(0, 0));
         double t = 120;
         double seen = 0.65 * Math.exp(-R / 0.5);
-        double escaped = 0.16 / WHOLE * (WHOLE - left(t)) * Makeup.USUAL_GAS_CAPACITY * 0.044009 * seen;
+        double escaped = 0.16 / WHOLE * (WHOLE - left(t)) * Piece.Makeup.USUAL_GAS_CAPACITY * 0.044009 * seen;
         double spare = (RHO - 0.16 / WHOLE) * left(t);
         assertThat(BOWL.reading(gassing, t, true)).isCloseTo(0.16 + spare - escaped, within(1e-7));
     }
@@ -63,7 +62,12 @@ class HeldUnderTest {
     void aLargerPiece() {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0, 0, 0);
         Launch larger = new Launch(
-                new Piece(BALL, 0.2, Makeup.usual()), BATH.temperature(), 1.331, 1, fizz, new VoyageParameters(0, 0));
+                new Piece(BALL, 0.2, Piece.Makeup.usual()),
+                BATH.temperature(),
+                1.331,
+                1,
+                fizz,
+                new VoyageParameters(0, 0));
         double left = 4 * Math.PI / 3 * Math.pow(1.1 * R - SPEED * 60, 3);
         assertThat(BOWL.spare(larger, 60, true)).isCloseTo((RHO - 0.2 / (1.331 * WHOLE)) * left, within(1e-7));
         // every face has moved in by v t
@@ -81,7 +85,7 @@ class HeldUnderTest {
         double t = 40;
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
         double f = 0.5;
-        Piece piece = new Piece(BALL, 0.2, Makeup.usual());
+        Piece piece = new Piece(BALL, 0.2, Piece.Makeup.usual());
         Launch launch = new Launch(piece, BATH.temperature(), k * k * k, rough, fizz, new VoyageParameters(0, f));
         ForceBalance laws = new ForceBalance(new BathProperties(BATH, R));
         laws.set(launch, WHOLE);
@@ -105,7 +109,7 @@ class HeldUnderTest {
     void whatItCarries() {
         Shape loaded = Loaded.with(Loaded.with(BALL, new Inset(0.020, 10e-6)), new Topping("salt", 0.006, 2165, 0.5));
         double thickness = 0.006 / 2165 / 0.5 / (Math.PI * R * R);
-        Piece piece = new Piece(loaded, 0.2, Makeup.usual());
+        Piece piece = new Piece(loaded, 0.2, Piece.Makeup.usual());
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0, 0, 0);
         Launch launch = Launch.of(piece, BATH, fizz, new VoyageParameters(0, 0));
         HeldUnder bowl = new HeldUnder(VoyageForm.of(loaded, Release.DROPPED), BATH);
@@ -128,7 +132,7 @@ class HeldUnderTest {
     @Test
     void spareOfAPieceThatComesUp() {
         FizzParameters fizz = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
-        Launch launch = Launch.of(new Piece(BALL, 0.16, Makeup.usual()), BATH, fizz, new VoyageParameters(0, 0));
+        Launch launch = Launch.of(new Piece(BALL, 0.16, Piece.Makeup.usual()), BATH, fizz, new VoyageParameters(0, 0));
         double up = 150;
         double growth =
                 (BOWL.spare(launch, up, true) - BOWL.spare(launch, 0.98 * up, true)) / (0.02 * up) / (RHO * left(up));

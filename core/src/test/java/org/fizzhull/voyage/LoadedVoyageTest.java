@@ -8,7 +8,6 @@ import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
@@ -16,10 +15,7 @@ import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
-import org.fizzhull.voyage.result.VoyageSeries;
 import org.junit.jupiter.api.Test;
 
 /** What a piece carries on its voyage. */
@@ -37,20 +33,20 @@ class LoadedVoyageTest {
     @Test
     void fizzTimeRoundACore() {
         Shape ball = Loaded.with(BALL, TOY);
-        Piece piece = new Piece(ball, 0.2, Makeup.usual());
+        Piece piece = new Piece(ball, 0.2, Piece.Makeup.usual());
         QuickVoyage voyage = quick(piece, Release.DROPPED);
-        double v = Recession.speed(FIZZ, BATH.temperature(), piece.porosity(), Makeup.USUAL_GAS_CAPACITY);
+        double v = Recession.speed(FIZZ, BATH.temperature(), piece.porosity(), Piece.Makeup.USUAL_GAS_CAPACITY);
         double left = 10e-6 + 0.01 * (BALL.volume() - 10e-6);
         double exact = (RADIUS - Math.cbrt(3 * left / (4 * Math.PI))) / v;
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         assertThat(voyage.fizzTime()).isCloseTo(exact, within(1e-4 * exact));
     }
 
     /** ANALYTIC: the mass at a depth d is that of the ball less its core, the core's, and the salt not yet let go. */
     @Test
     void massOnTheWay() {
-        Piece piece = new Piece(BOTH, 0.2, Makeup.usual());
-        VoyageSeries series = full(piece, Release.DROPPED).series();
+        Piece piece = new Piece(BOTH, 0.2, Piece.Makeup.usual());
+        Voyage.Series series = full(piece, Release.DROPPED).series();
         double thickness = 0.006 / 2165 / 0.5 / (Math.PI * RADIUS * RADIUS);
         int rows = series.time().length;
         assertThat(rows).isGreaterThan(20);
@@ -71,7 +67,7 @@ class LoadedVoyageTest {
         int told = 0;
         for (Shape shape : new Shape[] {BOTH, Loaded.with(BALL, SALT), Loaded.with(BALL, new Inset(0.008, 25e-6))}) {
             for (double mass = 0.115; mass < 0.18; mass += 0.005) {
-                Piece piece = new Piece(shape, mass, Makeup.usual());
+                Piece piece = new Piece(shape, mass, Piece.Makeup.usual());
                 QuickVoyage quick = quick(piece, Release.DROPPED);
                 if (quick.margin() > 0.01) {
                     assertThat(quick.outcome())
@@ -87,11 +83,12 @@ class LoadedVoyageTest {
     @Test
     void saltDoesNotHoldItDown() {
         double body = 0.150;
-        QuickVoyage plain = quick(new Piece(BALL, body, Makeup.usual()), Release.DROPPED);
+        QuickVoyage plain = quick(new Piece(BALL, body, Piece.Makeup.usual()), Release.DROPPED);
         double rise = plain.riseTime();
-        assertThat(plain.outcome()).isEqualTo(Outcome.RISES_LATER);
-        QuickVoyage salted = quick(new Piece(Loaded.with(BALL, SALT), body + 0.006, Makeup.usual()), Release.DROPPED);
-        assertThat(salted.outcome()).isEqualTo(Outcome.RISES_LATER);
+        assertThat(plain.outcome()).isEqualTo(Voyage.Outcome.RISES_LATER);
+        QuickVoyage salted =
+                quick(new Piece(Loaded.with(BALL, SALT), body + 0.006, Piece.Makeup.usual()), Release.DROPPED);
+        assertThat(salted.outcome()).isEqualTo(Voyage.Outcome.RISES_LATER);
         assertThat(salted.riseTime()).isCloseTo(rise, within(1e-3 * rise));
     }
 
@@ -114,10 +111,10 @@ class LoadedVoyageTest {
         for (int i = 0; i < 30; i++) {
             double middle = (low + high) / 2;
             boolean boat = FullVoyage.of(VoyageForm.of(shape, Release.PLACED), BATH)
-                    .run(new Piece(shape, middle, Makeup.usual()), FIZZ, new VoyageParameters(0, 0.1))
+                    .run(new Piece(shape, middle, Piece.Makeup.usual()), FIZZ, new VoyageParameters(0, 0.1))
                     .events()
                     .stream()
-                    .noneMatch(event -> event.kind() == VoyageEvent.Kind.SWAMPS && event.time() == 0);
+                    .noneMatch(event -> event.kind() == Voyage.Event.Kind.SWAMPS && event.time() == 0);
             low = boat ? middle : low;
             high = boat ? high : middle;
         }

@@ -3,7 +3,7 @@ package org.fizzhull.voyage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.fizzhull.voyage.OutcomeTracker.Asked;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +22,7 @@ class OutcomeTrackerTest {
         assertThat(voyage.judged).isFalse();
         voyage.pass(20.001);
         assertThat(voyage.judged).isTrue();
-        assertThat(voyage.outcome).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.floatsToTheEnd()).isTrue();
         assertThat(voyage.riseTime).isNaN();
         assertThat(voyage.upTime).isNaN();
@@ -33,7 +33,7 @@ class OutcomeTrackerTest {
         voyage.goesDown(1, 0.99);
         voyage.comesUp(15, 0.9);
         voyage.pass(30);
-        assertThat(voyage.outcome).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.sinksLater).isFalse();
         assertThat(voyage.riseTime).isNaN();
     }
@@ -44,7 +44,7 @@ class OutcomeTrackerTest {
         voyage.comesUp(60, 0.6);
         voyage.goesDown(70, 0.5);
         voyage.comesUp(80, 0.4);
-        assertThat(voyage.outcome).isEqualTo(Outcome.RISES_LATER);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.RISES_LATER);
         assertThat(voyage.riseTime).isEqualTo(60);
         assertThat(voyage.upTime).isEqualTo(60);
         assertThat(voyage.sinksLater).isFalse();
@@ -55,25 +55,25 @@ class OutcomeTrackerTest {
     void aCrumbThatComesUpDoesNotRise() {
         voyage.goesDown(1, 0.99);
         voyage.comesUp(100, 0.09);
-        assertThat(voyage.outcome).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         assertThat(voyage.riseTime).isNaN();
         assertThat(voyage.upTime).isEqualTo(100);
         voyage.comesUp(101, 0.08);
         assertThat(voyage.upTime).isEqualTo(100);
         voyage.start(false, 1);
         voyage.comesUp(100, 0.1);
-        assertThat(voyage.outcome).isEqualTo(Outcome.RISES_LATER);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.RISES_LATER);
     }
 
     @Test
     void whatFloatedAndGoesUnderSinksLater() {
         voyage.goesDown(50, 0.5);
-        assertThat(voyage.outcome).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.sinksLater).isTrue();
         assertThat(voyage.floatsToTheEnd()).isFalse();
         assertThat(voyage.afloat).isFalse();
         voyage.comesUp(60, 0.4);
-        assertThat(voyage.outcome).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.riseTime).isNaN();
         assertThat(voyage.upTime).isNaN();
     }
@@ -93,11 +93,11 @@ class OutcomeTrackerTest {
     void aVoyageThatEndsEarlyIsJudgedAtItsEnd() {
         voyage.goesDown(1, 0.5);
         voyage.judge();
-        assertThat(voyage.outcome).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         voyage.comesUp(2, 0.5);
-        assertThat(voyage.outcome).isEqualTo(Outcome.RISES_LATER);
+        assertThat(voyage.outcome).isEqualTo(Voyage.Outcome.RISES_LATER);
         voyage.judge();
-        assertThat(voyage.outcome).as("judged once").isEqualTo(Outcome.RISES_LATER);
+        assertThat(voyage.outcome).as("judged once").isEqualTo(Voyage.Outcome.RISES_LATER);
     }
 
     /** A voyage may stop as soon as what is asked is known, and never before. */

@@ -9,16 +9,13 @@ import java.util.List;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -41,7 +38,7 @@ class QuickVoyageFormulasTest {
     }
 
     private static Launch launch(Shape shape, double mass, double layerRatio) {
-        return Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, fizz(layerRatio), DRY);
+        return Launch.of(new Piece(shape, mass, Piece.Makeup.usual()), BATH, fizz(layerRatio), DRY);
     }
 
     private static QuickVoyage voyage(Shape shape, Release release) {
@@ -63,7 +60,7 @@ class QuickVoyageFormulasTest {
         Launch launch = launch(BALL, density * RHO * WHOLE, 0);
         voyage.run(launch);
         double x = Draft.ballDraft(density);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.fizzTime()).isCloseTo(R * (1 - Math.cbrt(0.01)) / (SPEED * x), withinPercentage(0.2));
         assertThat(voyage.margin()).isCloseTo(1 - density, within(1e-9));
         assertThat(voyage.sinksLater()).isFalse();
@@ -82,7 +79,7 @@ class QuickVoyageFormulasTest {
         QuickVoyage voyage = voyage(BALL, Release.DROPPED);
         Launch launch = launch(BALL, 1.2 * RHO * WHOLE, 0);
         voyage.run(launch);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         assertThat(voyage.fizzTime()).isCloseTo(R * (1 - Math.cbrt(0.01)) / SPEED, withinPercentage(1e-6));
         assertThat(voyage.margin()).isCloseTo(0.2, within(1e-9));
         assertThat(voyage.floatsAtOnce(launch)).isFalse();
@@ -110,7 +107,7 @@ class QuickVoyageFormulasTest {
         double off = (R - r) / SPEED;
         double growth = 3 * layer * SPEED / (r * r);
         double lag = Resistance.ball().lag(growth, BATH.depth() - 2 * r, 4 * Math.PI / 3 * r * r * r, 2 * r);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.RISES_LATER);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.RISES_LATER);
         // growth is taken over a depth of 1/200 of the way, in which it changes by 1 to 2 %, the lag by a third of that
         assertThat(voyage.riseTime()).isCloseTo(off + lag, within(0.01 * lag));
         assertThat(voyage.upTime()).isEqualTo(voyage.riseTime());
@@ -135,7 +132,7 @@ class QuickVoyageFormulasTest {
         }
         QuickVoyage voyage = voyage(BALL, Release.DROPPED);
         voyage.run(launch(BALL, RHO * (1 + 3 * layer / r) * WHOLE, 0.45));
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         assertThat(voyage.riseTime()).isNaN();
         assertThat(voyage.upTime()).isGreaterThan((R - r) / SPEED);
         assertThat(voyage.upWidth()).isPositive().isLessThan(2 * r);
@@ -154,7 +151,7 @@ class QuickVoyageFormulasTest {
         Launch launch = launch(shape, light * body + 0.020, 0);
         QuickVoyage voyage = voyage(shape, Release.DROPPED);
         voyage.run(launch);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(voyage.sinksLater()).isTrue();
         assertThat(voyage.staysToTheEnd()).isEqualTo(under < 0.1 * body);
         assertThat(voyage.margin())
@@ -221,24 +218,24 @@ class QuickVoyageFormulasTest {
                     assertThat(quick.outcome()).as(as).isEqualTo(slow.outcome());
                     // one whose air is let out near its balance bobs under for a moment, which the quick one does not
                     // know
-                    boolean bobs = slow.events().stream().anyMatch(it -> it.kind() == VoyageEvent.Kind.PIERCED);
+                    boolean bobs = slow.events().stream().anyMatch(it -> it.kind() == Voyage.Event.Kind.PIERCED);
                     if (!bobs) {
                         assertThat(quick.sinksLater()).as(as).isEqualTo(slow.sinksLater());
                         assertThat(quick.staysToTheEnd()).as(as).isEqualTo(slow.floatsToTheEnd());
                     }
-                    double moving = slow.events().get(0).kind() == VoyageEvent.Kind.SETTLES
+                    double moving = slow.events().get(0).kind() == Voyage.Event.Kind.SETTLES
                             ? slow.events().get(0).time()
                             : 0;
                     assertThat(quick.fizzTime())
                             .as(as)
                             .isCloseTo(slow.fizzTime(), within(0.01 * slow.fizzTime() + moving));
-                    if (slow.outcome() == Outcome.RISES_LATER) {
+                    if (slow.outcome() == Voyage.Outcome.RISES_LATER) {
                         assertThat(quick.riseTime())
                                 .as(as)
                                 .isCloseTo(slow.riseTime().orElseThrow(), within(4.0));
                     }
-                    sunk += slow.outcome() == Outcome.STAYS_DOWN ? 1 : 0;
-                    afloat += slow.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
+                    sunk += slow.outcome() == Voyage.Outcome.STAYS_DOWN ? 1 : 0;
+                    afloat += slow.outcome() == Voyage.Outcome.FLOATS_AT_ONCE ? 1 : 0;
                 }
             }
         }
@@ -253,7 +250,7 @@ class QuickVoyageFormulasTest {
         QuickVoyage voyage = voyage(bowl, Release.PLACED);
         Launch heavy = launch(bowl, 1.05 * RHO * closed, 0);
         voyage.run(heavy);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         assertThat(voyage.reserve(heavy)).isLessThan(-0.05 + 1e-6);
         Launch light = launch(bowl, 0.8 * RHO * closed, 0);
         assertThat(voyage.floatsAtOnce(light)).isTrue();

@@ -9,14 +9,13 @@ import java.lang.management.ManagementFactory;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.fizz.Recession;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Puck;
 import org.fizzhull.shape.kind.Sphere;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 import org.junit.jupiter.api.Test;
 
 /** The quick voyage against closed forms, against the drop it starts with, and as directions makers know. */
@@ -29,10 +28,10 @@ class QuickVoyageTest {
     /** ANALYTIC: a sunken ball of radius R is down to 1 % of its mass after (1 - 0.01^(1/3)) R/v. */
     @Test
     void fizzTimeOfASunkenBall() {
-        QuickVoyage voyage = run(BALL, 0.19, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
-        Piece piece = new Piece(BALL, 0.19, Makeup.usual());
-        double v = Recession.speed(FIZZ, BATH.temperature(), piece.porosity(), Makeup.USUAL_GAS_CAPACITY);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
+        QuickVoyage voyage = run(BALL, 0.19, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ);
+        Piece piece = new Piece(BALL, 0.19, Piece.Makeup.usual());
+        double v = Recession.speed(FIZZ, BATH.temperature(), piece.porosity(), Piece.Makeup.USUAL_GAS_CAPACITY);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         double exact = (1 - Math.cbrt(0.01)) * 0.0325 / v;
         assertThat(voyage.fizzTime()).isCloseTo(exact, within(1e-9 * exact));
     }
@@ -44,11 +43,12 @@ class QuickVoyageTest {
             DropBalance drop = new DropBalance(shape, BATH);
             for (double density = 900; density <= 1150; density += 10) {
                 double mass = density * shape.volume();
-                double spare = drop.fizzing(Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, FIZZ, WATER));
-                QuickVoyage voyage = run(shape, mass, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
+                double spare = drop.fizzing(Launch.of(new Piece(shape, mass, Piece.Makeup.usual()), BATH, FIZZ, WATER));
+                QuickVoyage voyage = run(shape, mass, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ);
                 double displaced = BATH.density() * shape.volume();
                 if (Math.abs(spare) > 0.01 * displaced) {
-                    assertThat(voyage.outcome() == Outcome.FLOATS_AT_ONCE).isEqualTo(spare > 0);
+                    assertThat(voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE)
+                            .isEqualTo(spare > 0);
                 }
                 if (spare > 0) {
                     assertThat(voyage.margin()).isCloseTo(spare / displaced, within(1e-9));
@@ -60,17 +60,19 @@ class QuickVoyageTest {
     /** COMMON PRACTICE, no source: each direction follows from the term named beside it; none is forced. */
     @Test
     void whatMakersKnow() {
-        QuickVoyage cold = run(BALL, 0.138, Release.DROPPED, Makeup.usual(), Bath.at(celsius(32)), FIZZ);
+        QuickVoyage cold = run(BALL, 0.138, Release.DROPPED, Piece.Makeup.usual(), Bath.at(celsius(32)), FIZZ);
         double coldTime = cold.fizzTime();
-        QuickVoyage hot = run(BALL, 0.138, Release.DROPPED, Makeup.usual(), Bath.at(celsius(42)), FIZZ);
+        QuickVoyage hot = run(BALL, 0.138, Release.DROPPED, Piece.Makeup.usual(), Bath.at(celsius(42)), FIZZ);
         assertThat(hot.fizzTime()).as("activation energy").isLessThan(0.8 * coldTime);
 
         Shape bowl = Bowl.ofDiameterAndWall(0.09, 0.015);
-        assertThat(run(bowl, 0.170, Release.PLACED, Makeup.usual(), BATH, FIZZ).outcome())
+        assertThat(run(bowl, 0.170, Release.PLACED, Piece.Makeup.usual(), BATH, FIZZ)
+                        .outcome())
                 .as("boat")
-                .isEqualTo(Outcome.FLOATS_AT_ONCE);
-        assertThat(run(bowl, 0.170, Release.DROPPED, Makeup.usual(), BATH, FIZZ).outcome())
-                .isNotEqualTo(Outcome.FLOATS_AT_ONCE);
+                .isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
+        assertThat(run(bowl, 0.170, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ)
+                        .outcome())
+                .isNotEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
 
         assertThat(heaviest(Puck.ofDiameterAndHeight(0.07, 0.028)))
                 .as("layer times surface over volume")
@@ -79,12 +81,13 @@ class QuickVoyageTest {
         assertThat(heaviest(Dome.ofDiameter(0.08))).isGreaterThan(heaviest(BALL));
         assertThat(heaviest(Sphere.ofDiameter(0.025))).as("a small test ball").isGreaterThan(heaviest(BALL) + 50);
 
-        Makeup spent = new Makeup(Makeup.USUAL_TRUE_DENSITY, 0.7);
-        assertThat(run(BALL, 0.140, Release.DROPPED, Makeup.usual(), BATH, FIZZ).outcome())
-                .isEqualTo(Outcome.FLOATS_AT_ONCE);
+        Piece.Makeup spent = new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, 0.7);
+        assertThat(run(BALL, 0.140, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ)
+                        .outcome())
+                .isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
         assertThat(run(BALL, 0.140, Release.DROPPED, spent, BATH, FIZZ).outcome())
                 .as("soaking and a thinner layer, at the same mass and size")
-                .isEqualTo(Outcome.STAYS_DOWN);
+                .isEqualTo(Voyage.Outcome.STAYS_DOWN);
     }
 
     /** COMMON PRACTICE, no source: slower fizz of a foaming powder lasts longer; the foam carries as much. */
@@ -92,11 +95,11 @@ class QuickVoyageTest {
     void foamFizzesSlower() {
         FizzParameters foam =
                 new FizzParameters(0.75 * FIZZ.recession38(), 2.3, 30e3, 0.5, 0.63e-3, 1.6 * 0.45, 0.5, 0.65);
-        double plain =
-                run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, FIZZ).fizzTime();
-        QuickVoyage light = run(BALL, 0.130, Release.DROPPED, Makeup.usual(), BATH, foam);
-        assertThat(light.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
-        QuickVoyage same = run(BALL, 0.138, Release.DROPPED, Makeup.usual(), BATH, foam);
+        double plain = run(BALL, 0.138, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ)
+                .fizzTime();
+        QuickVoyage light = run(BALL, 0.130, Release.DROPPED, Piece.Makeup.usual(), BATH, foam);
+        assertThat(light.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
+        QuickVoyage same = run(BALL, 0.138, Release.DROPPED, Piece.Makeup.usual(), BATH, foam);
         assertThat(same.fizzTime()).isGreaterThan(1.2 * plain);
     }
 
@@ -105,9 +108,10 @@ class QuickVoyageTest {
     void ratiosScaleTheTable() {
         double k = 1.02;
         Shape larger = Sphere.ofDiameter(0.065 * k);
-        QuickVoyage direct = run(larger, 0.16, Release.DROPPED, Makeup.usual(), BATH, FIZZ);
+        QuickVoyage direct = run(larger, 0.16, Release.DROPPED, Piece.Makeup.usual(), BATH, FIZZ);
         QuickVoyage scaled = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        scaled.run(new Launch(new Piece(BALL, 0.16, Makeup.usual()), BATH.temperature(), k * k * k, 1, FIZZ, WATER));
+        scaled.run(
+                new Launch(new Piece(BALL, 0.16, Piece.Makeup.usual()), BATH.temperature(), k * k * k, 1, FIZZ, WATER));
         assertThat(scaled.fizzTime()).isCloseTo(direct.fizzTime(), within(1e-4 * direct.fizzTime()));
         assertThat(scaled.outcome()).isEqualTo(direct.outcome());
     }
@@ -115,8 +119,8 @@ class QuickVoyageTest {
     @Test
     void itAllocatesNothing() {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(BALL, Release.DROPPED), BATH);
-        Launch floats = Launch.of(new Piece(BALL, 0.138, Makeup.usual()), BATH, FIZZ, WATER);
-        Launch rises = Launch.of(new Piece(BALL, 0.150, Makeup.usual()), BATH, FIZZ, WATER);
+        Launch floats = Launch.of(new Piece(BALL, 0.138, Piece.Makeup.usual()), BATH, FIZZ, WATER);
+        Launch rises = Launch.of(new Piece(BALL, 0.150, Piece.Makeup.usual()), BATH, FIZZ, WATER);
         for (int i = 0; i < 2000; i++) {
             voyage.run(i % 2 == 0 ? floats : rises);
         }
@@ -137,7 +141,7 @@ class QuickVoyageTest {
         while (high - low > 0.01) {
             double middle = (low + high) / 2;
             double mass = middle * shape.volume();
-            if (drop.fizzing(Launch.of(new Piece(shape, mass, Makeup.usual()), BATH, FIZZ, WATER)) > 0) {
+            if (drop.fizzing(Launch.of(new Piece(shape, mass, Piece.Makeup.usual()), BATH, FIZZ, WATER)) > 0) {
                 low = middle;
             } else {
                 high = middle;
@@ -147,7 +151,7 @@ class QuickVoyageTest {
     }
 
     private static QuickVoyage run(
-            Shape shape, double mass, Release release, Makeup makeup, Bath bath, FizzParameters fizz) {
+            Shape shape, double mass, Release release, Piece.Makeup makeup, Bath bath, FizzParameters fizz) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, release), bath);
         voyage.run(Launch.of(new Piece(shape, mass, makeup), bath, fizz, WATER));
         return voyage;

@@ -8,13 +8,10 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
 import org.junit.jupiter.api.Test;
 
 /** Pieces taller than the bath is deep: on the bottom they stand out of the water. */
@@ -32,9 +29,9 @@ class ShallowBathTest {
     void aBallRunsAgroundAndLiftsOffWhenItIsSmallEnough() {
         Shape ball = ShapeText.read("sphere(diameter=65 mm)");
         Voyage voyage = full(ball, 950, BATH);
-        VoyageEvent lift = event(voyage, VoyageEvent.Kind.LIFT_OFF);
-        assertThat(event(voyage, VoyageEvent.Kind.BOTTOM).time()).isLessThan(1);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.RISES_LATER);
+        Voyage.Event lift = event(voyage, Voyage.Event.Kind.LIFT_OFF);
+        assertThat(event(voyage, Voyage.Event.Kind.BOTTOM).time()).isLessThan(1);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.RISES_LATER);
         assertThat(voyage.riseTime().orElseThrow()).isEqualTo(lift.time());
         double low = 0.5;
         double high = 1;
@@ -53,7 +50,7 @@ class ShallowBathTest {
         assertThat(voyage.series().size()[row]).isCloseTo(DEPTH / low, within(1e-5 * DEPTH));
         assertThat(voyage.notices()).extracting(Notice::code).containsExactly("shallow-bath");
         QuickVoyage quick = quick(ball, 950, BATH);
-        assertThat(quick.outcome()).isEqualTo(Outcome.RISES_LATER);
+        assertThat(quick.outcome()).isEqualTo(Voyage.Outcome.RISES_LATER);
         assertThat(quick.riseTime()).isCloseTo(lift.time(), within(0.5));
         assertThat(quick.fizzTime()).isCloseTo(voyage.fizzTime(), within(5.0));
     }
@@ -66,11 +63,11 @@ class ShallowBathTest {
                 new String[] {"sphere(diameter=65 mm)", "block(length=140 mm, width=120 mm, height=110 mm)"}) {
             Shape shape = ShapeText.read(text);
             Voyage light = full(shape, 300, BATH);
-            assertThat(light.outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
+            assertThat(light.outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
             assertThat(light.fizzTime()).isCloseTo(full(shape, 300, deep).fizzTime(), within(0.5));
-            assertThat(full(shape, 1300, BATH).outcome()).isEqualTo(Outcome.STAYS_DOWN);
-            assertThat(quick(shape, 300, BATH).outcome()).isEqualTo(Outcome.FLOATS_AT_ONCE);
-            assertThat(quick(shape, 1300, BATH).outcome()).isEqualTo(Outcome.STAYS_DOWN);
+            assertThat(full(shape, 1300, BATH).outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
+            assertThat(quick(shape, 300, BATH).outcome()).isEqualTo(Voyage.Outcome.FLOATS_AT_ONCE);
+            assertThat(quick(shape, 1300, BATH).outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
         }
     }
 
@@ -83,9 +80,9 @@ class ShallowBathTest {
         Bath tub = Bath.at(celsius(38));
         Shape cube = ShapeText.read("cube(side=791 mm)");
         Voyage voyage = full(cube, 600, tub);
-        VoyageEvent lift = event(voyage, VoyageEvent.Kind.LIFT_OFF);
-        List<VoyageEvent> after = voyage.events().stream()
-                .filter(e -> e.time() >= lift.time() && e.kind() == VoyageEvent.Kind.SETTLES)
+        Voyage.Event lift = event(voyage, Voyage.Event.Kind.LIFT_OFF);
+        List<Voyage.Event> after = voyage.events().stream()
+                .filter(e -> e.time() >= lift.time() && e.kind() == Voyage.Event.Kind.SETTLES)
                 .toList();
         assertThat(after).as(voyage.events().toString()).hasSize(1);
         assertThat(after.get(0).time()).isCloseTo(lift.time(), within(1.0));
@@ -102,13 +99,13 @@ class ShallowBathTest {
     void whatIsJustCoveredSinks() {
         Shape egg = ShapeText.read("egg(length=70 mm, diameter=50 mm)");
         Voyage voyage = full(egg, 1100, BATH);
-        assertThat(voyage.outcome()).isEqualTo(Outcome.STAYS_DOWN);
-        assertThat(voyage.events().get(0).kind()).isEqualTo(VoyageEvent.Kind.BOTTOM);
+        assertThat(voyage.outcome()).isEqualTo(Voyage.Outcome.STAYS_DOWN);
+        assertThat(voyage.events().get(0).kind()).isEqualTo(Voyage.Event.Kind.BOTTOM);
         assertThat(voyage.notices()).isEmpty();
     }
 
-    private static VoyageEvent event(Voyage voyage, VoyageEvent.Kind kind) {
-        List<VoyageEvent> found =
+    private static Voyage.Event event(Voyage voyage, Voyage.Event.Kind kind) {
+        List<Voyage.Event> found =
                 voyage.events().stream().filter(e -> e.kind() == kind).toList();
         assertThat(found).as(voyage.events().toString()).isNotEmpty();
         return found.get(0);
@@ -116,12 +113,12 @@ class ShallowBathTest {
 
     private static Voyage full(Shape shape, double density, Bath bath) {
         return FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
-                .run(new Piece(shape, density * shape.volume(), Makeup.usual()), FIZZ, DRY);
+                .run(new Piece(shape, density * shape.volume(), Piece.Makeup.usual()), FIZZ, DRY);
     }
 
     private static QuickVoyage quick(Shape shape, double density, Bath bath) {
         QuickVoyage voyage = new QuickVoyage(VoyageForm.of(shape, Release.DROPPED), bath);
-        Piece piece = new Piece(shape, density * shape.volume(), Makeup.usual());
+        Piece piece = new Piece(shape, density * shape.volume(), Piece.Makeup.usual());
         voyage.run(Launch.of(piece, bath, FIZZ, DRY));
         return voyage;
     }

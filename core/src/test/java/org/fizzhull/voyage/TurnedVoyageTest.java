@@ -7,7 +7,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import java.util.SplittableRandom;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
@@ -73,7 +72,7 @@ class TurnedVoyageTest {
     }
 
     private static Piece piece(Shape shape, double density) {
-        return new Piece(shape, density * shape.volume(), Makeup.usual());
+        return new Piece(shape, density * shape.volume(), Piece.Makeup.usual());
     }
 
     private static double spare(Shape shape, double density) {

@@ -8,7 +8,6 @@ import static org.fizzhull.quantity.Units.celsius;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Puck;
@@ -38,7 +37,7 @@ class VoyageStateTest {
     private static final VoyageParameters DRY = new VoyageParameters(0, 0);
 
     private static VoyageState state(double mass, double volumeRatio, double surfaceRatio, Bath bath) {
-        Piece piece = new Piece(BALL, mass, Makeup.usual());
+        Piece piece = new Piece(BALL, mass, Piece.Makeup.usual());
         Launch launch = new Launch(piece, bath.temperature(), volumeRatio, surfaceRatio, FIZZ, DRY);
         return new VoyageState(VoyageForm.of(BALL, Release.DROPPED), bath, launch);
     }
@@ -69,7 +68,7 @@ class VoyageStateTest {
         state.immerse(1, 0.2, 0);
         assertThat(state.lost()).isCloseTo(4 * Math.PI * r * r * SPEED * rough / k, withinPercentage(1e-4));
         double density = 0.15 / (WHOLE * k * k * k);
-        double made = density * Makeup.USUAL_GAS_CAPACITY * SPEED * 4 * Math.PI * r * r * k * k * rough;
+        double made = density * Piece.Makeup.USUAL_GAS_CAPACITY * SPEED * 4 * Math.PI * r * r * k * k * rough;
         assertThat(state.made()).isCloseTo(made, withinPercentage(1e-4));
     }
 
@@ -168,7 +167,7 @@ class VoyageStateTest {
         Shape puck = Puck.ofDiameterAndHeight(0.07, 0.028);
         double flat = Math.PI / 4 * 0.07 * 0.07;
         double side = Math.PI * 0.07 * 0.028;
-        Piece piece = new Piece(puck, 0.6 * RHO * puck.volume(), Makeup.usual());
+        Piece piece = new Piece(puck, 0.6 * RHO * puck.volume(), Piece.Makeup.usual());
         Launch launch = Launch.of(piece, BATH, FIZZ, DRY);
         VoyageState state = new VoyageState(VoyageForm.of(puck, Release.DROPPED), BATH, launch);
         state.erode(puck.volume());
@@ -232,7 +231,8 @@ class VoyageStateTest {
     @Test
     void thePlumeLightensTheWater() {
         FizzParameters layered = new FizzParameters(SPEED, 0, 0, 0, 1e-3, 0.45, 0, 0.65);
-        Launch launch = Launch.of(new Piece(BALL, 0.15, Makeup.usual()), BATH, layered, new VoyageParameters(0, 0.5));
+        Launch launch =
+                Launch.of(new Piece(BALL, 0.15, Piece.Makeup.usual()), BATH, layered, new VoyageParameters(0, 0.5));
         VoyageState state = new VoyageState(VoyageForm.of(BALL, Release.DROPPED), BATH, launch);
         state.erode(WHOLE);
         state.immerse(1, R, 0);
@@ -241,7 +241,7 @@ class VoyageStateTest {
         assertThat(state.lifting).as("no layer, no plume yet").isCloseTo(RHO, within(1e-9));
         state.immerse(1, R, full);
         BathProperties water = state.balance.water;
-        double flux = SPEED * 0.15 / WHOLE * Makeup.USUAL_GAS_CAPACITY * 0.65 * water.molarVolume(R);
+        double flux = SPEED * 0.15 / WHOLE * Piece.Makeup.USUAL_GAS_CAPACITY * 0.65 * water.molarVolume(R);
         // of a ball four times its plan area gives gas
         double alpha = 4 * flux / (1.2 * 4 * flux + water.driftVelocity);
         assertThat(state.lifting).isCloseTo(RHO * (1 - 0.5 * alpha), withinPercentage(1e-6));

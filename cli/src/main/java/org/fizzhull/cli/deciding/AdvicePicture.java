@@ -9,7 +9,6 @@ import org.fizzhull.cli.picture.Section;
 import org.fizzhull.cli.picture.Svg;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.decide.advise.Advice;
-import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.Vec3;
@@ -106,7 +105,7 @@ public final class AdvicePicture {
         };
     }
 
-    private void row(double top, String words, Shape shape, Appraisal how) {
+    private void row(double top, String words, Shape shape, Advice.Appraisal how) {
         double middle = top + LINE / 2;
         svg.line(LEFT, top + LINE, axis.at(100), top + LINE, RULE);
         List<String> lines = lines(NumberText.plain(words));

@@ -9,7 +9,6 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Change;
-import org.fizzhull.decide.advise.Limits;
 import org.fizzhull.evidence.Notice;
 
 /** The first sentences of advice: how it stands and what to do, or what to give up where no small change is enough. */
@@ -86,7 +85,7 @@ public final class AdviceSentence {
         return AdviceText.capital(String.join("; or ", ways)) + '.';
     }
 
-    private static String kept(Limits.Limit limit) {
+    private static String kept(Advice.Limit limit) {
         return switch (limit) {
             case HOLDS -> "the piece holds as it comes out of the mould";
             case FRAGRANCE -> "the share of fragrance never rises (take out fragrance with it)";

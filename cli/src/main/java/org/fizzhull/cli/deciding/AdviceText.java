@@ -17,9 +17,7 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.advise.Advice;
-import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
-import org.fizzhull.decide.advise.Step;
 import org.fizzhull.decide.effect.Effect;
 
 /**
@@ -103,7 +101,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     public String behind() {
         StringBuilder out = new StringBuilder("\n");
         for (Change change : advice.changes()) {
-            Appraisal then = change.appraisal();
+            Advice.Appraisal then = change.appraisal();
             out.append(Table.paragraph(capital(steps(change)) + ": effort " + NumberText.tenths(change.effort())
                     + ", chance that a piece floats to the end " + NumberText.tenths(100 * then.chance())
                     + NumberText.UNIT + "%, that 9 of 10 of a batch do " + NumberText.tenths(100 * then.nineOfTen())
@@ -140,7 +138,7 @@ public record AdviceText(Advice advice, TypedLine line) implements Answer {
     /** The steps of a change in words. */
     public static String steps(Change change) {
         List<String> words = new ArrayList<>();
-        for (Step step : change.steps()) {
+        for (Change.Step step : change.steps()) {
             words.add(StepWords.of(step));
         }
         return String.join(", and ", words);

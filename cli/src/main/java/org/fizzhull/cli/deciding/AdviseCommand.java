@@ -21,17 +21,15 @@ import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.decide.advise.Adviser;
-import org.fizzhull.decide.advise.Goal;
-import org.fizzhull.decide.advise.KitchenSteps;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.BareNumber;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.BareNumber;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Lookup;
+import org.fizzhull.text.NearName;
 import org.fizzhull.uncertainty.Workers;
 
 /** {@code advise}: what is the smallest change that makes it float? */
@@ -78,7 +76,7 @@ public final class AdviseCommand implements Command {
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Question question = QuestionOptions.read(arguments);
         Design design = DesignOptions.read(arguments, question);
-        Goal goal = goal(arguments);
+        Adviser.Goal goal = goal(arguments);
         Sampling sampling = DrawOptions.sampling(arguments);
         Workers workers = DrawOptions.workers(arguments, sampling);
         drawn(sampling);
@@ -101,9 +99,10 @@ public final class AdviseCommand implements Command {
     }
 
     /** Those of the scale and the ruler that the text speaks of. */
-    private static KitchenSteps steps(ShownUnits units) {
-        KitchenSteps weights = units.mass() == Unit.OUNCE ? KitchenSteps.US : KitchenSteps.METRIC;
-        return weights.across(units.length() == Unit.INCH ? KitchenSteps.US : KitchenSteps.METRIC);
+    private static Adviser.KitchenSteps steps(ShownUnits units) {
+        Adviser.KitchenSteps weights =
+                units.mass() == Unit.OUNCE ? Adviser.KitchenSteps.US : Adviser.KitchenSteps.METRIC;
+        return weights.across(units.length() == Unit.INCH ? Adviser.KitchenSteps.US : Adviser.KitchenSteps.METRIC);
     }
 
     static void drawn(Sampling sampling) {
@@ -148,7 +147,7 @@ public final class AdviseCommand implements Command {
     }
 
     /** {@code 9 of 10}, {@code 9/10} or {@code 90 %}. */
-    private static Goal goal(Arguments arguments) {
+    private static Adviser.Goal goal(Arguments arguments) {
         String text = arguments.text(GOAL).orElse("9 of 10");
         String plain = text.strip();
         String counted = plain.endsWith("%") ? plain.substring(0, plain.length() - 1) + " of 100" : plain;
@@ -157,7 +156,7 @@ public final class AdviseCommand implements Command {
             double many = BareNumber.of(parts.get(0).strip()).orElse(0);
             double all = BareNumber.of(parts.get(1).strip()).orElse(0);
             if (many > 0 && many < all && all <= 1e6) {
-                return new Goal(many / all);
+                return new Adviser.Goal(many / all);
             }
         }
         throw notAGoal(text);

@@ -6,7 +6,6 @@ import org.fizzhull.cli.option.WeighedOptions;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change;
-import org.fizzhull.decide.advise.Step;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.RoomAir;
@@ -37,7 +36,7 @@ final class ChangedLine {
     /** The line of a change, from the line as it was typed for {@code float}. */
     static TypedLine of(TypedLine typed, Design before, Change change) {
         TypedLine line = typed;
-        for (Step step : change.steps()) {
+        for (Change.Step step : change.steps()) {
             line = mixed(line, step);
         }
         return between(line, before, change.design());
@@ -70,9 +69,10 @@ final class ChangedLine {
                 text -> WeighedOptions.told(text, how, elsewhere ? Optional.of(mould) : Optional.empty()));
     }
 
-    private static TypedLine mixed(TypedLine line, Step step) {
-        boolean mix =
-                step.kind() == Step.Kind.LIQUID || step.kind() == Step.Kind.POWDER || step.kind() == Step.Kind.SWAP;
+    private static TypedLine mixed(TypedLine line, Change.Step step) {
+        boolean mix = step.kind() == Change.Step.Kind.LIQUID
+                || step.kind() == Change.Step.Kind.POWDER
+                || step.kind() == Change.Step.Kind.SWAP;
         if (!mix) {
             return line;
         }

@@ -13,14 +13,11 @@ import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.DrawOptions;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.QuestionOptions;
-import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.NamedBath;
-import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.uncertainty.Workers;
 
 /** {@code compare}: which of these moulds, or of these recipes, for me? */
 public final class CompareCommand implements Command {
@@ -65,10 +62,10 @@ public final class CompareCommand implements Command {
     @Override
     public void run(Arguments arguments, PrintStream out, PrintStream err) {
         Optional<ChartFile> chart = ChartFile.of(arguments);
-        SortBy sort = CompareOptions.sort(arguments);
-        List<NamedBath> panel = CompareOptions.panel(arguments);
+        Comparison.SortBy sort = CompareOptions.sort(arguments);
+        List<Comparison.NamedBath> panel = CompareOptions.panel(arguments);
         Sampling asked = DrawOptions.sampling(arguments);
-        List<Candidate> candidates = CompareOptions.candidates(arguments);
+        List<Comparison.Candidate> candidates = CompareOptions.candidates(arguments);
         boolean fewer = candidates.size() > LONG_TABLE && !arguments.has(CommonOptions.SAMPLES);
         Sampling sampling = fewer ? new Sampling(asked.seed(), LONG_SAMPLES) : asked;
         List<Notice> told = new ArrayList<>();
@@ -89,7 +86,7 @@ public final class CompareCommand implements Command {
     }
 
     /** How far a long table is, on standard error; nothing where it was asked to be quiet. */
-    private static Progress progress(Arguments arguments, PrintStream err) {
+    private static Workers.Progress progress(Arguments arguments, PrintStream err) {
         boolean quiet = arguments.has(CommonOptions.QUIET);
         return (done, all) -> {
             int step = (all + TOLD - 1) / TOLD;

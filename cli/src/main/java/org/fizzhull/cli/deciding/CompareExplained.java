@@ -9,7 +9,6 @@ import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
-import org.fizzhull.decide.compare.BathedPiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Interval;
@@ -54,7 +53,7 @@ final class CompareExplained {
 
     private static Table row(ComparedPiece row) {
         Table table = new Table();
-        BathedPiece bathed = row.bathed();
+        ComparedPiece.InBath bathed = row.bathed();
         table.row("shape", NumberText.joined(row.shape().text()));
         table.row(
                 "floats to the end",
@@ -72,7 +71,7 @@ final class CompareExplained {
                                 + OutcomeText.duration(time.high()) + ')'));
         row.made().ready().ifPresent(time -> table.row("dry after", Days.text(time, 0)));
         table.row("surface per volume", Decimals.text(row.surfaceToVolume() * PER_CENTIMETRE, 3) + " per cm");
-        for (BathedPiece.InNamedBath bath : bathed.each()) {
+        for (ComparedPiece.InBath.InNamedBath bath : bathed.each()) {
             table.row("in the " + bath.bath().kind().words(), FloatSentence.chance(bath.floats()));
         }
         if (row.standing().betterThanNext().isPresent()) {

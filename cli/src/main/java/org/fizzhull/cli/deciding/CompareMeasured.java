@@ -13,10 +13,9 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
 import org.fizzhull.cli.option.WeighedOptions;
-import org.fizzhull.decide.compare.Candidate;
+import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.recipe.Blend;
@@ -29,12 +28,12 @@ import org.fizzhull.shape.Shape;
  */
 final class CompareMeasured {
     private final Arguments arguments;
-    private final List<Candidate> candidates;
+    private final List<Comparison.Candidate> candidates;
     private final List<Recipe> recipes;
     private final List<Shape> moulds;
     private final List<Notice> notices = new ArrayList<>();
 
-    private CompareMeasured(Arguments arguments, List<Candidate> candidates) {
+    private CompareMeasured(Arguments arguments, List<Comparison.Candidate> candidates) {
         this.arguments = arguments;
         this.candidates = candidates;
         recipes = MakingOptions.recipes(arguments);
@@ -49,14 +48,15 @@ final class CompareMeasured {
      *
      * @param told takes what is to be said of it
      */
-    static List<MeasuredPieces> read(Arguments arguments, List<Candidate> candidates, List<Notice> told) {
+    static List<Observations.MeasuredPieces> read(
+            Arguments arguments, List<Comparison.Candidate> candidates, List<Notice> told) {
         CompareMeasured measured = new CompareMeasured(arguments, candidates);
-        List<MeasuredPieces> pieces = measured.pieces();
+        List<Observations.MeasuredPieces> pieces = measured.pieces();
         told.addAll(measured.notices);
         return pieces;
     }
 
-    private List<MeasuredPieces> pieces() {
+    private List<Observations.MeasuredPieces> pieces() {
         BathedPieces bathed = BathedPieces.walk(arguments, moulds, true);
         if (bathed.passed() > 0) {
             notices.add(new Notice(
@@ -83,8 +83,8 @@ final class CompareMeasured {
         if (!logs.isEmpty()) {
             byMould.put(moulds.get(0), logs);
         }
-        List<MeasuredPieces> pieces = new ArrayList<>();
-        byMould.forEach((mould, seen) -> pieces.add(new MeasuredPieces(like(mould), seen)));
+        List<Observations.MeasuredPieces> pieces = new ArrayList<>();
+        byMould.forEach((mould, seen) -> pieces.add(new Observations.MeasuredPieces(like(mould), seen)));
         return pieces;
     }
 
@@ -92,7 +92,7 @@ final class CompareMeasured {
     private Question like(Shape mould) {
         Optional<Blend> blend = recipes.isEmpty() ? Optional.empty() : Optional.of(Blend.of(recipes.get(0)));
         return candidates.stream()
-                .map(Candidate::question)
+                .map(Comparison.Candidate::question)
                 .filter(question -> question.shape().bare().equals(mould))
                 .findFirst()
                 .orElseGet(() -> QuestionOptions.read(arguments, QuestionOptions.loaded(arguments, mould), blend));
@@ -109,7 +109,7 @@ final class CompareMeasured {
     }
 
     /** Of several recipes each brings the pieces that its own file has. */
-    private List<MeasuredPieces> ofRecipes() {
+    private List<Observations.MeasuredPieces> ofRecipes() {
         if (!BenchOption.of(arguments).weighed().isEmpty()) {
             WeighedOptions.passed(arguments, "several recipes are compared");
             notices.add(
@@ -117,15 +117,15 @@ final class CompareMeasured {
                             "weighed-of-several",
                             "The weighed pieces of the bench file do not count: nobody knows of which of these recipes they are."));
         }
-        List<MeasuredPieces> pieces = new ArrayList<>();
+        List<Observations.MeasuredPieces> pieces = new ArrayList<>();
         List<String> files = arguments.texts(MakingOptions.RECIPE);
         for (int i = 0; i < files.size() && arguments.has(MakingOptions.PRESS); i++) {
             String name = recipes.get(i).name();
             Question like = candidates.get(i).question(); // those of the first mould stand first, in their order
             WeighedOptions.weighed(arguments, files.get(i))
                     .flatMap(first -> named(first, name))
-                    .ifPresent(piece -> pieces.add(
-                            new MeasuredPieces(like, Observations.none().weighed(piece))));
+                    .ifPresent(piece -> pieces.add(new Observations.MeasuredPieces(
+                            like, Observations.none().weighed(piece))));
         }
         return pieces;
     }

@@ -11,11 +11,8 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.OpenedFiles;
 import org.fizzhull.cli.option.QuestionOptions;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.decide.compare.Candidate;
-import org.fizzhull.decide.compare.NamedBath;
-import org.fizzhull.decide.compare.SortBy;
+import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Recipe;
@@ -50,7 +47,7 @@ public final class CompareOptions {
     }
 
     /** What is compared: every recipe in every mould. */
-    static List<Candidate> candidates(Arguments arguments) {
+    static List<Comparison.Candidate> candidates(Arguments arguments) {
         if (arguments.has(QuestionOptions.MASS)) {
             throw new Refusal(
                     "no-one-weight",
@@ -97,10 +94,10 @@ public final class CompareOptions {
                     "a fill for one mould, or --press firm for several",
                     "Each mould takes a weight of its own; how hard you press is what they share.");
         }
-        List<Candidate> candidates = new ArrayList<>();
+        List<Comparison.Candidate> candidates = new ArrayList<>();
         for (Mould mould : moulds) {
             for (Optional<Blend> blend : blends(recipes)) {
-                candidates.add(new Candidate(
+                candidates.add(new Comparison.Candidate(
                         mould,
                         QuestionOptions.read(arguments, QuestionOptions.loaded(arguments, mould.shape()), blend)));
             }
@@ -125,7 +122,7 @@ public final class CompareOptions {
         if (catalogue.isPresent()) {
             moulds.addAll(
                     catalogue.get().equals(BUILT_IN)
-                            ? GenericMoulds.all()
+                            ? Mould.catalogue()
                             : CatalogueFile.read(
                                     arguments.files(), MOULDS, catalogue.get(), new OpenedFiles(arguments.files())));
         }
@@ -141,7 +138,7 @@ public final class CompareOptions {
     }
 
     /** The baths of the panel; none without the option. */
-    static List<NamedBath> panel(Arguments arguments) {
+    static List<Comparison.NamedBath> panel(Arguments arguments) {
         Optional<String> word = arguments.text(QuestionOptions.BATHS);
         if (word.isEmpty()) {
             return List.of();
@@ -154,13 +151,13 @@ public final class CompareOptions {
                     HOMES,
                     "For one bath of your own there is --bath.");
         }
-        return NamedBath.homes();
+        return Comparison.NamedBath.homes();
     }
 
     /** What it is sorted by. */
-    static SortBy sort(Arguments arguments) {
-        String word = arguments.text(SORT).orElse(SortBy.FLOAT.word());
-        for (SortBy sort : SortBy.values()) {
+    static Comparison.SortBy sort(Arguments arguments) {
+        String word = arguments.text(SORT).orElse(Comparison.SortBy.FLOAT.word());
+        for (Comparison.SortBy sort : Comparison.SortBy.values()) {
             if (sort.word().equals(word)) {
                 return sort;
             }

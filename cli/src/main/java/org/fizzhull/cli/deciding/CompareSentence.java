@@ -10,13 +10,12 @@ import java.util.Set;
 import org.fizzhull.cli.drying.Days;
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.decide.Special;
+import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.SortBy;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.Likelihood;
+import org.fizzhull.forecast.result.Probability;
 
 /** The first sentences of a comparison: which one, why, and what the next one would cost. */
 final class CompareSentence {
@@ -88,12 +87,12 @@ final class CompareSentence {
 
     /**
      * Said where no row is likely to float (chance below 0.66): one that floats in 65 cases of 100 is not called unlikely, since the
-     * word has its own bound ({@link Likelihood}, below 0.33).
+     * word has its own bound ({@link Probability.Likelihood}, below 0.33).
      *
      * @param surest the highest chance of all rows to float to the end
      */
     static String none(double surest) {
-        return Likelihood.of(surest).compareTo(Likelihood.UNLIKELY) >= 0
+        return Probability.Likelihood.of(surest).compareTo(Probability.Likelihood.UNLIKELY) >= 0
                 ? "None of these is likely to float to the end"
                 : "None of these can be relied on to float to the end";
     }
@@ -149,7 +148,7 @@ final class CompareSentence {
             case DRY -> " are dry at about the same time";
             case COST -> " cost about the same";
         };
-        boolean poor = comparison.sort() == SortBy.FLOAT && high < Comparison.LIKELY;
+        boolean poor = comparison.sort() == Comparison.SortBy.FLOAT && high < Comparison.LIKELY;
         String opening = poor ? none(high) + ", and it is too close to call: " : "Too close to call: ";
         return opening + names + what + '.' + tieBreak(level);
     }
@@ -168,7 +167,7 @@ final class CompareSentence {
 
     /** What else tells level rows apart. */
     private String tieBreak(List<ComparedPiece> level) {
-        if (comparison.sort() != SortBy.FLOAT) {
+        if (comparison.sort() != Comparison.SortBy.FLOAT) {
             ComparedPiece surest = surest(level);
             return " Of these the " + name(surest) + " is the surest to float to the end, with a chance of "
                     + chance(surest.floats()) + '.';
@@ -190,11 +189,11 @@ final class CompareSentence {
 
     /** Why one floats better than the other, where a plain reason is there. */
     private String reason(ComparedPiece best, ComparedPiece next) {
-        if (comparison.sort() != SortBy.FLOAT) {
+        if (comparison.sort() != Comparison.SortBy.FLOAT) {
             return "";
         }
-        if (best.made().special().contains(Special.BOAT)
-                && !next.made().special().contains(Special.BOAT)) {
+        if (best.made().special().contains(MadePiece.Special.BOAT)
+                && !next.made().special().contains(MadePiece.Special.BOAT)) {
             return ", for its hollow carries it like a boat while the rim is dry";
         }
         if (best.shape().insetMass() > 0 || next.shape().insetMass() > 0) {
@@ -219,7 +218,7 @@ final class CompareSentence {
         List<ComparedPiece> rows = comparison.rows();
         return rows.stream()
                 .skip(rows.indexOf(best) + 1L)
-                .filter(row -> comparison.sort() == SortBy.FLOAT || row.floats() >= Comparison.LIKELY)
+                .filter(row -> comparison.sort() == Comparison.SortBy.FLOAT || row.floats() >= Comparison.LIKELY)
                 .findFirst();
     }
 

@@ -16,11 +16,11 @@ import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShownUnits;
 import org.fizzhull.cli.text.Table;
-import org.fizzhull.decide.Special;
+import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 
 /** A comparison in a maker's words: which one and why, a line for each row, at most 25 lines in all. */
 public final class CompareText implements Answer {
@@ -32,7 +32,8 @@ public final class CompareText implements Answer {
     private static final int FEWEST_ROWS = 6;
 
     /** Two halves are usual and no news; what is left is. */
-    private static final List<Special> NEWS = List.of(Special.BOAT, Special.GEODE, Special.TIPPY);
+    private static final List<MadePiece.Special> NEWS =
+            List.of(MadePiece.Special.BOAT, MadePiece.Special.GEODE, MadePiece.Special.TIPPY);
 
     private static final String CAUTION =
             "Caution: A glass mould breaks, the edge of a thin steel one cuts; a mould for food that was used for this does"
@@ -161,7 +162,7 @@ public final class CompareText implements Answer {
         boolean batches = rows.stream().anyMatch(row -> row.made().perBatch().isPresent());
         boolean priced = rows.stream().anyMatch(row -> row.made().costEach().isPresent());
         boolean panel = rows.stream().anyMatch(row -> row.bathed().worst().isPresent());
-        boolean filled = rows.get(0).candidate().question().making() instanceof FilledMould;
+        boolean filled = rows.get(0).candidate().question().making() instanceof Moulded.Filled;
         Columns columns = new Columns(List.of(
                 "floats",
                 panel ? "worst in" : "",
@@ -213,7 +214,7 @@ public final class CompareText implements Answer {
 
     private static String called(Comparison comparison, ComparedPiece row) {
         StringBuilder text = new StringBuilder(CompareWords.name(comparison, row));
-        for (Special special : NEWS) {
+        for (MadePiece.Special special : NEWS) {
             if (row.made().special().contains(special)) {
                 text.append("; ").append(special.words());
             }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.decide.Special;
+import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.shape.kind.Filled;
@@ -48,7 +48,7 @@ public final class CompareWords {
     /** What is special, in words. */
     public static List<String> special(ComparedPiece row) {
         List<String> words = new ArrayList<>();
-        for (Special special : row.made().special()) {
+        for (MadePiece.Special special : row.made().special()) {
             words.add(special.words());
         }
         return words;

@@ -6,10 +6,8 @@ import org.fizzhull.cli.option.Arguments;
 import org.fizzhull.cli.option.DryingOptions;
 import org.fizzhull.decide.Design;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.recipe.Blend;
 
@@ -26,7 +24,7 @@ final class DesignOptions {
                 making.mix().map(Blend::recipe),
                 question.shape(),
                 filling(making),
-                making instanceof Weighed ? Optional.empty() : drying,
+                making instanceof Making.Weighed ? Optional.empty() : drying,
                 question.bath(),
                 question.into(),
                 question.stillWater(),
@@ -35,13 +33,13 @@ final class DesignOptions {
     }
 
     private static Design.Filling filling(Making making) {
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             return new Design.Filling.Fill(filled.dampMass(), filled.hand());
         }
-        if (making instanceof PressedMould pressed) {
+        if (making instanceof Moulded.Pressed pressed) {
             return new Design.Filling.Press(pressed.pressure(), pressed.pressSpread(), pressed.filling());
         }
-        Weighed weighed = (Weighed) making;
+        Making.Weighed weighed = (Making.Weighed) making;
         return new Design.Filling.Finished(weighed.mass(), weighed.hand(), weighed.dried());
     }
 }

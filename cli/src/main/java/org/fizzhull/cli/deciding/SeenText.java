@@ -2,8 +2,8 @@ package org.fizzhull.cli.deciding;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Seen;
+import org.fizzhull.decide.why.Why;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -18,16 +18,16 @@ final class SeenText {
             "readings such as across 67 mm, 141 g, fizzed 4 min, room 70 %, lost 2 g, commas between";
 
     /** First word of a reading, and what it is. */
-    private static final Map<String, Check> WORDS = words();
+    private static final Map<String, Why.Check> WORDS = words();
 
     private SeenText() {}
 
-    private static Map<String, Check> words() {
-        Map<String, Check> words = new LinkedHashMap<>();
-        words.put("across ", Check.MEASURE_ACROSS);
-        words.put("fizzed ", Check.TIME_THE_FIZZ);
-        words.put("room ", Check.READ_A_HYGROMETER);
-        words.put("lost ", Check.WEIGH_AFTER_TWO_DAYS);
+    private static Map<String, Why.Check> words() {
+        Map<String, Why.Check> words = new LinkedHashMap<>();
+        words.put("across ", Why.Check.MEASURE_ACROSS);
+        words.put("fizzed ", Why.Check.TIME_THE_FIZZ);
+        words.put("room ", Why.Check.READ_A_HYGROMETER);
+        words.put("lost ", Why.Check.WEIGH_AFTER_TWO_DAYS);
         return words;
     }
 
@@ -37,9 +37,9 @@ final class SeenText {
             if (reading.isEmpty()) {
                 continue;
             }
-            Check check = Check.WEIGH_A_PIECE;
+            Why.Check check = Why.Check.WEIGH_A_PIECE;
             String value = reading;
-            for (Map.Entry<String, Check> word : WORDS.entrySet()) {
+            for (Map.Entry<String, Why.Check> word : WORDS.entrySet()) {
                 if (reading.startsWith(word.getKey())) {
                     check = word.getValue();
                     value = reading.substring(word.getKey().length()).strip();
@@ -53,7 +53,7 @@ final class SeenText {
         return seen;
     }
 
-    private static double value(String option, Check check, String reading, String value) {
+    private static double value(String option, Why.Check check, String reading, String value) {
         Allowed allowed = switch (check) {
             case WEIGH_A_PIECE, WEIGH_AFTER_TWO_DAYS -> Allowed.above(0, Unit.GRAM);
             case MEASURE_ACROSS -> Allowed.above(0, Unit.MILLIMETRE);

@@ -2,7 +2,7 @@ package org.fizzhull.cli.deciding;
 
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
-import org.fizzhull.decide.advise.Step;
+import org.fizzhull.decide.advise.Change;
 import org.fizzhull.shape.text.ShapeText;
 
 /** A step in a maker's words, and as the options that do it. */
@@ -10,7 +10,7 @@ final class StepWords {
     private StepWords() {}
 
     /** What to do: {@code 5 g less damp mix: 141 g in place of 146 g}. */
-    static String of(Step step) {
+    static String of(Change.Step step) {
         String from = setting(step.from());
         String to = setting(step.to());
         return switch (step.kind()) {
@@ -35,25 +35,25 @@ final class StepWords {
         };
     }
 
-    private static String swap(Step step) {
+    private static String swap(Change.Step step) {
         return NumberText.grams(from(step) - to(step)) + " of " + step.replacement() + " in place of as much "
                 + step.subject();
     }
 
     /** A setting in its unit. */
-    static String setting(Step.Setting setting) {
-        if (setting instanceof Step.Setting.Amount amount) {
+    static String setting(Change.Step.Setting setting) {
+        if (setting instanceof Change.Step.Setting.Amount amount) {
             return amount.number() + NumberText.UNIT + amount.unit().symbol();
         }
         String text = setting.text();
         return text.indexOf('(') > 0 ? ShapeWords.piece(ShapeText.read(text)) : text;
     }
 
-    static double from(Step step) {
-        return ((Step.Setting.Amount) step.from()).si();
+    static double from(Change.Step step) {
+        return ((Change.Step.Setting.Amount) step.from()).si();
     }
 
-    static double to(Step step) {
-        return ((Step.Setting.Amount) step.to()).si();
+    static double to(Change.Step step) {
+        return ((Change.Step.Setting.Amount) step.to()).si();
     }
 }

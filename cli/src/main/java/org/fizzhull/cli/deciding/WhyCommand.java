@@ -19,8 +19,8 @@ import org.fizzhull.decide.why.Symptom;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.NearName;
 
 /** {@code why}: something went wrong; what was it, and what check tells? */
 public final class WhyCommand implements Command {

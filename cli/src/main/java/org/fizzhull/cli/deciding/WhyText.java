@@ -10,7 +10,6 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.why.Cause;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
@@ -224,7 +223,7 @@ public final class WhyText implements Answer {
         }
 
         @Override
-        public Optional<String> reading(Check check, Interval value) {
+        public Optional<String> reading(Why.Check check, Interval value) {
             return Optional.of(NumberText.plain(WhyWords.reading(check, value)));
         }
 

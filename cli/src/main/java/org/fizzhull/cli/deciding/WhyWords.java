@@ -2,7 +2,7 @@ package org.fizzhull.cli.deciding;
 
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.decide.why.Check;
+import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
@@ -12,7 +12,7 @@ public final class WhyWords {
     private WhyWords() {}
 
     /** What a check would show, from to. */
-    static String reading(Check check, Interval value) {
+    static String reading(Why.Check check, Interval value) {
         double low = Math.max(0, value.low());
         return switch (check) {
             case WEIGH_A_PIECE, WEIGH_AFTER_TWO_DAYS -> NumberText.grams(low) + " to " + NumberText.grams(value.high());
@@ -23,7 +23,7 @@ public final class WhyWords {
     }
 
     /** One reading as it is typed in {@code --seen}. */
-    public static String typed(Check check, double si) {
+    public static String typed(Why.Check check, double si) {
         return switch (check) {
             case WEIGH_A_PIECE -> tenths(Units.inGrams(si)) + " g";
             case MEASURE_ACROSS -> "across " + tenths(Units.inMillimetres(si)) + " mm";

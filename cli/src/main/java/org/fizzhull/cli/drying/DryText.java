@@ -14,16 +14,16 @@ import org.fizzhull.cli.text.FirstAnswer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
-import org.fizzhull.drying.Swelling;
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
@@ -154,7 +154,7 @@ public record DryText(DryReport report) implements Answer {
     private static String undried(DryForecast f, String room) {
         double soon = f.readyWithin(ReadyTimes.LONGEST);
         if (soon > 0) {
-            String likely = Likelihood.of(soon).words();
+            String likely = Probability.Likelihood.of(soon).words();
             return Character.toUpperCase(likely.charAt(0)) + likely.substring(1) + " to be dry within 60 days " + room
                     + ": " + NumberText.ofHundred(soon) + " of 100 such batches are";
         }
@@ -194,7 +194,7 @@ public record DryText(DryReport report) implements Answer {
         if (f.blend().moles().gas() > 0) {
             table.row("fizz lost", NumberText.fizzLost(f.fizzLost()));
         }
-        if (f.course().swelling() != Swelling.NONE) {
+        if (f.course().swelling() != DryingCourse.Swelling.NONE) {
             table.row("swelling", f.course().swelling().word() + (f.swollenFilms() > 0 ? ", of the piece itself" : ""));
         }
         if (f.open().room().isPresent()) {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.StringTokenizer;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.learn.Bench;
-import org.fizzhull.learn.LearnedDraws;
+import org.fizzhull.learn.Learned;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -157,7 +157,7 @@ public record BenchFile(
         }
         try {
             boolean taught = !inputs.isEmpty() || !draws.isEmpty();
-            Bench bench = taught ? known.with(new LearnedDraws(inputs, draws)) : known;
+            Bench bench = taught ? known.with(new Learned.Draws(inputs, draws)) : known;
             return new BenchFile(bench, weighed, measured, logs, powders);
         } catch (Refusal refusal) {
             throw top.refusal(refusal, line);
@@ -176,7 +176,7 @@ public record BenchFile(
         List<Input> inputs = new ArrayList<>();
         for (YamlMap.Entry factor : factors.entries()) {
             try {
-                inputs.add(LearnedDraws.named(factor.name()));
+                inputs.add(Learned.Draws.named(factor.name()));
             } catch (Refusal refusal) {
                 throw factors.refusal(refusal, factor.line());
             }

@@ -3,13 +3,12 @@ package org.fizzhull.cli.file;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.answer.body.Version;
+import org.fizzhull.cli.text.TrialWords;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
-import org.fizzhull.cli.text.TrialWords;
 
 /** Writes a bench file: what was learned, commented, and the maker's own keys as {@link BenchFile} reads them. Stateless. */
 public final class BenchWriter {
@@ -46,7 +45,7 @@ public final class BenchWriter {
         text.append(
                         "# median, low and high are the 50, 2.5 and 97.5 % points; prior percent: 100 = the trials said nothing of it\n")
                 .append("factors:\n");
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             Interval after = parameter.after();
             text.append("  ")
                     .append(parameter.input().label())
@@ -80,16 +79,20 @@ public final class BenchWriter {
 
     /** A comment for each trial: where it lies in what the finished bench expects. */
     private static void trials(Learned learned, StringBuilder text) {
-        text.append("# each trial: chance of its result, and how many standard deviations each value lies off what is expected now\n");
+        text.append(
+                "# each trial: chance of its result, and how many standard deviations each value lies off what is expected now\n");
         for (TrialFit fit : learned.fits()) {
             text.append("#   ")
                     .append(fit.name())
                     .append(", ")
                     .append(fit.shape().text());
-            fit.mass().ifPresent(mass -> text.append(", ")
-                    .append(Decimals.text(Units.inGrams(mass), DIGITS))
-                    .append(" g"));
-            text.append(fit.inside() ? ": inside; " : ": OUTSIDE; ").append(TrialWords.of(fit)).append('\n');
+            fit.mass()
+                    .ifPresent(mass -> text.append(", ")
+                            .append(Decimals.text(Units.inGrams(mass), DIGITS))
+                            .append(" g"));
+            text.append(fit.inside() ? ": inside; " : ": OUTSIDE; ")
+                    .append(TrialWords.of(fit))
+                    .append('\n');
         }
         for (Learned.Left left : learned.left()) {
             text.append("#   ")

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.BareNumber;
 import org.fizzhull.shape.text.ShapeFiles;
 import org.fizzhull.shape.text.ShapeText;
 

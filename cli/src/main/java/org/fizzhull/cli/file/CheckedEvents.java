@@ -1,7 +1,7 @@
 package org.fizzhull.cli.file;
 
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.events.AliasEvent;

@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 
 /**
  * The text of a small UTF-8 file that an option names, without a byte-order mark: an ordinary file of at most 1 MiB in which

@@ -12,15 +12,15 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import org.fizzhull.answer.body.LearnAnswer.Unused;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.Trial;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.pressing.PressWord;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.BareNumber;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeFiles;
@@ -175,9 +175,9 @@ public record TrialsFile(List<Trial> trials, List<Unused> unused) {
             }
         }
 
-        private static BathResult result(CsvTable.Row row) {
+        private static DroppedPiece.Result result(CsvTable.Row row) {
             String word = row.needed("result");
-            return BathResult.named(word.toLowerCase(Locale.ROOT))
+            return DroppedPiece.Result.named(word.toLowerCase(Locale.ROOT))
                     .orElseThrow(() -> row.refusal(
                             "unknown-word",
                             "result",

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.quantity.Allowed;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.BareNumber;
 
 /**
  * A drying log: a table of the columns {@code piece, when, weight_g} and, for people, {@code note}, with commas or semicolons. A time is a date and

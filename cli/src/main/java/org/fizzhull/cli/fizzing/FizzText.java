@@ -17,7 +17,6 @@ import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Yield;
-import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.medium.Bath;
@@ -85,7 +84,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         if (forecast.effervescence().fizzes()) {
             table.row("in the tub", VoyageText.of(forecast.voyage()) + " (middle case)");
         }
-        BathLoad bath = forecast.bath().bathful();
+        FizzForecast.BathLoad bath = forecast.bath().bathful();
         boolean slippery = bath.oil() + bath.surfactant() + bath.emulsifier() >= SLIPPERY;
         return FirstAnswer.of(
                 Table.paragraph(sentence(forecast)) + '\n' + table,
@@ -196,7 +195,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         return word;
     }
 
-    private static void bathful(BathLoad bath, Table table) {
+    private static void bathful(FizzForecast.BathLoad bath, Table table) {
         StringBuilder all = new StringBuilder();
         add(all, "oil", bath.oil());
         add(all, "foaming stuff", bath.surfactant());
@@ -210,7 +209,7 @@ public record FizzText(FizzForecast forecast) implements Answer {
         if (bath.limits().isEmpty() && bath.fragrance() >= SHOWN) {
             table.row("your limit", "none in the recipe; your supplier's sheet names it");
         }
-        for (BathLoad.OwnLimit limit : bath.limits()) {
+        for (FizzForecast.BathLoad.OwnLimit limit : bath.limits()) {
             table.row(
                     "your limit",
                     limit.ingredient() + ' ' + Decimals.text(100 * limit.share(), 2) + NumberText.UNIT

@@ -10,7 +10,7 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.shape.Shape;
-import org.fizzhull.voyage.result.VoyageSeries;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The voyage in the tub by the central values: water and bottom to scale, the path of the piece's centre against time,
@@ -35,11 +35,11 @@ final class TubPicture {
     private static final String PIECE = "fill=\"#e9cfa8\" stroke=\"#7a5a2f\" stroke-width=\"1\"";
 
     private final Svg svg;
-    private final VoyageSeries series;
+    private final Voyage.Series series;
     private final Axes axes;
     private final double pixels;
 
-    private TubPicture(Svg svg, VoyageSeries series, Axes axes, double pixels) {
+    private TubPicture(Svg svg, Voyage.Series series, Axes axes, double pixels) {
         this.svg = svg;
         this.series = series;
         this.axes = axes;
@@ -48,7 +48,7 @@ final class TubPicture {
 
     /** Draws it between two pixels of height, below a line that tells the way. */
     static void draw(Svg svg, FizzForecast forecast, Axis time, double bottom, double top) {
-        VoyageSeries series = forecast.voyage().series();
+        Voyage.Series series = forecast.voyage().series();
         double depth = forecast.question().bath().depth() * CENTIMETRES;
         double above = 0;
         for (int i = 0; i < series.rows(); i++) {

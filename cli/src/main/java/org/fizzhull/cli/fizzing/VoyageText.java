@@ -3,19 +3,18 @@ package org.fizzhull.cli.fizzing;
 import java.util.List;
 import org.fizzhull.cli.floating.OutcomeText;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
-import org.fizzhull.voyage.result.VoyageEvent.Kind;
+import org.fizzhull.voyage.result.Voyage.Event.Kind;
 
 /** The way of a piece in one sentence: going under and coming up in turns is said once, as bobbing. */
 public final class VoyageText {
     /** What happens sooner than this happens at once, s. */
     private static final double AT_ONCE = 1.5;
 
-    private final List<VoyageEvent> events;
+    private final List<Voyage.Event> events;
     private final StringBuilder said = new StringBuilder();
     private int next;
 
-    private VoyageText(List<VoyageEvent> events) {
+    private VoyageText(List<Voyage.Event> events) {
         this.events = events;
     }
 
@@ -29,7 +28,7 @@ public final class VoyageText {
     }
 
     private void say() {
-        VoyageEvent event = events.get(next);
+        Voyage.Event event = events.get(next);
         boolean first = next == 0;
         next++;
         if (event.kind() == Kind.SINKS && follows(Kind.SURFACES)) {

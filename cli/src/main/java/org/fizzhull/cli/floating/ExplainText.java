@@ -4,7 +4,6 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.fizz.FizzParameters;
-import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
@@ -119,7 +118,7 @@ public final class ExplainText {
     }
 
     private static String share(Forecast forecast, Input input) {
-        for (Driver driver : forecast.drivers()) {
+        for (Forecast.Driver driver : forecast.drivers()) {
             if (driver.input() == input) {
                 return Decimals.text(Math.max(0, driver.share()), 2) + "; ";
             }

@@ -5,9 +5,7 @@ import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.Probability;
 
 /**
@@ -55,15 +53,15 @@ public final class FloatSentence {
     }
 
     /** The likelihood word as a sentence begins. */
-    static String word(Likelihood likelihood) {
+    static String word(Probability.Likelihood likelihood) {
         String words = likelihood.words();
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** How far the piece is from the limit that governs. */
     static String limit(Forecast forecast) {
-        GoverningLimit limit = forecast.limit();
-        String name = limit.kind() == GoverningLimit.Kind.BOAT ? "rim limit" : "float limit";
+        Forecast.GoverningLimit limit = forecast.limit();
+        String name = limit.kind() == Forecast.GoverningLimit.Kind.BOAT ? "rim limit" : "float limit";
         String mass = grams(forecast, limit.mass());
         String spare = grams(forecast, Math.abs(limit.spare()));
         if (spare.equals(grams(forecast, 0))) {
@@ -107,7 +105,7 @@ public final class FloatSentence {
             return " The chance is "
                     + chance(forecast.probability().orElseThrow().floatsToTheEnd()) + '.';
         }
-        BatchShare share = forecast.share().get();
+        CriticalWeights.BatchShare share = forecast.share().get();
         String text = " The chance that at least 9 of 10 of the batch float to the end is " + chance(share.nineOfTen());
         if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {
             return text + '.'; // which way is said already
@@ -122,7 +120,7 @@ public final class FloatSentence {
     }
 
     /** The share of a batch, as pieces of a hundred with its band. */
-    static String pieces(BatchShare share) {
+    static String pieces(CriticalWeights.BatchShare share) {
         long low = Math.round(100 * share.share().low());
         long high = Math.round(100 * share.share().high());
         String middle = NumberText.ofHundred(share.share().median());

@@ -11,13 +11,10 @@ import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
 import org.fizzhull.forecast.result.CriticalWeights;
 
 /**
@@ -100,7 +97,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
     private static Table table(Forecast forecast, boolean all) {
         Question question = forecast.question();
         Table table = new Table();
-        if ((all && forecast.limit().kind() == GoverningLimit.Kind.BOAT) || question.stillWater()) {
+        if ((all && forecast.limit().kind() == Forecast.GoverningLimit.Kind.BOAT) || question.stillWater()) {
             table.row("float limit", still(forecast));
         }
         if (forecast.boatLimitMass().isPresent()) {
@@ -118,8 +115,8 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         String at = forecast.spareAtDrop().median() >= 0 ? "spare at the drop" : "over at the drop";
         table.row(at, spare(forecast));
         if (forecast.aim().isPresent()) {
-            BatchAim aim = forecast.aim().get();
-            boolean damp = question.making() instanceof FilledMould;
+            CriticalWeights.BatchAim aim = forecast.aim().get();
+            boolean damp = question.making() instanceof Moulded.Filled;
             String where = damp ? " of damp mix" : " on the scale";
             table.row(
                     "aim for",
@@ -138,7 +135,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         MeasuredText.bathed(
                 forecast.narrowing(), forecast.spareAtDrop(), forecast.probability(), forecast.fizzTime(), table);
         if (all && !forecast.drivers().isEmpty()) {
-            boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
+            boolean boat = forecast.limit().kind() == Forecast.GoverningLimit.Kind.BOAT;
             String what = forecast.narrowing().isPresent() ? "what is left" : "what decides it";
             table.row(boat ? "decides the spare" : what, drivers(forecast.drivers()));
         }
@@ -181,7 +178,7 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
 
     private static String spare(Forecast forecast) {
         double median = forecast.spareAtDrop().median();
-        boolean boat = forecast.limit().kind() == GoverningLimit.Kind.BOAT;
+        boolean boat = forecast.limit().kind() == Forecast.GoverningLimit.Kind.BOAT;
         boolean bare = forecast.question().stillWater() || (boat && median > 0);
         String with = bare ? "" : "; gas counted";
         String middle = FloatSentence.grams(forecast, Math.abs(median));
@@ -202,10 +199,10 @@ public record FloatText(Forecast forecast, String asked) implements Answer {
         return NumberText.grams(Math.abs(kilograms), ofPiece) + (kilograms >= 0 ? " to spare" : " over");
     }
 
-    private static String drivers(List<Driver> drivers) {
+    private static String drivers(List<Forecast.Driver> drivers) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Math.min(MOST_DRIVERS, drivers.size()); i++) {
-            Driver driver = drivers.get(i);
+            Forecast.Driver driver = drivers.get(i);
             if (i > 0 && (driver.share() < WORTH_NAMING || text.length() > TWO_LINES)) {
                 break;
             }

@@ -98,7 +98,9 @@ public final class MeasuredText {
                                                 + NumberText.grams(read.deviation()))
                                         .collect(Collectors.joining(" then "))
                                 + " (one standard deviation; assumed unless you gave it"
-                                + (piece.readings().size() > 1 ? "; half of the variance is the same in all of them" : "")
+                                + (piece.readings().size() > 1
+                                        ? "; half of the variance is the same in all of them"
+                                        : "")
                                 + "), against the weight before;"
                                 + " one draw in ten takes it that the scale does not feel the rising bubbles; a proposal of"
                                 + " this program, checked by simulation only"));
@@ -136,8 +138,8 @@ public final class MeasuredText {
         return "under water "
                 + known.seen().lift().stream()
                         .map(piece -> piece.readings().stream()
-                                        .map(read -> NumberText.grams(read.reading()) + " after "
-                                                + entered(read.seconds()))
+                                        .map(read ->
+                                                NumberText.grams(read.reading()) + " after " + entered(read.seconds()))
                                         .collect(Collectors.joining(" then "))
                                 + (piece.mass().isPresent()
                                         ? " at " + NumberText.grams(piece.mass().getAsDouble())

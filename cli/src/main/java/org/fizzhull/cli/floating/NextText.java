@@ -9,7 +9,7 @@ import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchShare;
+import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Units;
 
@@ -60,7 +60,8 @@ public final class NextText {
 
     /** What is left where the answer is open and no single reading would close it: a piece in the bath. */
     static Optional<String> trial(Forecast forecast) {
-        boolean alike = forecast.share().map(BatchShare::together).orElse(true);
+        boolean alike =
+                forecast.share().map(CriticalWeights.BatchShare::together).orElse(true);
         if (forecast.verdict().answer() != FloatVerdict.Answer.CANNOT_TELL
                 || !alike
                 || forecast.question().stillWater()) {

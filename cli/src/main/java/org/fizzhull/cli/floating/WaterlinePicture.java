@@ -11,7 +11,6 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.ShapeWords;
 import org.fizzhull.forecast.FloatVerdict;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.GoverningLimit;
 import org.fizzhull.forecast.attitude.LiesWords;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.geometry.Hull;
@@ -94,8 +93,8 @@ public final class WaterlinePicture {
     }
 
     private String subtitle() {
-        GoverningLimit governing = forecast.limit();
-        String limit = (governing.kind() == GoverningLimit.Kind.BOAT ? "rim limit " : "float limit ")
+        Forecast.GoverningLimit governing = forecast.limit();
+        String limit = (governing.kind() == Forecast.GoverningLimit.Kind.BOAT ? "rim limit " : "float limit ")
                 + NumberText.grams(governing.mass(), forecast.piece().mass()) + " in "
                 + NumberText.celsius(forecast.question().bath().temperature()) + " water";
         if (forecast.verdict().answer() == FloatVerdict.Answer.CANNOT_TELL) {

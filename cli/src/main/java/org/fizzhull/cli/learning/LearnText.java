@@ -15,7 +15,6 @@ import org.fizzhull.cli.text.TrialWords;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
 
@@ -54,7 +53,7 @@ public final class LearnText implements Answer {
 
     private String sentence() {
         List<String> changes = new ArrayList<>();
-        for (LearnedDraws.Parameter parameter : byNews()) {
+        for (Learned.Draws.Parameter parameter : byNews()) {
             if (Math.abs(parameter.shift()) >= MOVED && changes.size() < 3) {
                 changes.add(parameter.input().words() + ": " + change(parameter));
             }
@@ -66,19 +65,19 @@ public final class LearnText implements Answer {
                 + " lie inside the interval that the finished bench gives them.";
     }
 
-    private static String change(LearnedDraws.Parameter parameter) {
+    private static String change(Learned.Draws.Parameter parameter) {
         return (parameter.shift() > 0 ? "more than assumed, " : "less than assumed, ")
                 + shown(parameter, parameter.after().median()) + " in place of "
                 + shown(parameter, parameter.before().median());
     }
 
-    private List<LearnedDraws.Parameter> byNews() {
+    private List<Learned.Draws.Parameter> byNews() {
         return learned.draws().parameters().stream()
                 .sorted(Comparator.comparingDouble(parameter -> -Math.abs(parameter.shift())))
                 .toList();
     }
 
-    private static String shown(LearnedDraws.Parameter parameter, double value) {
+    private static String shown(Learned.Draws.Parameter parameter, double value) {
         String unit = parameter.input().unit();
         return Decimals.text(value, 2) + (unit.isEmpty() ? "" : "" + NumberText.UNIT + unit);
     }
@@ -97,7 +96,7 @@ public final class LearnText implements Answer {
     private String text(boolean whole) {
         StringBuilder out = new StringBuilder(brief()).append('\n');
         List<String> same = new ArrayList<>();
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             String what = parameter.input().words();
             if (parameter.stillPriorPercent() >= NARROWED && Math.abs(parameter.shift()) < MOVED) {
                 same.add(what);
@@ -119,7 +118,7 @@ public final class LearnText implements Answer {
         return out + next;
     }
 
-    private static String band(LearnedDraws.Parameter parameter, Interval interval) {
+    private static String band(Learned.Draws.Parameter parameter, Interval interval) {
         return shown(parameter, interval.median()) + " (" + Decimals.text(interval.low(), 2) + " to "
                 + shown(parameter, interval.high()) + ')';
     }
@@ -132,7 +131,7 @@ public final class LearnText implements Answer {
                 "worth " + Math.round(learned.effective()) + " independent ones of " + learned.proposals()
                         + ", by importance sampling around the likeliest point (least squares, normal law)");
         table.row("evidence", "ln p = " + Decimals.text(learned.logEvidence(), 4) + ", up to a constant");
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             table.row(
                     parameter.input().label(),
                     band(parameter, parameter.after()) + ", before " + band(parameter, parameter.before()) + "; moved "

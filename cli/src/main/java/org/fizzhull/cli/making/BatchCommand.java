@@ -31,7 +31,7 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -115,7 +115,7 @@ public final class BatchCommand implements Command {
                 pieces,
                 pressed.workingTime(),
                 mixSize,
-                piece.feel().getOrDefault(Feel.CRUMBLES, 0.0),
+                piece.feel().getOrDefault(Pressed.Feel.CRUMBLES, 0.0),
                 MakingOptions.cups(arguments));
         Making bathed = making;
         Optional<DryForecast> dried = Optional.empty();

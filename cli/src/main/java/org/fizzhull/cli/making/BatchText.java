@@ -17,9 +17,8 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatVerdict;
-import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.model.ReadyTimes;
-import org.fizzhull.pressing.Feel;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
 
@@ -109,7 +108,7 @@ public record BatchText(BatchPlan plan) implements Answer {
         Table table = new Table()
                 .row(
                         "spares",
-                        "for the " + NumberText.percent(plan.piece().feel().getOrDefault(Feel.CRUMBLES, 0.0))
+                        "for the " + NumberText.percent(plan.piece().feel().getOrDefault(Pressed.Feel.CRUMBLES, 0.0))
                                 + " that may crumble; " + NumberText.percent(Batch.SPARE_SHARE)
                                 + " and one at least (common practice, no source)")
                 .row("what sticks to the bowl", NumberText.percent(Batch.LOST_SHARE) + " (assumed)")
@@ -178,8 +177,8 @@ public record BatchText(BatchPlan plan) implements Answer {
         }
         double p = plan.floatsToTheEnd().getAsDouble();
         return p >= LEAST_LIKELY
-                ? ". It is " + Likelihood.of(p).words() + " that a piece floats to the end"
-                : ". It is " + Likelihood.of(1 - p).words() + " that a piece sinks before the end";
+                ? ". It is " + Probability.Likelihood.of(p).words() + " that a piece floats to the end"
+                : ". It is " + Probability.Likelihood.of(1 - p).words() + " that a piece sinks before the end";
     }
 
     private static String amounts(Batch batch) {

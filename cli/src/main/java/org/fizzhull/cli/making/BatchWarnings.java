@@ -5,7 +5,7 @@ import java.util.List;
 import org.fizzhull.answer.body.BatchPlan;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.Pressed;
 
 /** How the pieces of a batch come out of the mould, where that is in doubt. */
 final class BatchWarnings {
@@ -31,12 +31,12 @@ final class BatchWarnings {
 
     private static List<Notice> of(BatchPlan plan, String liquid) {
         List<Notice> warnings = new ArrayList<>();
-        Feel feel = plan.piece().likeliest();
-        double holds = plan.piece().feel().getOrDefault(Feel.HOLDS, 0.0);
-        if (feel != Feel.HOLDS) {
+        Pressed.Feel feel = plan.piece().likeliest();
+        double holds = plan.piece().feel().getOrDefault(Pressed.Feel.HOLDS, 0.0);
+        if (feel != Pressed.Feel.HOLDS) {
             warnings.add(new Notice(
-                    feel == Feel.CRUMBLES ? "crumbles" : "too-wet",
-                    (feel == Feel.CRUMBLES
+                    feel == Pressed.Feel.CRUMBLES ? "crumbles" : "too-wet",
+                    (feel == Pressed.Feel.CRUMBLES
                                     ? "Pressed so, a piece will more likely crumble than hold."
                                     : "This mix is more likely too wet than right.")
                             + liquid));

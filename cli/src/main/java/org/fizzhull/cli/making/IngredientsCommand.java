@@ -15,11 +15,11 @@ import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.ReportFile;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Lookup;
+import org.fizzhull.text.PrintableText;
 
 /** {@code ingredients}: the table of ingredients, or what is known of one and where it is from. */
 public final class IngredientsCommand implements Command {

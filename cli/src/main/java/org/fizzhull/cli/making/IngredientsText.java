@@ -8,9 +8,7 @@ import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.recipe.Datum;
 import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
 
@@ -48,7 +46,8 @@ public final class IngredientsText {
      * @param sources whether each value is told with its source
      */
     public static String ofRecipe(Recipe recipe, List<Ingredient> own, List<Notice> notices, boolean sources) {
-        List<Ingredient> used = recipe.parts().stream().map(Part::ingredient).toList();
+        List<Ingredient> used =
+                recipe.parts().stream().map(Recipe.Part::ingredient).toList();
         StringBuilder out = new StringBuilder(recipe.name())
                 .append(": ")
                 .append(used.size())
@@ -106,7 +105,7 @@ public final class IngredientsText {
         return out.toString();
     }
 
-    private static String value(Property property, Datum datum, boolean sources) {
+    private static String value(Property property, Property.Datum datum, boolean sources) {
         boolean share = property.unit().equals("share");
         double scale = share ? 100 : 1 / property.toSi();
         String unit = property.unit().isEmpty() ? "" : NumberText.UNIT + (share ? "%" : property.unit());

@@ -23,14 +23,12 @@ import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressForecast.PieceOut;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.PressWord;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Part;
+import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 
 /** What a mix does under a press, in a maker's words. */
@@ -113,14 +111,14 @@ public final class PressText implements Answer {
         }
         PieceOut piece = forecast.piece().get();
         String name = ShapeWords.round(forecast.shape());
-        if (piece.making() instanceof FilledMould filled) {
+        if (piece.making() instanceof Moulded.Filled filled) {
             return "To get " + NumberText.grams(filled.dampMass()) + " of this mix into " + name + ", lean about "
                     + kilograms(piece.handForce().median()) + NumberText.UNIT + "kg on it"
                     + leaningRange(piece.handForce()) + "; " + hold(piece) + '.';
         }
         String fills = ", this mix fills " + name + " with about "
                 + round(piece.dampMass().median()) + range(piece.dampMass()) + " while damp; " + hold(piece);
-        PressedMould pressed = (PressedMould) piece.making();
+        Moulded.Pressed pressed = (Moulded.Pressed) piece.making();
         return word(pressed)
                 .map(word -> how(word) + fills + ", and you would be " + leaning(piece) + '.')
                 .orElseGet(() -> "With about " + kilograms(piece.handForce().median()) + NumberText.UNIT
@@ -182,13 +180,13 @@ public final class PressText implements Answer {
 
     private String liquid() {
         double dry = blend.dryMass();
-        LiquidWindow window = forecast.window();
+        Pressed.LiquidWindow window = forecast.window();
         String now = NumberText.grams(blend.recipe().wetMass()) + " for " + NumberText.grams(dry) + " of powder; ";
         return now + liquid(window, dry, report.dryingAsked());
     }
 
     /** The amounts that hold, for a mix with so much powder, kg. */
-    static String liquid(LiquidWindow window, double dry, boolean inThisAir) {
+    static String liquid(Pressed.LiquidWindow window, double dry, boolean inThisAir) {
         String best = "near " + amount(window.best() * dry) + " it holds most surely, with a chance of "
                 + NumberText.chance(window.share());
         return window.isEmpty()
@@ -221,7 +219,7 @@ public final class PressText implements Answer {
     private String ownCautions() {
         StringBuilder out = new StringBuilder();
         PieceOut piece = forecast.piece().orElse(null);
-        if (piece != null && piece.likeliest() == Feel.TOO_WET) {
+        if (piece != null && piece.likeliest() == Pressed.Feel.TOO_WET) {
             out.append(Table.paragraph("Caution: Too wet, it goes on fizzing and swells: do not close it in."));
         }
         if (piece != null && piece.handForce().median() > HANDS_REACH) {
@@ -229,7 +227,7 @@ public final class PressText implements Answer {
                     "Caution: More than hands press: mind fingers and wrists, and never reach below a lever press."));
         }
         boolean dusty = false;
-        for (Part part : blend.recipe().dry()) {
+        for (Recipe.Part part : blend.recipe().dry()) {
             Role role = part.ingredient().role();
             dusty |= role == Role.ACID || role == Role.SURFACTANT;
         }
@@ -251,7 +249,7 @@ public final class PressText implements Answer {
     }
 
     /** The word that was said for how hard it is pressed; empty where a force or a pressure was. */
-    private static Optional<PressWord> word(PressedMould pressed) {
+    private static Optional<PressWord> word(Moulded.Pressed pressed) {
         for (PressWord word : PressWord.values()) {
             if (word.pressure() == pressed.pressure() && pressed.pressSpread() > 1) {
                 return Optional.of(word);
@@ -269,7 +267,7 @@ public final class PressText implements Answer {
     }
 
     private static String hold(PieceOut piece) {
-        double holds = piece.feel().getOrDefault(Feel.HOLDS, 0.0);
+        double holds = piece.feel().getOrDefault(Pressed.Feel.HOLDS, 0.0);
         return switch (piece.likeliest()) {
             case HOLDS -> holds > 0.9 ? "it holds" : holds > 0.66 ? "it should hold" : "it may hold";
             case CRUMBLES -> "it will more likely crumble";
@@ -279,11 +277,11 @@ public final class PressText implements Answer {
 
     /** How surely it holds: what is not known of the mix is the same for every piece of it, so no share of pieces. */
     static String shares(PieceOut piece) {
-        return "chance " + chance(piece, Feel.HOLDS) + "; crumbles " + chance(piece, Feel.CRUMBLES) + ", too wet "
-                + chance(piece, Feel.TOO_WET);
+        return "chance " + chance(piece, Pressed.Feel.HOLDS) + "; crumbles " + chance(piece, Pressed.Feel.CRUMBLES)
+                + ", too wet " + chance(piece, Pressed.Feel.TOO_WET);
     }
 
-    private static String chance(PieceOut piece, Feel feel) {
+    private static String chance(PieceOut piece, Pressed.Feel feel) {
         return NumberText.chance(piece.feel().getOrDefault(feel, 0.0));
     }
 

@@ -10,8 +10,6 @@ import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.Dates;
 import org.fizzhull.cli.file.WeightsFile;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
@@ -57,7 +55,7 @@ public final class DryingLogs {
     public static Observations and(Arguments arguments, Question question, Observations seen) {
         Observations all = seen;
         for (BenchFile.Log log : BenchOption.of(arguments).logs()) {
-            boolean dried = question.making().isDried() && !(question.making() instanceof Weighed);
+            boolean dried = question.making().isDried() && !(question.making() instanceof Making.Weighed);
             if (!dried) {
                 arguments.benchUse().passed(log, "nothing is dried here");
                 continue;
@@ -119,7 +117,7 @@ public final class DryingLogs {
         return Path.of(log.file()).resolveSibling(name).toString();
     }
 
-    private static LoggedPieces piece(Arguments told, BenchFile.Log log, Blend blend, Shape asked) {
+    private static Observations.LoggedPieces piece(Arguments told, BenchFile.Log log, Blend blend, Shape asked) {
         String file =
                 told.required(LOG, "a table of weighings, such as log: weights.csv", "It stands beside this file.");
         told.required(
@@ -140,6 +138,6 @@ public final class DryingLogs {
                         "",
                         "fill: 146 g or press: firm",
                         "Say how much damp mix went into the mould, or how hard it was pressed."));
-        return new LoggedPieces(shape, making, weighings);
+        return new Observations.LoggedPieces(shape, making, weighings);
     }
 }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.NumberText;
-import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.drying.run.RoomText;
@@ -16,7 +16,6 @@ import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.medium.RoomAirText;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
@@ -131,7 +130,7 @@ public final class DryingOptions {
 
     /** The air of the room, if it was given. */
     static Optional<RoomAir> air(Arguments arguments) {
-        return arguments.text(AIR).map(text -> RoomAirText.parse(AIR, text));
+        return arguments.text(AIR).map(text -> RoomAir.parse(AIR, text));
     }
 
     /** Time in the wrap before the bath or the storage. */
@@ -209,7 +208,7 @@ public final class DryingOptions {
         }
     }
 
-    private static Optional<ClosedRoom> room(Arguments arguments) {
+    private static Optional<DryingPhase.ClosedRoom> room(Arguments arguments) {
         Optional<String> text = arguments.text(ROOM);
         if (text.isEmpty() == arguments.text(PIECES).isEmpty()) {
             int pieces = (int) arguments.whole(PIECES, 1, 1, MOST_PIECES);
@@ -237,7 +236,7 @@ public final class DryingOptions {
         if (text.isEmpty()) {
             notices.add(new Notice("usual-storage", "No " + STORED_AIR + " given: they are stored in the room's air."));
         }
-        RoomAir around = text.isPresent() ? RoomAirText.parse(STORED_AIR, text.get()) : air;
+        RoomAir around = text.isPresent() ? RoomAir.parse(STORED_AIR, text.get()) : air;
         return Optional.of(new DryingConditions.Storage(stored.getAsDouble(), around));
     }
 

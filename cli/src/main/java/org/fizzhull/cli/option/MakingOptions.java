@@ -8,9 +8,8 @@ import org.fizzhull.cli.file.OwnPowder;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.PressWord;
@@ -142,7 +141,7 @@ public final class MakingOptions {
         }
         if (fill.isPresent()) {
             Amount mass = Allowed.above(0, Unit.GRAM).parse(FILL, fill.get());
-            return Optional.of(new FilledMould(blend, mass.value(), around(mass), plan));
+            return Optional.of(new Moulded.Filled(blend, mass.value(), around(mass), plan));
         }
         if (press.isPresent()) {
             return Optional.of(pressed(press.get(), blend, shape, plan));
@@ -159,7 +158,7 @@ public final class MakingOptions {
         };
     }
 
-    private static PressedMould pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
+    private static Moulded.Pressed pressed(String words, Blend blend, Shape shape, DryingPlan plan) {
         List<String> parts = QuantityText.parts(words);
         int last = parts.size() - 1;
         MouldDimensions.Filling filling =
@@ -167,13 +166,13 @@ public final class MakingOptions {
         String text = last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last));
         if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
             try {
-                return new PressedMould(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);
+                return new Moulded.Pressed(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);
             } catch (Refusal refusal) {
                 throw refusal.of(PRESS);
             }
         }
         Amount how = howHard(PRESS, text);
-        return new PressedMould(blend, pascals(PRESS, text, how, shape), factor(how), filling, plan);
+        return new Moulded.Pressed(blend, pascals(PRESS, text, how, shape), factor(how), filling, plan);
     }
 
     /** A pressure such as {@code 30 kPa}, or the weight that is leant on the mould, such as {@code 12 kg}. */

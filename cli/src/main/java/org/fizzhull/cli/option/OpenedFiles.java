@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.OutlineFile;
 import org.fizzhull.mesh.reading.MeshReader;
-import org.fizzhull.mesh.reading.MeshReading;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
@@ -38,7 +37,8 @@ public final class OpenedFiles implements ShapeFiles {
         Path path = path(file, MESH);
         try (FileChannel channel = FileChannel.open(path)) {
             long most = Math.min(channel.size(), Integer.MAX_VALUE);
-            MeshReading reading = MeshReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit);
+            MeshReader.Reading reading =
+                    MeshReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, most), file, unit);
             Unit named = unit != null ? unit : reading.ownUnit().orElseThrow();
             Workers threads = Workers.on(
                     work -> new Thread(work, "depths").start(),

@@ -5,17 +5,14 @@ import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.forecast.WaterLeft;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.medium.BathText;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -102,7 +99,7 @@ public final class QuestionOptions {
         Making making = making(arguments, shape, blend);
         Bath bath = bath(arguments);
         boolean still = arguments.has(NO_FIZZ);
-        IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
+        Question.IntoBath usual = shape.hollow().isPresent() ? Question.IntoBath.PLACED : Question.IntoBath.DROPPED;
         return new Question(
                 shape,
                 making,
@@ -119,7 +116,7 @@ public final class QuestionOptions {
      */
     public static Factors factors(Arguments arguments, Making making) {
         Factors known = BenchOption.factors(arguments);
-        if (!(making instanceof FilledMould)) {
+        if (!(making instanceof Moulded.Filled)) {
             return known;
         }
         Scale scale = scale(arguments, making);
@@ -129,7 +126,7 @@ public final class QuestionOptions {
     /** The scale that was named, or one that shows as many digits as were typed. */
     public static Scale scale(Arguments arguments, Making making) {
         Optional<String> step = arguments.text(SCALE);
-        boolean weighed = making instanceof Weighed || making instanceof FilledMould;
+        boolean weighed = making instanceof Making.Weighed || making instanceof Moulded.Filled;
         arguments.benchUse().passed(BenchFile.SCALE, step.isPresent() ? SCALE + " was typed" : "no weight counts here");
         if (step.isPresent()) {
             return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
@@ -141,10 +138,10 @@ public final class QuestionOptions {
             }
             return bench.get();
         }
-        if (making instanceof Weighed piece) {
+        if (making instanceof Making.Weighed piece) {
             return Scale.written(piece.mass(), step(arguments, MASS));
         }
-        return making instanceof FilledMould filled
+        return making instanceof Moulded.Filled filled
                 ? Scale.written(filled.dampMass(), step(arguments, MakingOptions.FILL))
                 : Scale.usual(Double.NaN);
     }
@@ -181,11 +178,12 @@ public final class QuestionOptions {
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
         }
         Amount mass = mass(arguments, shape);
-        return new Weighed(mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
+        return new Making.Weighed(
+                mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
     }
 
     /** What a weighed piece has become by drying; with its fill, the weighing says how much water is left. */
-    private static Optional<Makeup> dried(Arguments arguments, Shape shape, Optional<Blend> blend, Amount mass) {
+    private static Optional<Piece.Makeup> dried(Arguments arguments, Shape shape, Optional<Blend> blend, Amount mass) {
         if (!DryingOptions.given(arguments)) {
             return Optional.empty();
         }
@@ -259,17 +257,17 @@ public final class QuestionOptions {
 
     private static Bath bath(Arguments arguments) {
         Optional<String> text = arguments.text(BATH);
-        Bath bath = text.isPresent() ? BathText.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
+        Bath bath = text.isPresent() ? Bath.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
         Optional<String> salt = arguments.text(BATH_SALT);
         return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
     }
 
-    private static Optional<IntoBath> into(Arguments arguments) {
+    private static Optional<Question.IntoBath> into(Arguments arguments) {
         Optional<String> word = arguments.text(INTO_BATH);
         if (word.isEmpty()) {
             return Optional.empty();
         }
-        for (IntoBath way : IntoBath.values()) {
+        for (Question.IntoBath way : Question.IntoBath.values()) {
             if (way.word().equals(word.get())) {
                 return Optional.of(way);
             }

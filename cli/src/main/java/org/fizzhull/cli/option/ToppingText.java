@@ -9,8 +9,8 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
+import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 import org.fizzhull.shape.load.Topping;
 
@@ -67,7 +67,7 @@ final class ToppingText {
             throw new Refusal("out-of-range", field, part, "more than 0 g", "Leave " + field + " away for none.");
         }
         Ingredient ingredient = ingredient(String.join(" ", List.of(words).subList(amount, words.length)));
-        double mass = Part.of(ingredient, measured).mass();
+        double mass = Recipe.Part.of(ingredient, measured).mass();
         double solid = ingredient.value(Property.TRUE_DENSITY);
         return new Topping(ingredient.name(), mass, solid, ingredient.value(Property.LOOSE_DENSITY) / solid);
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.LiftReading;
@@ -82,7 +81,7 @@ final class TypedMeasurement {
     private static DroppedPiece dropped(String text) {
         int at = text.indexOf(AT);
         String word = (at < 0 ? text : text.substring(0, at)).strip();
-        BathResult result = BathResult.named(word.toLowerCase(Locale.ROOT))
+        DroppedPiece.Result result = DroppedPiece.Result.named(word.toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> new Refusal(
                         "unknown-word",
                         MeasuredOptions.RESULT,

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 import org.apache.commons.cli.Option;
 import org.apache.commons.cli.Options;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.NearName;
 
 /** What to say of an option that the command does not have. */
 public final class UnknownOption {

@@ -7,9 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.result.BatchAim;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.result.CriticalWeights;
 
 /**
@@ -90,15 +88,15 @@ public final class ChanceCurve {
     private static List<Mark> marks(Forecast forecast) {
         List<Mark> marks = new ArrayList<>();
         double piece = forecast.piece().mass();
-        if (forecast.limit().kind() == GoverningLimit.Kind.BOAT) {
+        if (forecast.limit().kind() == Forecast.GoverningLimit.Kind.BOAT) {
             marks.add(new Mark(
                     forecast.limit().mass(),
                     RIM,
                     "the rim goes under at " + NumberText.grams(forecast.limit().mass())));
         }
         marks.add(new Mark(piece, PIECE, "this piece, " + NumberText.grams(piece)));
-        if (forecast.aim().isPresent() && !(forecast.question().making() instanceof FilledMould)) {
-            BatchAim aim = forecast.aim().get();
+        if (forecast.aim().isPresent() && !(forecast.question().making() instanceof Moulded.Filled)) {
+            CriticalWeights.BatchAim aim = forecast.aim().get();
             marks.add(new Mark(aim.neverAbove(), ADVICE, "never above " + NumberText.grams(aim.neverAbove())));
             marks.add(new Mark(aim.aimFor(), ADVICE, "aim for at most " + NumberText.grams(aim.aimFor())));
         } else {

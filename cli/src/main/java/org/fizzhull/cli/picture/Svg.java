@@ -3,7 +3,7 @@ package org.fizzhull.cli.picture;
 import java.util.List;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.PrintableText;
+import org.fizzhull.text.PrintableText;
 
 /** A small SVG document: shapes and real text, a title and a description, no script, no font of its own. */
 public final class Svg {

@@ -15,8 +15,8 @@ import org.fizzhull.cli.making.PressCommand;
 import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.shapes.ShapesCommand;
 import org.fizzhull.cli.start.StartCommand;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.NearName;
 
 /** The commands by name. Only the named one is built, so that a short command starts fast. */
 public final class Commands {

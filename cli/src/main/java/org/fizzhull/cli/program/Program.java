@@ -12,8 +12,8 @@ import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.option.Surroundings;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.ShownUnits;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 
 /**
  * The whole program without its process: reads the name of a command, runs it, and turns a refusal or a failure into an

@@ -13,7 +13,6 @@ import org.fizzhull.cli.text.Table;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.quantity.Decimals;
@@ -39,7 +38,7 @@ public final class ShapesText {
     /** Sentence and table. */
     public static String of(Shape shape) {
         ShapeAnswer answer = new ShapeAnswer(shape);
-        DepthProfile profile = shape.depthProfile(Exposure.ALL);
+        DepthProfile profile = shape.depthProfile(DepthProfile.Exposure.ALL);
         Extents extents = shape.extents();
         Table table = new Table();
         table.row("shape", NumberText.joined(shape.text()))

@@ -9,8 +9,8 @@ import org.fizzhull.cli.option.Command;
 import org.fizzhull.cli.option.CommonOptions;
 import org.fizzhull.cli.text.JsonSink;
 import org.fizzhull.cli.text.Table;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 
 /** {@code start}: files for a first day, and what to type next. */
 public final class StartCommand implements Command {

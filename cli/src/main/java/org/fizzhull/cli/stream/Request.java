@@ -15,8 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 
 /**
  * One line of the stream: an object with {@code command}, perhaps {@code id}, and the options of the command.

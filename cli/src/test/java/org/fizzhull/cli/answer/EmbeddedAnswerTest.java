@@ -37,9 +37,8 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
@@ -134,7 +133,7 @@ class EmbeddedAnswerTest {
         Shape ball = ShapeText.read(BALL);
         DryingPlan plan = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 2 * 86400)
                 .plan(ball);
-        Making making = new FilledMould(foam(), Units.grams(137), Optional.empty(), plan);
+        Making making = new Moulded.Filled(foam(), Units.grams(137), Optional.empty(), plan);
         DryPredictor predictor = DryPredictor.standard()
                 .with(FEW)
                 .with(Factors.standard().with(GRAM_SCALE.reading()).with(GRAM_SCALE.offset()));
@@ -156,7 +155,7 @@ class EmbeddedAnswerTest {
                 "--samples",
                 "128",
                 "--json");
-        Making making = new Weighed(Units.grams(150), Optional.empty(), Optional.of(foam()));
+        Making making = new Making.Weighed(Units.grams(150), Optional.empty(), Optional.of(foam()));
         Question question = Question.of(ShapeText.read(BALL), making).on(GRAM_SCALE);
 
         assertSame(run, new FizzAnswer(FizzPredictor.standard().with(FEW).forecast(question)));

@@ -14,7 +14,6 @@ import java.util.Objects;
 import org.fizzhull.cli.CommandRun;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Price;
 import org.fizzhull.recipe.Recipe;
 import org.junit.jupiter.api.Test;
@@ -47,7 +46,7 @@ class RecipeFileTest {
     }
 
     private static double grams(Recipe recipe, String name) {
-        return recipe.part(name).map(Part::mass).orElseThrow() * 1e3;
+        return recipe.part(name).map(Recipe.Part::mass).orElseThrow() * 1e3;
     }
 
     /** The example of cli/docs/contract.md, its own ingredient put into use. */
@@ -214,7 +213,8 @@ class RecipeFileTest {
     /** By hand: the middle of the range, and the standard deviation of an even spread, width over the root of 12. */
     @Test
     void aRangeIsASpread() {
-        Part water = read(GOOD + "wet:\n  water: 4 to 8 g\n").part("water").orElseThrow();
+        Recipe.Part water =
+                read(GOOD + "wet:\n  water: 4 to 8 g\n").part("water").orElseThrow();
         assertThat(water.mass()).isCloseTo(0.006, within(1e-12));
         assertThat(water.sigma()).isCloseTo(0.004 / Math.sqrt(12), within(1e-12));
     }

@@ -327,7 +327,9 @@ class LearnCommandTest {
         for (String comma : new String[] {"151 g after 5 s, 149 g", "151 g after 5 s, 149 g after 7 s"}) {
             CommandRun refused = more(weigh, comma);
             assertThat(refused.status()).isEqualTo(2);
-            assertThat(refused.err()).contains("--measured-lift again", "then", "151 g after 5 s").doesNotContain("Leave out");
+            assertThat(refused.err())
+                    .contains("--measured-lift again", "then", "151 g after 5 s")
+                    .doesNotContain("Leave out");
         }
     }
 
@@ -350,19 +352,22 @@ class LearnCommandTest {
                             trial.get("shape").asText(),
                             trial.get("inside").asBoolean() ? ": inside;" : ": OUTSIDE;",
                             trial.get("result").asText());
-            trial.get("signs").forEach(sign -> assertThat(told.get(0))
-                    .contains(sign.get("what").asText()));
+            trial.get("signs")
+                    .forEach(sign ->
+                            assertThat(told.get(0)).contains(sign.get("what").asText()));
             inside += trial.get("inside").asBoolean() ? 1 : 0;
         }
         assertThat(learned.get("trials")).hasSize(learned.get("trials_used").asInt());
         assertThat(inside).isEqualTo(learned.get("inside_their_interval").asInt());
         // the sheet has a comment and its names in the first two lines, then a piece in each
         assertThat(learned.get("trials").get(0).get("trial").asText()).isEqualTo("row in line 3");
-        assertThat(learned.get("trials").get(3).get("signs").get(0).get("what").asText()).isEqualTo("rose_after_s");
+        assertThat(learned.get("trials").get(3).get("signs").get(0).get("what").asText())
+                .isEqualTo("rose_after_s");
         String bare = text.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n", "", "\n"));
         Path without = Files.writeString(folder.resolve("bare.yaml"), bare);
         String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "256", "--json", "--bench"};
-        assertThat(more(weigh, bench()).out()).isEqualTo(more(weigh, without.toString()).out());
+        assertThat(more(weigh, bench()).out())
+                .isEqualTo(more(weigh, without.toString()).out());
     }
 
     /** By definition: a trial that was left out is told in the file as in the answer. */
@@ -374,7 +379,8 @@ class LearnCommandTest {
             rows.append(row.formatted(mass, 147));
         }
         rows.append(row.formatted(140, 190));
-        JsonNode learned = AnswerJson.read(learn(sheet(rows.toString()), "--json").out());
+        JsonNode learned =
+                AnswerJson.read(learn(sheet(rows.toString()), "--json").out());
         assertThat(learned.get("trials_refused")).hasSize(1);
         String name = learned.get("trials_refused").get(0).get("trial").asText();
         assertThat(name).isEqualTo("row in line 8");

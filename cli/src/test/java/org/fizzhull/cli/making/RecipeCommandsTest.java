@@ -16,7 +16,6 @@ import org.fizzhull.cli.CommandRun;
 import org.fizzhull.cli.file.FileAccess;
 import org.fizzhull.cli.file.RecipeFile;
 import org.fizzhull.quantity.Measures;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.change.ExampleRecipes;
 import org.junit.jupiter.api.Test;
@@ -61,13 +60,13 @@ class RecipeCommandsTest {
                 default -> ExampleRecipes.seaFoam(file.table());
             };
             assertThat(file.recipe().name()).isEqualTo(same.name());
-            assertThat(file.recipe().dry()).extracting(Part::mass).isEqualTo(masses(same.dry()));
-            assertThat(file.recipe().wet()).extracting(Part::mass).isEqualTo(masses(same.wet()));
+            assertThat(file.recipe().dry()).extracting(Recipe.Part::mass).isEqualTo(masses(same.dry()));
+            assertThat(file.recipe().wet()).extracting(Recipe.Part::mass).isEqualTo(masses(same.wet()));
         }
     }
 
-    private static List<Double> masses(List<Part> parts) {
-        return parts.stream().map(Part::mass).toList();
+    private static List<Double> masses(List<Recipe.Part> parts) {
+        return parts.stream().map(Recipe.Part::mass).toList();
     }
 
     /** One weight from three commands, to the gram; what the bath sees is less by the gas of the prompt reaction. */

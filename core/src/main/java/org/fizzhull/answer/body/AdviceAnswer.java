@@ -5,12 +5,10 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.decide.advise.Advice;
-import org.fizzhull.decide.advise.Appraisal;
 import org.fizzhull.decide.advise.Change;
-import org.fizzhull.decide.advise.Step;
 import org.fizzhull.decide.effect.Effect;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * Advice as an object: how the design stands, the changes that mend it (smallest first), those
@@ -89,7 +87,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     }
 
     /** Chances and masses of the design as it is now. */
-    private static void standing(AnswerWriter to, Appraisal now) {
+    private static void standing(AnswerWriter to, Advice.Appraisal now) {
         to.number("probability", now.chance())
                 .number("nine_of_ten", now.nineOfTen())
                 .number("mass_g", inGrams(now.mass()));
@@ -99,7 +97,7 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
 
     /** One proposal: its steps, what they come to and what they move. */
     private void change(AnswerWriter to, Change change) {
-        Appraisal then = change.appraisal();
+        Advice.Appraisal then = change.appraisal();
         to.object();
         steps(to, change);
         to.number("probability", then.chance())
@@ -123,14 +121,14 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     }
 
     /** Times of fizzing and drying, which a change must not spoil unseen. */
-    private static void times(AnswerWriter to, Appraisal appraisal) {
+    private static void times(AnswerWriter to, Advice.Appraisal appraisal) {
         to.interval("fizz_time_s", appraisal.fizzTime(), 1).interval("ready_after_h", appraisal.ready(), 1 / HOUR);
     }
 
     /** What is changed, from which value to which, as texts with units. */
     private static void steps(AnswerWriter to, Change change) {
         to.array("steps");
-        for (Step step : change.steps()) {
+        for (Change.Step step : change.steps()) {
             to.object()
                     .text("change", step.label())
                     .text("from", step.from().text())

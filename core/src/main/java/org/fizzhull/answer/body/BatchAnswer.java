@@ -8,7 +8,7 @@ import java.util.List;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A batch as the object of the command {@code batch}: masses, volumes and spoons of one mix; order of mixing; cost and packs

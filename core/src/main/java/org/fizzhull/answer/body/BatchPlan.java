@@ -13,7 +13,7 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;

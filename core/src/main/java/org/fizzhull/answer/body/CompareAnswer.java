@@ -6,15 +6,13 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.decide.Special;
-import org.fizzhull.decide.compare.BathedPiece;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.RowRank;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Likelihood;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.forecast.result.Probability;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A comparison as the object of the command {@code compare}: the best row or null, the rows that are level with it, and all
@@ -104,9 +102,12 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
             to.nothing("pieces_per_batch");
         }
         // in the bath, or in the panel of baths
-        BathedPiece bathed = row.bathed();
+        ComparedPiece.InBath bathed = row.bathed();
         FloatAnswer.probability(to, Optional.of(bathed.probability()));
-        to.text("likelihood", Likelihood.of(bathed.probability().floatsAtOnce()).words())
+        to.text(
+                        "likelihood",
+                        Probability.Likelihood.of(bathed.probability().floatsAtOnce())
+                                .words())
                 .text("likelihood_to_the_end", row.likelihood().words());
         to.interval("fizz_time_s", bathed.fizzTime(), 1);
         to.interval("ready_after_h", row.made().ready(), 1 / HOUR);
@@ -121,7 +122,7 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
                         "worst_bath",
                         bathed.worst().map(bath -> bath.kind().words()).orElse(null));
         to.array("baths");
-        for (BathedPiece.InNamedBath bath : bathed.each()) {
+        for (ComparedPiece.InBath.InNamedBath bath : bathed.each()) {
             to.object()
                     .text("name", bath.bath().kind().words())
                     .number("temperature_C", inCelsius(bath.bath().bath().temperature()))
@@ -133,13 +134,15 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
         to.endArray()
                 .texts(
                         "special",
-                        row.made().special().stream().map(Special::words).toList());
+                        row.made().special().stream()
+                                .map(MadePiece.Special::words)
+                                .toList());
         mould(to, row.mould());
         to.notices(row.notices()).end();
     }
 
     /** How sure the rank of a row is: chances 0 to 1, regret in pieces of a hundred. */
-    private static void standing(AnswerWriter to, RowRank standing) {
+    private static void standing(AnswerWriter to, ComparedPiece.Rank standing) {
         to.number("better_than_next", standing.betterThanNext())
                 .number("best_of_all", standing.chanceOfBest())
                 .number("regret_pieces_per_100", 100 * standing.regret());

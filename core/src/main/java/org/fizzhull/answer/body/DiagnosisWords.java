@@ -1,7 +1,6 @@
 package org.fizzhull.answer.body;
 
 import java.util.Optional;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Interval;
 
@@ -38,7 +37,7 @@ public interface DiagnosisWords {
      * @param check the measurement or look that tells causes apart
      * @param value 95 % interval of the reading: kg, m, s or a share, as the check has it
      */
-    default Optional<String> reading(Check check, Interval value) {
+    default Optional<String> reading(Why.Check check, Interval value) {
         return Optional.empty();
     }
 

@@ -5,13 +5,13 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.drying.DryState;
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.result.DryLogFit;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A drying forecast as the object of the command {@code dry}: masses, time until ready, fizz lost on the way, air that keeps
@@ -99,7 +99,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
                 .number("room_after_percent", PERCENT * f.roomAfter());
         jar(to, f);
         dates(to);
-        to.interval("still_to_go_g", report.weighed().map(DryLogFit::stillToGo), GRAMS);
+        to.interval("still_to_go_g", report.weighed().map(DryLog.Fit::stillToGo), GRAMS);
         series(to, f);
     }
 
@@ -151,7 +151,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
     }
 
     private static void row(AnswerWriter to, DryForecast f, double time) {
-        DryState state = f.course().at(time);
+        DryingCourse.State state = f.course().at(time);
         to.object()
                 .number("hour", time / HOUR)
                 .number("mass_g", inGrams(state.mass() + f.shape().insetMass()))

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.DryForecast;
-import org.fizzhull.forecast.result.DryLogFit;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.forecast.result.DryLog;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A drying forecast with its dates, which the physics does not know. Local time without a zone: what the maker's clock
@@ -36,8 +36,8 @@ public record DryReport(DryForecast forecast, Optional<LocalDateTime> start, Opt
     }
 
     /** {@return the fit of the course to the weighings, where there are any and it fits} */
-    public Optional<DryLogFit> weighed() {
-        return forecast.log().filter(DryLogFit::fits);
+    public Optional<DryLog.Fit> weighed() {
+        return forecast.log().filter(DryLog.Fit::fits);
     }
 
     /** {@return the share of the draws that are ready when they have to be, 0 to 1; empty unless both dates are given} */

@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.BathLoad;
 import org.fizzhull.forecast.FizzForecast;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * How a piece fizzes as the object of the command {@code fizz}: gas and what runs out first, pH of the bath, time, what it
@@ -95,7 +93,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
     }
 
     /** What a bath holds of the piece, g, and how that stands to the limits the user entered. */
-    private static void bathful(AnswerWriter to, BathLoad bath) {
+    private static void bathful(AnswerWriter to, FizzForecast.BathLoad bath) {
         to.object("in_the_bath")
                 .number("oil_g", inGrams(bath.oil()))
                 .number("surfactant_g", inGrams(bath.surfactant()))
@@ -104,7 +102,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
                 .number("salt_g", inGrams(bath.salt()))
                 .number("colour_g", inGrams(bath.colour()))
                 .array("limits");
-        for (BathLoad.OwnLimit limit : bath.limits()) {
+        for (FizzForecast.BathLoad.OwnLimit limit : bath.limits()) {
             to.object()
                     .text("ingredient", limit.ingredient())
                     .number("mass_g", inGrams(limit.mass()))
@@ -118,7 +116,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
 
     /** The central course: depth of the centre, gas as dry volume at bath temperature, mass. */
     private static void series(AnswerWriter to, Voyage voyage) {
-        VoyageSeries s = voyage.series();
+        Voyage.Series s = voyage.series();
         to.array("series");
         for (int i = 0; i < s.rows(); i++) {
             to.object()

@@ -14,20 +14,15 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Driver;
 import org.fizzhull.forecast.Forecast;
-import org.fizzhull.forecast.GoverningLimit;
-import org.fizzhull.forecast.Likelihood;
 import org.fizzhull.forecast.attitude.LiesWords;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.BatchAim;
-import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -105,12 +100,12 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         attitudes(to, shape);
         probability(to, forecast.probability());
         // one piece, then the batch and what to aim for, then times
-        to.text("likelihood", forecast.likelihood().map(Likelihood::words))
-                .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Likelihood::words));
+        to.text("likelihood", forecast.likelihood().map(Probability.Likelihood::words))
+                .text("likelihood_to_the_end", forecast.likelihoodToTheEnd().map(Probability.Likelihood::words));
         share(to, forecast.share());
-        to.number("aim_for_g", told(forecast.aim(), BatchAim::aimFor), GRAMS)
-                .number("never_above_g", told(forecast.aim(), BatchAim::neverAbove), GRAMS)
-                .text("weights_are", question.making() instanceof FilledMould ? "damp" : "dry");
+        to.number("aim_for_g", told(forecast.aim(), CriticalWeights.BatchAim::aimFor), GRAMS)
+                .number("never_above_g", told(forecast.aim(), CriticalWeights.BatchAim::neverAbove), GRAMS)
+                .text("weights_are", question.making() instanceof Moulded.Filled ? "damp" : "dry");
         NextKeys.write(to, forecast.next(), question, words, NextKeys.LESS_THE_PIECES_OWN);
         to.interval("rise_time_s", forecast.riseTime(), 1)
                 .interval("fizz_time_s", forecast.fizzTime(), 1)
@@ -121,7 +116,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     /** What decides, what it comes to, and in how many draws the critical weight could not be read cleanly. */
     private void verdict(AnswerWriter to) {
-        GoverningLimit limit = forecast.limit();
+        Forecast.GoverningLimit limit = forecast.limit();
         to.object("governing_limit")
                 .text("kind", limit.kind().word())
                 .number("mass_g", inGrams(limit.mass()))
@@ -139,7 +134,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
     }
 
     /** The share of a batch that floats to the end, over what is unknown for the whole of it. */
-    private static void share(AnswerWriter to, Optional<BatchShare> share) {
+    private static void share(AnswerWriter to, Optional<CriticalWeights.BatchShare> share) {
         if (share.isEmpty()) {
             to.nothing("share_of_batch");
             return;
@@ -197,7 +192,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
     /** What the spread of the margin comes from, largest first; a total of NaN (after a measurement) is null. */
     private void drivers(AnswerWriter to) {
         to.array("drivers");
-        for (Driver driver : forecast.drivers()) {
+        for (Forecast.Driver driver : forecast.drivers()) {
             to.object()
                     .text("input", driver.input().label())
                     .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")

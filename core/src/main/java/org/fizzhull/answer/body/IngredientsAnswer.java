@@ -4,8 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.recipe.Datum;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.Property;
 
@@ -48,9 +47,9 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
                     .text("allergen", nothing(row.allergen()))
                     .text("remark", nothing(row.remark()))
                     .array("values");
-            for (Map.Entry<Property, Datum> value : row.values().entrySet()) {
+            for (Map.Entry<Property, Property.Datum> value : row.values().entrySet()) {
                 Property property = value.getKey();
-                Datum datum = value.getValue();
+                Property.Datum datum = value.getValue();
                 to.object()
                         .text("property", property.key())
                         .text("unit", property.unit())

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.LearnedDraws;
 import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What trials taught, as the object of the command {@code learn}: each uncertain input before and after, the trials that
@@ -67,7 +66,7 @@ public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextW
     public void keys(AnswerWriter to) {
         to.whole("seed", seed).whole("samples", learned.draws().draws().size());
         to.array("parameters");
-        for (LearnedDraws.Parameter parameter : learned.draws().parameters()) {
+        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
             to.object()
                     .text("name", parameter.input().label())
                     .text("unit", parameter.input().unit())

@@ -11,7 +11,6 @@ import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.LiftReading;
-import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
@@ -148,7 +147,7 @@ final class MeasuredKeys {
     }
 
     /** Keys of a drying log: the shape, and the number of weighings of all its pieces. */
-    private static void logged(AnswerWriter to, LoggedPieces pieces) {
+    private static void logged(AnswerWriter to, Observations.LoggedPieces pieces) {
         int weighings = pieces.log().pieces().stream()
                 .mapToInt(one -> one.times().size())
                 .sum();

@@ -7,9 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.PressForecast;
-import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.Pressed;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 
 /**
@@ -144,7 +143,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
     /** Writes how the piece feels out of the mould, as shares of the draws that sum to 1. */
     static void feel(AnswerWriter to, PressForecast.PieceOut piece) {
         to.object("feel_share");
-        for (Feel feel : Feel.values()) {
+        for (Pressed.Feel feel : Pressed.Feel.values()) {
             to.number(feel.words().replace(' ', '_'), piece.feel().getOrDefault(feel, 0.0));
         }
         to.end();

@@ -7,7 +7,7 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.PressForecast;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What a mix does under a press, and what the piece becomes by drying. Immutable.

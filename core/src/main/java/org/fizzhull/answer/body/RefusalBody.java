@@ -3,8 +3,8 @@ package org.fizzhull.answer.body;
 import java.util.List;
 import org.fizzhull.answer.tree.AnswerSink;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * A refusal as an object: the key {@code error} in place of an answer, with {@code code}, {@code field}, {@code read},

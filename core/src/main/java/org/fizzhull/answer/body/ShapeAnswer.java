@@ -9,10 +9,9 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -45,7 +44,7 @@ public record ShapeAnswer(Shape shape) implements AnswerBody {
     @Override
     public void keys(AnswerWriter to) {
         // all faces open: what is left at an inward depth, as in a bath
-        DepthProfile profile = shape.depthProfile(Exposure.ALL);
+        DepthProfile profile = shape.depthProfile(DepthProfile.Exposure.ALL);
         Extents extents = shape.extents();
         to.text("shape", shape.text())
                 .number("volume_cm3", inCubicCentimetres(shape.volume()))

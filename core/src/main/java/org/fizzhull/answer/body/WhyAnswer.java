@@ -5,11 +5,10 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Why;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What most likely happened, as the object of the command {@code why}: causes with their chances, the check that tells the
@@ -107,7 +106,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
                 .text("cause", chance.cause().words())
                 .number("probability", chance.probability())
                 .text("because", words.because(why, chance))
-                .text("check", chance.check().map(Check::words))
+                .text("check", chance.check().map(Why.Check::words))
                 .number("shows_it", why.computed() ? OptionalDouble.of(chance.showsIt()) : OptionalDouble.empty())
                 .object("most_likely")
                 .number("mass_g", inGrams(way.mass().median()))

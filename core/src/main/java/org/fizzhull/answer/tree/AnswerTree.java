@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.text.NearName;
 import org.jspecify.annotations.Nullable;
 
 /**

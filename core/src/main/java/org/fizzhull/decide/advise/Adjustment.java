@@ -10,7 +10,7 @@ import org.fizzhull.decide.Design;
  */
 interface Adjustment {
     /** {@return what is changed} */
-    Step.Kind kind();
+    Change.Step.Kind kind();
 
     /** {@return the number of levels; an adjustment with less than 1 is left out} */
     int levels();
@@ -38,5 +38,5 @@ interface Adjustment {
      * @param design the design after the change
      * @param step what was done
      */
-    record Changed(Design design, Step step) {}
+    record Changed(Design design, Change.Step step) {}
 }

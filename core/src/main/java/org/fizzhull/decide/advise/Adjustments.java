@@ -5,11 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.decide.Design;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
@@ -44,13 +43,13 @@ final class Adjustments {
     /** Names of ingredients that stay as they are. */
     private final Set<String> locked;
     /** Levers so far. */
-    private final KitchenSteps steps;
+    private final Adviser.KitchenSteps steps;
 
     private final double liquidGrams;
     private final double powderGrams;
     private final List<Adjustment> adjustments = new ArrayList<>();
 
-    private Adjustments(Design design, IngredientTable table, Set<String> locked, KitchenSteps steps) {
+    private Adjustments(Design design, IngredientTable table, Set<String> locked, Adviser.KitchenSteps steps) {
         this.design = design;
         this.table = table;
         this.locked = locked;
@@ -69,7 +68,7 @@ final class Adjustments {
      * @param ofItsMould whether what was measured tells of this mould alone: then no other is tried
      */
     static List<Adjustment> of(
-            Design design, IngredientTable table, Set<String> locked, KitchenSteps steps, boolean ofItsMould) {
+            Design design, IngredientTable table, Set<String> locked, Adviser.KitchenSteps steps, boolean ofItsMould) {
         Adjustments all = new Adjustments(design, table, locked, steps);
         all.filling();
         all.mix();
@@ -100,22 +99,28 @@ final class Adjustments {
         }
         Recipe recipe = design.recipe().get();
         // liquids: less of each, to a half
-        for (Part part : recipe.wet()) {
+        for (Recipe.Part part : recipe.wet()) {
             if (takesOut(part)) {
                 int levels = (int) Math.min(10, LEAST_LIQUID * part.mass() * 1e3 / liquidGrams);
                 adjustments.add(new PartAdjustment(
-                        table, Step.Kind.LIQUID, part.ingredient(), -liquidGrams, levels, Optional.empty(), 1));
+                        table, Change.Step.Kind.LIQUID, part.ingredient(), -liquidGrams, levels, Optional.empty(), 1));
             }
         }
         // powders: less of each, or starch in its place
         Ingredient starch = table.require("corn starch").ingredient();
-        for (Part part : recipe.dry()) {
+        for (Recipe.Part part : recipe.dry()) {
             if (takesOut(part)) {
                 int levels = (int) Math.ceil(part.mass() * 1e3 / powderGrams - 1e-9);
                 adjustments.add(powder(part.ingredient(), -powderGrams, levels));
                 if (!part.ingredient().name().equals(starch.name()) && free(starch.name())) {
                     adjustments.add(new PartAdjustment(
-                            table, Step.Kind.SWAP, part.ingredient(), -powderGrams, levels, Optional.of(starch), 2));
+                            table,
+                            Change.Step.Kind.SWAP,
+                            part.ingredient(),
+                            -powderGrams,
+                            levels,
+                            Optional.of(starch),
+                            2));
                 }
             }
         }
@@ -126,7 +131,7 @@ final class Adjustments {
     }
 
     /** Whether a kitchen could do with less of it: not of what gives the gas, the scent, or keeps oil in the water. */
-    private boolean takesOut(Part part) {
+    private boolean takesOut(Recipe.Part part) {
         Role role = part.ingredient().role();
         boolean needed = role == Role.BICARBONATE
                 || role == Role.CARBONATE
@@ -164,7 +169,7 @@ final class Adjustments {
     /** Moles of a group in one mix. */
     private static double groups(Recipe recipe, Property groups) {
         double moles = 0;
-        for (Part part : recipe.parts()) {
+        for (Recipe.Part part : recipe.parts()) {
             moles += part.mass() * part.ingredient().molesPerKilogram(groups);
         }
         return moles;
@@ -172,32 +177,32 @@ final class Adjustments {
 
     /** So many grams a level of a powder, more or less. */
     private Adjustment powder(Ingredient ingredient, double grams, int levels) {
-        return new PartAdjustment(table, Step.Kind.POWDER, ingredient, grams, levels, Optional.empty(), 1);
+        return new PartAdjustment(table, Change.Step.Kind.POWDER, ingredient, grams, levels, Optional.empty(), 1);
     }
 
     /** Longer, or in drier air; a finished piece has dried. */
     private void drying() {
         if (design.drying().isPresent() && !(design.filling() instanceof Design.Filling.Finished)) {
-            adjustments.add(
-                    new DryingAdjustment(Step.Kind.DRYING_TIME, design.drying().get()));
             adjustments.add(new DryingAdjustment(
-                    Step.Kind.ROOM_HUMIDITY, design.drying().get()));
+                    Change.Step.Kind.DRYING_TIME, design.drying().get()));
+            adjustments.add(new DryingAdjustment(
+                    Change.Step.Kind.ROOM_HUMIDITY, design.drying().get()));
         }
     }
 
     /** Set down open side up; a mould of another size or kind. */
     private void mould(boolean ofItsMould) {
-        if (design.shape().hollow().isPresent() && design.into() != IntoBath.PLACED) {
+        if (design.shape().hollow().isPresent() && design.into() != Question.IntoBath.PLACED) {
             adjustments.add(new IntoBathAdjustment());
         }
         Shape shape = design.shape();
         if (ofItsMould || design.filling() instanceof Design.Filling.Finished || shape != shape.bare()) {
             return; // a finished piece is out of its mould; what a mould carries was made for it
         }
-        adjustments.add(new MouldAdjustment(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, steps.mould())));
-        adjustments.add(new MouldAdjustment(Step.Kind.MOULD_SIZE, MouldSizes.others(shape, -steps.mould())));
+        adjustments.add(new MouldAdjustment(Change.Step.Kind.MOULD_SIZE, MouldSizes.others(shape, steps.mould())));
+        adjustments.add(new MouldAdjustment(Change.Step.Kind.MOULD_SIZE, MouldSizes.others(shape, -steps.mould())));
         for (Shape other : MouldSizes.otherKinds(shape)) {
-            adjustments.add(new MouldAdjustment(Step.Kind.MOULD_KIND, List.of(other)));
+            adjustments.add(new MouldAdjustment(Change.Step.Kind.MOULD_KIND, List.of(other)));
         }
     }
 }

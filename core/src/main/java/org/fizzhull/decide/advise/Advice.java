@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.Design;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.Forecast;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 
 /**
@@ -19,7 +21,7 @@ import org.fizzhull.recipe.Blend;
  */
 public sealed interface Advice permits AdviceRecord {
     /** {@return chance that was asked for} */
-    Goal goal();
+    Adviser.Goal goal();
 
     /** {@return the design as it is} */
     Design design();
@@ -89,5 +91,49 @@ public sealed interface Advice permits AdviceRecord {
      * @param change change that would reach the goal
      * @param limit limit that it breaks
      */
-    record Forgone(Change change, Limits.Limit limit) {}
+    record Forgone(Change change, Limit limit) {}
+
+    /**
+     * How a design does, from all draws: what a proposal is judged by and what it moves besides.
+     *
+     * @param chance chance that a piece taken at random floats to the end
+     * @param nineOfTen chance that at least nine of ten pieces of the batch do
+     * @param mass weight that goes into the bath, kg
+     * @param fizzTime time until 1 % is left, s; empty in still water or for a piece that hardly fizzes
+     * @param ready when it is dry, s from pressing; empty without drying, or where most draws are not ready within 60 days
+     * @param holds chance that it holds as it comes out of the mould; empty for a finished piece
+     * @param feel how it most likely comes out of the mould; empty for a finished piece
+     * @param cost cost of the mix in one piece, in the user's money; empty without any price
+     */
+    record Appraisal(
+            double chance,
+            double nineOfTen,
+            double mass,
+            Optional<Interval> fizzTime,
+            Optional<Interval> ready,
+            OptionalDouble holds,
+            Optional<Pressed.Feel> feel,
+            OptionalDouble cost) {}
+
+    /** What a change must keep to, whatever it gains. */
+    enum Limit {
+        /** The piece must hold as it comes out of the mould. */
+        HOLDS("the piece would no longer hold"),
+        /** The share of fragrance in the mix must not rise. */
+        FRAGRANCE("the share of fragrance would rise"),
+        /** An ingredient must stay within the limit that the recipe gives for it. */
+        SUPPLIER("an ingredient would pass the limit that the recipe gives");
+
+        /** Why a change that breaks it is no proposal. */
+        private final String broken;
+
+        Limit(String broken) {
+            this.broken = broken;
+        }
+
+        /** {@return why a change that breaks it is no proposal} */
+        public String broken() {
+            return broken;
+        }
+    }
 }

@@ -7,10 +7,10 @@ import org.fizzhull.forecast.Forecast;
 
 /** The parts of an {@link Advice}, which its own package alone puts together. */
 record AdviceRecord(
-        Goal goal,
+        Adviser.Goal goal,
         Design design,
         Forecast forecast,
-        Appraisal now,
+        Advice.Appraisal now,
         List<Change> changes,
         List<Forgone> forgone,
         Need need)

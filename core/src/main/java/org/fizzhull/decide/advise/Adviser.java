@@ -7,8 +7,10 @@ import org.fizzhull.decide.advise.Advice.Need;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.result.BatchShare;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.forecast.result.CriticalWeights;
+import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.uncertainty.Workers;
 
@@ -26,7 +28,7 @@ import org.fizzhull.uncertainty.Workers;
  * </ol>
  *
  * <pre>{@code
- * Advice advice = Adviser.standard().advise(design, Goal.nineOfTen());
+ * Advice advice = Adviser.standard().advise(design, Adviser.Goal.nineOfTen());
  * advice.best().ifPresent(change -> change.steps().forEach(step -> System.out.println(step.label())));
  * }</pre>
  *
@@ -164,7 +166,7 @@ public final class Adviser {
     public Advice advise(Design design, Goal goal) {
         Appraiser appraiser = new Appraiser(design.shape(), predictor, elsewhere, sampling, workers);
         Forecast forecast = appraiser.forecast(design);
-        Appraisal now = appraiser.appraise(design, forecast);
+        Advice.Appraisal now = appraiser.appraise(design, forecast);
         if (now.chance() >= goal.chance()) {
             return new AdviceRecord(goal, design, forecast, now, List.of(), List.of(), Need.NOTHING);
         }
@@ -174,9 +176,74 @@ public final class Adviser {
         List<Change> changes = search.changes(Adjustments.of(design, table, locked, steps, ofItsMould));
         boolean reached = changes.stream().anyMatch(Change::reachesGoal);
         // nearly all may float as well as nearly none: no change helps as much as knowing
-        boolean open = now.chance() > BatchShare.NEARLY_NONE
+        boolean open = now.chance() > CriticalWeights.BatchShare.NEARLY_NONE
                 && forecast.critical().batch().undecided();
         Need need = open ? Need.A_MEASUREMENT_FIRST : reached ? Need.A_CHANGE : Need.ANOTHER_DESIGN;
         return new AdviceRecord(goal, design, forecast, now, changes, search.forgone(), need);
+    }
+
+    /**
+     * What is to be reached: so large a chance that a piece taken at random floats to the end.
+     *
+     * @param chance chance, above 0 and below 1; 9 of 10 is usual
+     */
+    public record Goal(double chance) {
+        /**
+         * Checks the chance: certainty no forecast gives.
+         *
+         * @param chance chance, above 0 and below 1; 9 of 10 is usual
+         * @throws IllegalArgumentException for any other number, or NaN
+         */
+        public Goal {
+            if (!(chance > 0 && chance < 1)) {
+                throw new IllegalArgumentException("a goal is a chance above 0 and below 1, not " + chance);
+            }
+        }
+
+        /** {@return a chance of 0.9: nine pieces of ten} */
+        public static Goal nineOfTen() {
+            return new Goal(0.9);
+        }
+    }
+
+    /**
+     * The steps in which a kitchen changes things: what its scale shows and its ruler has marks for, so that a proposal can be
+     * weighed out as it is told. All assumed.
+     *
+     * @param weight of a fill, a piece or a liquid, kg
+     * @param powder of a powder of the mix, kg
+     * @param mould across a mould, m
+     */
+    public record KitchenSteps(double weight, double powder, double mould) {
+        /** 1 g, 5 g of a powder, 5 mm. */
+        public static final KitchenSteps METRIC =
+                new KitchenSteps(Unit.GRAM.toSi(1), Unit.GRAM.toSi(5), Unit.MILLIMETRE.toSi(5));
+
+        /** 0.05 oz, 0.2 oz of a powder, a quarter of an inch. */
+        public static final KitchenSteps US =
+                new KitchenSteps(Unit.OUNCE.toSi(0.05), Unit.OUNCE.toSi(0.2), Unit.INCH.toSi(0.25));
+
+        /**
+         * Refuses steps of nothing.
+         *
+         * @param weight of a fill, a piece or a liquid, kg
+         * @param powder of a powder of the mix, kg
+         * @param mould across a mould, m
+         */
+        public KitchenSteps {
+            if (!(weight > 0 && powder > 0 && mould > 0)) {
+                throw new Refusal(
+                        "out-of-range", "steps", weight + ", " + powder + ", " + mould, "above 0", "Say a step.");
+            }
+        }
+
+        /**
+         * {@return these steps with those of another across a mould}
+         *
+         * @param other whose step is taken
+         */
+        public KitchenSteps across(KitchenSteps other) {
+            return new KitchenSteps(weight, powder, other.mould);
+        }
     }
 }

@@ -6,19 +6,17 @@ import org.fizzhull.batch.Batch;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Workers;
 
@@ -79,8 +77,8 @@ final class Appraiser {
     }
 
     /** {@return how a design does, from all draws} */
-    Appraisal appraise(Design design) {
-        BathOutcome outcome = predictor(design).outcome(design.question());
+    Advice.Appraisal appraise(Design design) {
+        Forecast.BathOutcome outcome = predictor(design).outcome(design.question());
         return appraise(
                 design,
                 chance(outcome.probability()),
@@ -90,7 +88,7 @@ final class Appraiser {
     }
 
     /** {@return how a design does whose forecast is known} */
-    Appraisal appraise(Design design, Forecast forecast) {
+    Advice.Appraisal appraise(Design design, Forecast forecast) {
         return appraise(
                 design,
                 chance(forecast.probability()),
@@ -100,19 +98,19 @@ final class Appraiser {
     }
 
     /** The appraisal: what the bath told, and drying, feel and cost beside it. */
-    private Appraisal appraise(
+    private Advice.Appraisal appraise(
             Design design, double chance, CriticalWeights critical, double mass, Optional<Interval> fizzTime) {
         Making making = design.making();
         // what the change does besides: feel, drying, cost
         Optional<PressForecast.PieceOut> out = out(design.shape(), making);
-        return new Appraisal(
+        return new Advice.Appraisal(
                 chance,
                 critical.batch().nineOfTen(),
                 mass,
                 fizzTime,
                 design.drying().isPresent() ? ready(design.shape(), making) : Optional.empty(),
                 out.isPresent()
-                        ? OptionalDouble.of(out.get().feel().getOrDefault(Feel.HOLDS, 0.0))
+                        ? OptionalDouble.of(out.get().feel().getOrDefault(Pressed.Feel.HOLDS, 0.0))
                         : OptionalDouble.empty(),
                 out.map(PressForecast.PieceOut::likeliest),
                 design.recipe().isPresent()
@@ -142,7 +140,7 @@ final class Appraiser {
 
     /** Damp mass of a piece, kg; 0 for a finished one, whose mix is not bought anew. */
     private static double damp(Making making, Optional<PressForecast.PieceOut> out) {
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             return filled.dampMass();
         }
         return out.isPresent() ? out.get().dampMass().median() : 0;

@@ -51,13 +51,13 @@ final class ChangeSearch {
     private record Followed(Adjustment adjustment, int level, double chance) {}
 
     /** A design with the steps that led to it. */
-    private record Combined(Design design, List<Step> steps) {}
+    private record Combined(Design design, List<Change.Step> steps) {}
 
     private final Appraiser appraiser;
     private final Design design;
-    private final Goal goal;
+    private final Adviser.Goal goal;
     /** How the design does as it is, all draws. */
-    private final Appraisal now;
+    private final Advice.Appraisal now;
     /** Chance of the design as it is, from the draws of the search. */
     private final double before;
     /** What was asked with all draws: an adjustment is met again where nothing reaches the goal. */
@@ -67,7 +67,7 @@ final class ChangeSearch {
     private final List<Advice.Forgone> forgone = new ArrayList<>();
 
     /** For one design; asks for its chance with the draws of the search. */
-    ChangeSearch(Appraiser appraiser, Design design, Goal goal, Appraisal now) {
+    ChangeSearch(Appraiser appraiser, Design design, Adviser.Goal goal, Advice.Appraisal now) {
         this.appraiser = appraiser;
         this.design = design;
         this.goal = goal;
@@ -87,7 +87,7 @@ final class ChangeSearch {
         }
         // one adjustment alone, the least effort first, one proposal for each kind of step
         List<Change> found = new ArrayList<>();
-        Set<Step.Kind> reached = EnumSet.noneOf(Step.Kind.class);
+        Set<Change.Step.Kind> reached = EnumSet.noneOf(Change.Step.Kind.class);
         followed.sort(Comparator.comparingDouble(f -> f.adjustment.effort(f.level)));
         for (Followed one : followed) {
             if (one.chance >= goal.chance() && !reached.contains(one.adjustment.kind())) {
@@ -173,7 +173,7 @@ final class ChangeSearch {
     /** The design with levels taken one after the other, and the steps; empty where one of them cannot be taken. */
     private Optional<Combined> changed(List<Followed> levels) {
         Design changed = design;
-        List<Step> steps = new ArrayList<>();
+        List<Change.Step> steps = new ArrayList<>();
         for (Followed one : levels) {
             Optional<Adjustment.Changed> next = one.adjustment.at(changed, one.level);
             if (next.isEmpty()) {
@@ -206,9 +206,9 @@ final class ChangeSearch {
         }
         pairs.sort(Comparator.comparingDouble(ChangeSearch::effort));
         List<Change> changes = new ArrayList<>();
-        Set<Set<Step.Kind>> kinds = new HashSet<>();
+        Set<Set<Change.Step.Kind>> kinds = new HashSet<>();
         for (List<Followed> pair : pairs) {
-            Set<Step.Kind> both = EnumSet.of(
+            Set<Change.Step.Kind> both = EnumSet.of(
                     pair.get(0).adjustment.kind(), pair.get(1).adjustment.kind());
             if (changes.size() < 2 && effort(pair) < cheapest && kinds.add(both)) {
                 confirmed(pair).filter(Change::reachesGoal).ifPresent(changes::add);
@@ -265,7 +265,7 @@ final class ChangeSearch {
             change = further.isPresent() ? further : change;
         }
         // limits are checked last, since they need the appraisal from all draws
-        Optional<Limits.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
+        Optional<Advice.Limit> broken = change.flatMap(c -> Limits.broken(design, now, c));
         if (broken.isPresent() && change.get().reachesGoal() && forgone.size() < MOST_FORGONE) {
             forgone.add(new Advice.Forgone(change.get(), broken.get()));
         }
@@ -275,7 +275,7 @@ final class ChangeSearch {
     /** The change with its appraisal from all draws; empty where its levels cannot be taken together. */
     private Optional<Change> asked(List<Followed> followed) {
         return made(() -> changed(followed).map(changed -> {
-            Appraisal appraisal = appraiser.appraise(changed.design());
+            Advice.Appraisal appraisal = appraiser.appraise(changed.design());
             return new Change(
                     changed.steps(),
                     changed.design(),

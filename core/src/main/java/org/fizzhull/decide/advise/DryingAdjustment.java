@@ -2,7 +2,7 @@ package org.fizzhull.decide.advise;
 
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Unit;
@@ -13,7 +13,7 @@ import org.fizzhull.quantity.Unit;
  * @param kind {@code DRYING_TIME} or {@code ROOM_HUMIDITY}
  * @param conditions drying as it is planned
  */
-record DryingAdjustment(Step.Kind kind, DryingConditions conditions) implements Adjustment {
+record DryingAdjustment(Change.Step.Kind kind, DryingConditions conditions) implements Adjustment {
     /** Seconds in a day: a level of drying time. */
     private static final double DAY = 86_400;
     /** Rungs of drying time. */
@@ -26,7 +26,7 @@ record DryingAdjustment(Step.Kind kind, DryingConditions conditions) implements 
 
     @Override
     public int levels() {
-        return kind == Step.Kind.DRYING_TIME
+        return kind == Change.Step.Kind.DRYING_TIME
                 ? DAYS
                 : (int) Math.floor((conditions.air().humidity() - DRIEST) / FIVE_PERCENT + 1e-9);
     }
@@ -34,22 +34,23 @@ record DryingAdjustment(Step.Kind kind, DryingConditions conditions) implements 
     @Override
     public double effort(int level) {
         // assumed: a day, or five per cent of humidity, against grams in a hundred of the fill
-        return kind == Step.Kind.DRYING_TIME ? 2.0 * level : 3.0 * level;
+        return kind == Change.Step.Kind.DRYING_TIME ? 2.0 * level : 3.0 * level;
     }
 
     @Override
     public Optional<Changed> at(Design design, int level) {
-        if (kind == Step.Kind.DRYING_TIME) {
+        if (kind == Change.Step.Kind.DRYING_TIME) {
             // so many days more in the open
             double open = conditions.open();
             double longer = open + level * DAY;
-            Step step = new Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
+            Change.Step step =
+                    new Change.Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
             return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
         }
         // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - level * FIVE_PERCENT;
-        Step step = new Step(
+        Change.Step step = new Change.Step(
                 kind, "", new Setting.Amount(air.humidity(), Unit.PERCENT), new Setting.Amount(drier, Unit.PERCENT));
         return Optional.of(new Changed(design.dried(conditions.in(air.withHumidity(drier))), step));
     }

@@ -2,8 +2,8 @@ package org.fizzhull.decide.advise;
 
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.decide.advise.Change.Step.Setting;
+import org.fizzhull.forecast.question.Question;
 
 /**
  * A hollow shape set down open side up in place of dropped: it then floats like a boat while its rim is dry. One level, the
@@ -11,8 +11,8 @@ import org.fizzhull.forecast.question.IntoBath;
  */
 record IntoBathAdjustment() implements Adjustment {
     @Override
-    public Step.Kind kind() {
-        return Step.Kind.INTO_BATH;
+    public Change.Step.Kind kind() {
+        return Change.Step.Kind.INTO_BATH;
     }
 
     @Override
@@ -27,8 +27,8 @@ record IntoBathAdjustment() implements Adjustment {
 
     @Override
     public Optional<Changed> at(Design design, int level) {
-        Step step =
-                new Step(kind(), "", new Setting.Word(design.into().word()), new Setting.Word(IntoBath.PLACED.word()));
-        return Optional.of(new Changed(design.put(IntoBath.PLACED), step));
+        Change.Step step = new Change.Step(
+                kind(), "", new Setting.Word(design.into().word()), new Setting.Word(Question.IntoBath.PLACED.word()));
+        return Optional.of(new Changed(design.put(Question.IntoBath.PLACED), step));
     }
 }

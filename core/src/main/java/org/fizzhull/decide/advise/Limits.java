@@ -3,7 +3,6 @@ package org.fizzhull.decide.advise;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
 import org.fizzhull.recipe.change.LimitedShare;
@@ -12,29 +11,7 @@ import org.fizzhull.recipe.change.LimitedShare;
  * What a change must keep to, whatever it gains, and what to mind with it. A judgement about making, and not about health or
  * law: fragrance and the supplier's limits are kept because they are the user's own numbers, and local rules decide.
  */
-public final class Limits {
-    /** A limit. */
-    public enum Limit {
-        /** The piece must hold as it comes out of the mould. */
-        HOLDS("the piece would no longer hold"),
-        /** The share of fragrance in the mix must not rise. */
-        FRAGRANCE("the share of fragrance would rise"),
-        /** An ingredient must stay within the limit that the recipe gives for it. */
-        SUPPLIER("an ingredient would pass the limit that the recipe gives");
-
-        /** Why a change that breaks it is no proposal. */
-        private final String broken;
-
-        Limit(String broken) {
-            this.broken = broken;
-        }
-
-        /** {@return why a change that breaks it is no proposal} */
-        public String broken() {
-            return broken;
-        }
-    }
-
+final class Limits {
     /** Chance to hold out of the mould from which a piece counts as holding: it must go on to. */
     private static final double HOLDS = 0.5;
 
@@ -44,11 +21,11 @@ public final class Limits {
     private Limits() {}
 
     /** The first limit that a change breaks; empty where it keeps to all. */
-    static Optional<Limit> broken(Design before, Appraisal now, Change change) {
+    static Optional<Advice.Limit> broken(Design before, Advice.Appraisal now, Change change) {
         // the piece must not begin to crumble
         boolean held = now.holds().orElse(0) >= HOLDS;
         if (held && change.appraisal().holds().orElse(1) < HOLDS) {
-            return Optional.of(Limit.HOLDS);
+            return Optional.of(Advice.Limit.HOLDS);
         }
         if (before.recipe().isEmpty() || change.design().recipe().isEmpty()) {
             return Optional.empty();
@@ -57,24 +34,25 @@ public final class Limits {
         Recipe old = before.recipe().get();
         Recipe mix = change.design().recipe().get();
         if (share(mix, Role.FRAGRANCE) > share(old, Role.FRAGRANCE) * (1 + SAME)) {
-            return Optional.of(Limit.FRAGRANCE);
+            return Optional.of(Advice.Limit.FRAGRANCE);
         }
         boolean kept = LimitedShare.of(mix).stream().allMatch(LimitedShare::kept);
-        return kept ? Optional.empty() : Optional.of(Limit.SUPPLIER);
+        return kept ? Optional.empty() : Optional.of(Advice.Limit.SUPPLIER);
     }
 
     /** Share of a role in the damp mix, 0 to 1. */
     private static double share(Recipe recipe, Role role) {
         double mass = 0;
-        for (Part part : recipe.parts()) {
+        for (Recipe.Part part : recipe.parts()) {
             mass += part.ingredient().role() == role ? part.mass() : 0;
         }
         return mass / recipe.mass();
     }
 
     /** What to mind with a change that leads to a design, the gravest first. */
-    static Optional<Change.Caution> caution(List<Step> steps, Design changed, Appraisal now, Appraisal then) {
-        for (Step step : steps) {
+    static Optional<Change.Caution> caution(
+            List<Change.Step> steps, Design changed, Advice.Appraisal now, Advice.Appraisal then) {
+        for (Change.Step step : steps) {
             // what can hurt comes first: dust of foaming powder and of acid
             Optional<Role> more = more(step, changed);
             if (more.equals(Optional.of(Role.SURFACTANT))) {
@@ -88,9 +66,10 @@ public final class Limits {
         if (then.holds().orElse(1) < now.holds().orElse(1) - 10 * SAME) {
             return Optional.of(Change.Caution.MAY_CRUMBLE);
         }
-        for (Step step : steps) {
-            boolean mix =
-                    step.kind() == Step.Kind.POWDER || step.kind() == Step.Kind.SWAP || step.kind() == Step.Kind.LIQUID;
+        for (Change.Step step : steps) {
+            boolean mix = step.kind() == Change.Step.Kind.POWDER
+                    || step.kind() == Change.Step.Kind.SWAP
+                    || step.kind() == Change.Step.Kind.LIQUID;
             if (mix) {
                 return Optional.of(Change.Caution.LABEL);
             }
@@ -99,8 +78,8 @@ public final class Limits {
     }
 
     /** What kind of powder a step puts in, or more of; empty for any other step. */
-    private static Optional<Role> more(Step step, Design changed) {
-        if (step.kind() != Step.Kind.POWDER || !rises(step)) {
+    private static Optional<Role> more(Change.Step step, Design changed) {
+        if (step.kind() != Change.Step.Kind.POWDER || !rises(step)) {
             return Optional.empty();
         }
         return changed.recipe()
@@ -109,9 +88,9 @@ public final class Limits {
     }
 
     /** Whether a step puts more in. */
-    private static boolean rises(Step step) {
-        return step.from() instanceof Step.Setting.Amount from
-                && step.to() instanceof Step.Setting.Amount to
+    private static boolean rises(Change.Step step) {
+        return step.from() instanceof Change.Step.Setting.Amount from
+                && step.to() instanceof Change.Step.Setting.Amount to
                 && to.si() > from.si();
     }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
-import org.fizzhull.drying.place.Openings;
+import org.fizzhull.decide.advise.Change.Step.Setting;
+import org.fizzhull.drying.place.Standing;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
@@ -20,19 +20,19 @@ import org.fizzhull.shape.Shape;
  */
 final class MouldAdjustment implements Adjustment {
     /** {@code MOULD_SIZE} or {@code MOULD_KIND}. */
-    private final Step.Kind kind;
+    private final Change.Step.Kind kind;
     /** The mould of each level. */
     private final List<Shape> moulds;
     /** The openings found so far, by mould. */
-    private final Map<Shape, Openings> found = new HashMap<>();
+    private final Map<Shape, Standing.Openings> found = new HashMap<>();
 
-    MouldAdjustment(Step.Kind kind, List<Shape> moulds) {
+    MouldAdjustment(Change.Step.Kind kind, List<Shape> moulds) {
         this.kind = kind;
         this.moulds = List.copyOf(moulds);
     }
 
     @Override
-    public Step.Kind kind() {
+    public Change.Step.Kind kind() {
         return kind;
     }
 
@@ -44,7 +44,7 @@ final class MouldAdjustment implements Adjustment {
     @Override
     public double effort(int level) {
         // assumed: a mould has to be bought or found
-        return kind == Step.Kind.MOULD_SIZE ? 6.0 * level : 12.0;
+        return kind == Change.Step.Kind.MOULD_SIZE ? 6.0 * level : 12.0;
     }
 
     @Override
@@ -52,12 +52,13 @@ final class MouldAdjustment implements Adjustment {
         // a larger mould of the same kind takes the same fill; any other one a fill of the same density
         Shape mould = moulds.get(level - 1);
         double volumes = mould.volume() / design.shape().volume();
-        double ratio = kind == Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
+        double ratio = kind == Change.Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
         try {
             Design changed = in(design, mould).filled(scaled(design.filling(), ratio, mould));
             // refuses a weight that no piece of this shape has
             changed.question();
-            Step step = new Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
+            Change.Step step =
+                    new Change.Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
             return Optional.of(new Changed(changed, step));
         } catch (Refusal refusal) {
             return Optional.empty();
@@ -66,7 +67,7 @@ final class MouldAdjustment implements Adjustment {
 
     /** The design in another mould, whose openings are found once for a standing. */
     private Design in(Design design, Shape mould) {
-        Optional<Openings> known = Optional.ofNullable(found.get(mould))
+        Optional<Standing.Openings> known = Optional.ofNullable(found.get(mould))
                 .filter(openings ->
                         design.drying().stream().anyMatch(conditions -> conditions.standing() == openings.standing()));
         Design changed = known.isPresent() ? design.in(mould, known) : design.in(mould);

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Refusal;
@@ -78,7 +77,7 @@ final class MouldSizes {
      */
     static List<Shape> otherKinds(Shape shape) {
         Map<String, Shape> nearest = new LinkedHashMap<>();
-        for (Mould mould : GenericMoulds.all()) {
+        for (Mould mould : Mould.catalogue()) {
             Shape other = mould.shape();
             if (!other.kind().equals(shape.bare().kind()) && other.insetMass() == 0) {
                 nearest.merge(other.kind(), other, (a, b) -> apart(a, shape) <= apart(b, shape) ? a : b);

@@ -2,14 +2,13 @@ package org.fizzhull.decide.advise;
 
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeChange;
 
@@ -27,7 +26,7 @@ import org.fizzhull.recipe.RecipeChange;
  */
 record PartAdjustment(
         IngredientTable table,
-        Step.Kind kind,
+        Change.Step.Kind kind,
         Ingredient ingredient,
         double grams,
         int levels,
@@ -59,7 +58,8 @@ record PartAdjustment(
             // refuses a mix that does not go into the mould
             mixed.question();
             String replacement = other.isPresent() ? other.get().name() : "";
-            return Optional.of(new Changed(mixed, new Step(kind, ingredient.name(), replacement, before, after)));
+            return Optional.of(
+                    new Changed(mixed, new Change.Step(kind, ingredient.name(), replacement, before, after)));
         } catch (Refusal refusal) {
             return Optional.empty();
         }
@@ -73,7 +73,7 @@ record PartAdjustment(
 
     /** {@return the mass of an ingredient in one mix, kg; 0 where there is none} */
     static double mass(Recipe recipe, Ingredient ingredient) {
-        Optional<Part> part = recipe.part(ingredient.name());
+        Optional<Recipe.Part> part = recipe.part(ingredient.name());
         return part.isPresent() ? part.get().mass() : 0;
     }
 }

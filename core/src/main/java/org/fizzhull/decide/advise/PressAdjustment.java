@@ -3,7 +3,7 @@ package org.fizzhull.decide.advise;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Unit;
@@ -18,8 +18,8 @@ record PressAdjustment(double pressure) implements Adjustment {
     private static final double SAME = 1e-6;
 
     @Override
-    public Step.Kind kind() {
-        return Step.Kind.PRESS;
+    public Change.Step.Kind kind() {
+        return Change.Step.Kind.PRESS;
     }
 
     @Override
@@ -43,7 +43,8 @@ record PressAdjustment(double pressure) implements Adjustment {
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
         PressWord word = List.of(PressWord.values()).get(levels() - level);
         Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
-        return Optional.of(new Changed(changed, new Step(kind(), "", setting(pressure), setting(word.pressure()))));
+        return Optional.of(
+                new Changed(changed, new Change.Step(kind(), "", setting(pressure), setting(word.pressure()))));
     }
 
     /** The word for a pressure, Pa, else the pressure itself. */

@@ -5,7 +5,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.Optional;
 import org.fizzhull.decide.Design;
-import org.fizzhull.decide.advise.Step.Setting;
+import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -27,8 +27,8 @@ record WeightAdjustment(double mass, double step) implements Adjustment {
     private static final double PARTS = 1e6;
 
     @Override
-    public Step.Kind kind() {
-        return Step.Kind.WEIGHT;
+    public Change.Step.Kind kind() {
+        return Change.Step.Kind.WEIGHT;
     }
 
     @Override
@@ -49,7 +49,8 @@ record WeightAdjustment(double mass, double step) implements Adjustment {
         double less = grams(Math.rint(inGrams(marks * step) * PARTS) / PARTS);
         try {
             Design.Filling lighter = lighter(design.filling(), less);
-            Step told = new Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+            Change.Step told = new Change.Step(
+                    kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
             Design changed = design.filled(lighter);
             // refuses a weight that no piece of this shape has
             changed.question();

@@ -1,9 +1,8 @@
 package org.fizzhull.decide.compare;
 
 import java.util.List;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.joint.JointPredictor;
-import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.quantity.Refusal;
@@ -16,7 +15,7 @@ import org.fizzhull.uncertainty.Workers;
  * <pre>{@code
  * Comparison comparison = Comparer.standard()
  *         .with(new Sampling(1, 1024))
- *         .compare(candidates, NamedBath.homes(), SortBy.FLOAT, Progress.SILENT);
+ *         .compare(candidates, Comparison.NamedBath.homes(), Comparison.SortBy.FLOAT, Workers.Progress.SILENT);
  * comparison.best().ifPresent(row -> System.out.println(row.mould().name()));
  * }</pre>
  *
@@ -67,7 +66,7 @@ public final class Comparer {
      *
      * @param pieces what was measured, each with the question of the piece that it was measured on
      */
-    public Comparer with(List<MeasuredPieces> pieces) {
+    public Comparer with(List<Observations.MeasuredPieces> pieces) {
         return new Comparer(predictor.with(pieces));
     }
 
@@ -82,7 +81,11 @@ public final class Comparer {
      * @throws Refusal {@code out-of-range} for no candidate or too many, {@code not-known} where no candidate can tell what
      *     is sorted by
      */
-    public Comparison compare(List<Candidate> candidates, List<NamedBath> panel, SortBy sort, Progress progress) {
+    public Comparison compare(
+            List<Comparison.Candidate> candidates,
+            List<Comparison.NamedBath> panel,
+            Comparison.SortBy sort,
+            Workers.Progress progress) {
         return ComparisonRecord.of(candidates, panel, sort, predictor, progress);
     }
 }

@@ -2,9 +2,14 @@ package org.fizzhull.decide.compare;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.decide.Mould;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.medium.Bath;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.uncertainty.Workers;
 
 /**
  * Moulds, recipes or both side by side, ranked.
@@ -48,7 +53,7 @@ public sealed interface Comparison permits ComparisonRecord {
      * @throws org.fizzhull.quantity.Refusal as {@link Comparer#compare}
      */
     static Comparison of(List<Candidate> candidates, List<NamedBath> panel, SortBy sort) {
-        return Comparer.standard().compare(candidates, panel, sort, Progress.SILENT);
+        return Comparer.standard().compare(candidates, panel, sort, Workers.Progress.SILENT);
     }
 
     /** {@return the rows, best first by what they are sorted by, equals in the order given} */
@@ -98,5 +103,115 @@ public sealed interface Comparison permits ComparisonRecord {
         NONE_FLOATS,
         /** Sorted by drying: no row that is likely to float is dry within 60 days in half of the cases. */
         NONE_DRIES
+    }
+
+    /** What matters to the person who chooses, and so what a {@link Comparison} is sorted by. */
+    enum SortBy {
+        /** The chance to float to the end, the surest first. */
+        FLOAT("float"),
+        /** How long it fizzes, the longest first. */
+        FIZZ("fizz"),
+        /** When it is dry, the soonest first. */
+        DRY("dry"),
+        /** Cost of what goes into a piece, the cheapest first. */
+        COST("cost");
+
+        /** The word of the option and of the key {@code sort}. */
+        private final String word;
+
+        SortBy(String word) {
+            this.word = word;
+        }
+
+        /** {@return the word of the option and of the key {@code sort}} */
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * One of several things to choose from: a mould and what is asked of the piece it makes. {@link Comparison#of} takes a list of
+     * them.
+     *
+     * @param mould mould that makes it
+     * @param question the piece, how it is made, and its bath
+     */
+    record Candidate(Mould mould, Question question) {
+        /**
+         * Refuses what is missing.
+         *
+         * @param mould mould that makes it
+         * @param question the piece, how it is made, and its bath
+         */
+        public Candidate {
+            Given.all("mould, question", mould, question);
+        }
+
+        /**
+         * {@return a candidate whose mould has no name but the shape's}
+         *
+         * @param question the piece, how it is made, and its bath
+         */
+        public static Candidate of(Question question) {
+            return new Candidate(Mould.of(question.shape()), question);
+        }
+    }
+
+    /**
+     * A bath of a panel: a piece that is sold goes into tubs that its maker never sees.
+     *
+     * @param kind name of the bath
+     * @param bath the water
+     */
+    record NamedBath(Kind kind, Bath bath) {
+        /**
+         * Refuses what is missing.
+         *
+         * @param kind name of the bath
+         * @param bath the water
+         */
+        public NamedBath {
+            Given.all("kind, bath", kind, bath);
+        }
+
+        /** Names of the baths of {@link #homes}. */
+        public enum Kind {
+            /** Little water in a wide tub. */
+            SHALLOW("shallow tub"),
+            /** A tub filled to the brim. */
+            DEEP("deep tub"),
+            /** A bath for small children, or one that was left to stand. */
+            COOL("cool bath"),
+            /** As hot as people like it. */
+            HOT("hot bath"),
+            /** With bath salt stirred in. */
+            SALTED("salted bath");
+
+            /** Its name in results. */
+            private final String words;
+
+            Kind(String words) {
+                this.words = words;
+            }
+
+            /** {@return the name in results} */
+            public String words() {
+                return words;
+            }
+        }
+
+        /**
+         * {@return the baths that buyers take at home (common practice, no source): 38 C and 15 cm in 70 L, 38 C and 45 cm in 200 L,
+         * 32 C, 42 C, and 38 C with 500 g of salt; what is not named is that of a usual bath}
+         */
+        public static List<NamedBath> homes() {
+            Bath usual = Bath.at(Units.celsius(38));
+            return List.of(
+                    new NamedBath(Kind.SHALLOW, usual.withDepth(0.15).withVolume(0.070)),
+                    new NamedBath(Kind.DEEP, usual.withDepth(0.45).withVolume(0.200)),
+                    new NamedBath(Kind.COOL, usual.withTemperature(Units.celsius(32))),
+                    new NamedBath(Kind.HOT, usual.withTemperature(Units.celsius(42))),
+                    new NamedBath(Kind.SALTED, usual.withSalt(0.5)));
+        }
     }
 }

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.decide.MadePiece;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.joint.JointPredictor;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Ranking;
 
 /** A {@link Comparison} and how its rows are ranked. */
 record ComparisonRecord(
-        List<ComparedPiece> rows, List<ComparedPiece> level, SortBy sort, Sampling sampling, List<Notice> notices)
+        List<ComparedPiece> rows,
+        List<ComparedPiece> level,
+        Comparison.SortBy sort,
+        Sampling sampling,
+        List<Notice> notices)
         implements Comparison {
     /** Rows at most. */
     private static final int MOST = 2000;
@@ -29,11 +33,11 @@ record ComparisonRecord(
 
     /** As {@link Comparer#compare}. */
     static Comparison of(
-            List<Candidate> candidates,
-            List<NamedBath> panel,
-            SortBy sort,
+            List<Comparison.Candidate> candidates,
+            List<Comparison.NamedBath> panel,
+            Comparison.SortBy sort,
             JointPredictor predictor,
-            Progress progress) {
+            Workers.Progress progress) {
         if (candidates.isEmpty() || candidates.size() > MOST) {
             throw new Refusal(
                     "out-of-range",
@@ -43,8 +47,9 @@ record ComparisonRecord(
                     "A row is a recipe in a mould.");
         }
         check(candidates, sort);
-        List<Question> questions = candidates.stream().map(Candidate::question).toList();
-        List<Bath> baths = panel.stream().map(NamedBath::bath).toList();
+        List<Question> questions =
+                candidates.stream().map(Comparison.Candidate::question).toList();
+        List<Bath> baths = panel.stream().map(Comparison.NamedBath::bath).toList();
         List<RowDraws> drawn = new ArrayList<>(candidates.size());
         predictor.forecast(
                 questions,
@@ -56,7 +61,7 @@ record ComparisonRecord(
     }
 
     /** Refuses to sort by what no candidate can tell, before anything is drawn. */
-    private static void check(List<Candidate> candidates, SortBy sort) {
+    private static void check(List<Comparison.Candidate> candidates, Comparison.SortBy sort) {
         if (candidates.stream().noneMatch(candidate -> tells(candidate.question(), sort))) {
             throw new Refusal(
                     "not-known",
@@ -72,7 +77,7 @@ record ComparisonRecord(
     }
 
     /** Whether the question tells what is sorted by. */
-    private static boolean tells(Question question, SortBy sort) {
+    private static boolean tells(Question question, Comparison.SortBy sort) {
         return switch (sort) {
             case FLOAT -> true;
             case FIZZ -> !question.stillWater();
@@ -86,7 +91,7 @@ record ComparisonRecord(
     }
 
     /** Rows with their ranks, from draws that are sorted already. */
-    private static Comparison ranked(List<RowDraws> drawn, SortBy sort, Sampling sampling) {
+    private static Comparison ranked(List<RowDraws> drawn, Comparison.SortBy sort, Sampling sampling) {
         // ranks by the share that floats, whatever the table is sorted by
         double[][] shares = drawn.stream().map(RowDraws::shares).toArray(double[][]::new);
         double[] best = Ranking.best(shares);
@@ -100,7 +105,8 @@ record ComparisonRecord(
                     ? OptionalDouble.empty()
                     : OptionalDouble.of(Ranking.chanceAbove(
                             row.merits(sort), drawn.get(i + 1).merits(sort)));
-            RowRank standing = new RowRank(better, chances[i], Ranking.opportunityLoss(best, row.shares()));
+            ComparedPiece.Rank standing =
+                    new ComparedPiece.Rank(better, chances[i], Ranking.opportunityLoss(best, row.shares()));
             List<Notice> own = new ArrayList<>(row.notices());
             own.removeAll(common);
             rows.add(row.row(standing, own));
@@ -121,13 +127,13 @@ record ComparisonRecord(
      * Rows that are level with the first of those that count: known in what is sorted by and, sorted by anything but floating,
      * likely to float.
      */
-    private static List<ComparedPiece> level(List<RowDraws> drawn, List<ComparedPiece> rows, SortBy sort) {
+    private static List<ComparedPiece> level(List<RowDraws> drawn, List<ComparedPiece> rows, Comparison.SortBy sort) {
         List<ComparedPiece> level = new ArrayList<>();
         RowDraws first = null;
         for (int i = 0; i < rows.size(); i++) {
             RowDraws row = drawn.get(i);
             boolean known = row.merit(sort) > Double.NEGATIVE_INFINITY;
-            if (!known || (sort != SortBy.FLOAT && row.floats() < LIKELY)) {
+            if (!known || (sort != Comparison.SortBy.FLOAT && row.floats() < LIKELY)) {
                 continue;
             }
             first = first == null ? row : first;
@@ -139,13 +145,13 @@ record ComparisonRecord(
     }
 
     /** Whether a row is level with the first: within the zone of indifference, and for floating also within two standard errors. */
-    private static boolean same(RowDraws first, RowDraws row, SortBy sort) {
+    private static boolean same(RowDraws first, RowDraws row, Comparison.SortBy sort) {
         double ahead = first.merit(sort) - row.merit(sort);
-        if (sort == SortBy.FLOAT) {
+        if (sort == Comparison.SortBy.FLOAT) {
             double error = 2 * Ranking.differenceError(first.shares(), row.shares());
             return first == row || ahead <= Math.max(SAME_SHARE, error);
         }
-        double zone = sort == SortBy.COST ? SAME_COST : SAME_TIME;
+        double zone = sort == Comparison.SortBy.COST ? SAME_COST : SAME_TIME;
         return first == row || ahead <= zone * Math.abs(first.merit(sort));
     }
 }

@@ -7,13 +7,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.decide.MadePiece;
-import org.fizzhull.decide.Special;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.fizz.gas.Effervescence;
 import org.fizzhull.forecast.joint.JointForecast;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MouldDimensions.Filling;
 import org.fizzhull.recipe.Blend;
@@ -52,7 +50,7 @@ final class MadePieces {
                                 mix.moles(), answer.piece().makeup().gasCapacity()));
         Interval drawn = answer.mass();
         // a weighed piece weighs what was entered, whatever the middle of the draws comes to
-        Interval mass = question.making() instanceof Weighed weighed
+        Interval mass = question.making() instanceof Making.Weighed weighed
                 ? new Interval(
                         weighed.mass(), Math.min(weighed.mass(), drawn.low()), Math.max(weighed.mass(), drawn.high()))
                 : drawn;
@@ -61,22 +59,23 @@ final class MadePieces {
     }
 
     /** What is worth knowing of shape, press and attitude. */
-    private static Set<Special> special(JointForecast answer) {
+    private static Set<MadePiece.Special> special(JointForecast answer) {
         Question question = answer.question();
         Shape shape = question.shape();
-        Set<Special> special = EnumSet.noneOf(Special.class);
-        if (shape.hollow().isPresent() && question.into() == IntoBath.PLACED) {
-            special.add(Special.BOAT);
+        Set<MadePiece.Special> special = EnumSet.noneOf(MadePiece.Special.class);
+        if (shape.hollow().isPresent() && question.into() == Question.IntoBath.PLACED) {
+            special.add(MadePiece.Special.BOAT);
         }
         if (shape.bare() instanceof Geode) {
-            special.add(Special.GEODE);
+            special.add(MadePiece.Special.GEODE);
         }
         if (!answer.attitudes().isEmpty() && answer.attitudes().get(0).tippy()) {
-            special.add(Special.TIPPY);
+            special.add(MadePiece.Special.TIPPY);
         }
-        Filling filling = question.making() instanceof PressedMould pressed ? pressed.filling() : Filling.usual(shape);
+        Filling filling =
+                question.making() instanceof Moulded.Pressed pressed ? pressed.filling() : Filling.usual(shape);
         if (filling == Filling.TWO_HALVES) {
-            special.add(Special.TWO_HALVES);
+            special.add(MadePiece.Special.TWO_HALVES);
         }
         return special;
     }

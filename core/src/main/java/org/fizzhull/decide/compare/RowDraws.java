@@ -13,9 +13,9 @@ import org.fizzhull.forecast.joint.OutcomeByDraw;
  * the worst bath count. Arrays have one element a draw and are not copied.
  */
 final class RowDraws {
-    private final Candidate candidate;
+    private final Comparison.Candidate candidate;
     private final MadePiece made;
-    private final BathedPiece bathed;
+    private final ComparedPiece.InBath bathed;
     private final List<Notice> notices;
     /** Share of the pieces that floats to the end, 0 to 1, by draw. */
     private final double[] shares;
@@ -27,15 +27,15 @@ final class RowDraws {
     private final double[] readyTimes;
 
     /** Takes from a forecast what the comparison needs. */
-    RowDraws(Candidate candidate, JointForecast answer, List<NamedBath> panel) {
+    RowDraws(Comparison.Candidate candidate, JointForecast answer, List<Comparison.NamedBath> panel) {
         this.candidate = candidate;
         // the piece, then what the bath makes of it; without a recipe it is taken to fizz
         made = MadePieces.of(answer);
-        bathed = BathedPiece.of(
+        bathed = ComparedPiece.InBath.of(
                 answer, panel, made.effervescence().map(Effervescence::fizzes).orElse(true));
         notices = answer.notices();
         // rows are compared in the bath that each does worst in
-        OutcomeByDraw worst = answer.baths().get(BathedPiece.worst(answer));
+        OutcomeByDraw worst = answer.baths().get(ComparedPiece.InBath.worst(answer));
         shares = worst.shares();
         headroom = worst.headroom();
         fizzTimes = worst.fizzTimes();
@@ -57,7 +57,7 @@ final class RowDraws {
     }
 
     /** {@return the value by which the table is sorted, the more the better; negative infinity where it is not known} */
-    double merit(SortBy sort) {
+    double merit(Comparison.SortBy sort) {
         return switch (sort) {
             case FLOAT -> floats();
             case FIZZ -> bathed.fizzTime().map(time -> time.median()).orElse(Double.NEGATIVE_INFINITY);
@@ -67,7 +67,7 @@ final class RowDraws {
     }
 
     /** {@return the same by draw; for floating, how much heavier the piece could be, which also tells sure rows apart} */
-    double[] merits(SortBy sort) {
+    double[] merits(Comparison.SortBy sort) {
         return switch (sort) {
             case FLOAT -> headroom;
             case FIZZ -> bathed.fizzTime().isPresent() ? fizzTimes : new double[fizzTimes.length];
@@ -93,7 +93,7 @@ final class RowDraws {
     }
 
     /** The row of the table, with the rank that was found and the notices that are its own. */
-    ComparedPiece row(RowRank standing, List<Notice> own) {
+    ComparedPiece row(ComparedPiece.Rank standing, List<Notice> own) {
         return new ComparedPiece(candidate, made, bathed, standing, own);
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.decide.advise.Appraisal;
+import org.fizzhull.decide.advise.Advice;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.quantity.Units;
 
@@ -53,7 +53,7 @@ public record Effect(What what, OptionalDouble before, OptionalDouble after, Str
      * @param before appraisal of the design as it is
      * @param after appraisal of the changed design
      */
-    public static List<Effect> of(Appraisal before, Appraisal after) {
+    public static List<Effect> of(Advice.Appraisal before, Advice.Appraisal after) {
         List<Effect> all = List.of(
                 new Effect(
                         What.WEIGHT,

@@ -10,11 +10,10 @@ import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.Predictor;
 import org.fizzhull.forecast.conditioning.KnownInputs;
-import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -119,7 +118,8 @@ public final class Diagnoser extends Predictor<Diagnoser> {
         // what other pieces told, as a forecast of the plan has it; a fault then moves what it moves from there
         Sampling known =
                 new Sampling(sampling.seed(), Math.max(Sampling.standard().samples(), sampling.samples()));
-        KnownInputs inputs = KnownInputs.of(new MeasuredPieces(design.question(), measured), factors, known, workers);
+        KnownInputs inputs =
+                KnownInputs.of(new Observations.MeasuredPieces(design.question(), measured), factors, known, workers);
         Factors house = inputs.factors();
         // the plan first: the weights of its pieces are needed for the faults
         Hypothesis plan =
@@ -138,7 +138,7 @@ public final class Diagnoser extends Predictor<Diagnoser> {
             Ranked one = ranked.get(i);
             boolean alone = ranked.size() == 1;
             Ranked other = ranked.get(i == 0 && !alone ? 1 : 0);
-            Optional<Check> check = one.probability < WORTH_A_CHECK || alone
+            Optional<Why.Check> check = one.probability < WORTH_A_CHECK || alone
                     ? Optional.empty()
                     : best(one, other, seen).map(Why.BestCheck::check);
             Hypothesis hypothesis = one.hypothesis;
@@ -201,8 +201,8 @@ public final class Diagnoser extends Predictor<Diagnoser> {
         if (!(both > 0)) {
             return Optional.empty();
         }
-        for (Map.Entry<Check, Interval> entry : one.hypothesis.readings().entrySet()) {
-            Check check = entry.getKey();
+        for (Map.Entry<Why.Check, Interval> entry : one.hypothesis.readings().entrySet()) {
+            Why.Check check = entry.getKey();
             Interval other = two.hypothesis.readings().get(check);
             if (other == null || seen.reading(check).isPresent()) {
                 continue;

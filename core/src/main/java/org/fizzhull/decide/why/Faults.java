@@ -9,12 +9,11 @@ import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.powder.PressRange;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
@@ -71,7 +70,7 @@ final class Faults {
      * @param planned weight of a piece as planned, kg
      * @param makeup of a piece as planned, as it goes into the bath
      */
-    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned, Makeup makeup) {
+    static Optional<Faulty> of(Cause cause, Design design, Factors factors, Interval planned, Piece.Makeup makeup) {
         try {
             Optional<Faulty> faulty = switch (cause) {
                 // making: the fill, the press, the drying
@@ -89,8 +88,8 @@ final class Faults {
                             ? Optional.empty()
                             : weak(design, factors, Input.GRAIN_SCORE, Priors.normal(2.5, 0.5));
                 case RIM_DIPPED ->
-                    design.shape().hollow().isPresent() && design.into() == IntoBath.PLACED
-                            ? Optional.of(new Faulty(design.put(IntoBath.DROPPED), factors))
+                    design.shape().hollow().isPresent() && design.into() == Question.IntoBath.PLACED
+                            ? Optional.of(new Faulty(design.put(Question.IntoBath.DROPPED), factors))
                             : Optional.empty();
                 case TOO_MUCH_LIQUID -> liquid(design, factors, 1.5);
                 case TOO_LITTLE_LIQUID -> liquid(design, factors, 0.5);
@@ -143,8 +142,9 @@ final class Faults {
     }
 
     /** A finished piece of the planned weight, with all that is in it, that has lost most of its gas. */
-    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned, Makeup makeup) {
-        Makeup left = new Makeup(makeup.trueDensity(), FIZZ_LEFT * makeup.gasCapacity(), makeup.additives());
+    private static Optional<Faulty> spent(Design design, Factors factors, Interval planned, Piece.Makeup makeup) {
+        Piece.Makeup left =
+                new Piece.Makeup(makeup.trueDensity(), FIZZ_LEFT * makeup.gasCapacity(), makeup.additives());
         Design.Filling finished = design.filling() instanceof Design.Filling.Finished f
                 ? new Design.Filling.Finished(f.mass(), f.hand(), Optional.of(left))
                 : new Design.Filling.Finished(planned.median(), hand(planned), Optional.of(left));
@@ -170,8 +170,8 @@ final class Faults {
             return Optional.empty();
         }
         Recipe recipe = design.recipe().get();
-        List<Part> wet = recipe.wet().stream()
-                .map(part -> new Part(part.ingredient(), factor * part.mass(), part.sigma()))
+        List<Recipe.Part> wet = recipe.wet().stream()
+                .map(part -> new Recipe.Part(part.ingredient(), factor * part.mass(), part.sigma()))
                 .toList();
         return Optional.of(new Faulty(design.of(recipe.withLines(recipe.dry(), wet)), factors));
     }

@@ -8,13 +8,13 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.fizzhull.decide.Design;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.result.CriticalWeights;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;
 
@@ -40,9 +40,9 @@ record Hypothesis(
         Symptoms symptoms,
         Why.Way way,
         Design made,
-        Makeup makeup,
+        Piece.Makeup makeup,
         Interval pieces,
-        Map<Check, Interval> readings) {
+        Map<Why.Check, Interval> readings) {
     /** Relative standard deviation of one weighing, with what pieces of a batch differ by (assumed). */
     private static final double WEIGHING = 0.01;
 
@@ -71,7 +71,7 @@ record Hypothesis(
     static Hypothesis of(
             Cause cause, Faults.Faulty faulty, Symptom symptom, Seen seen, Sampling sampling, Workers workers) {
         // the bath, with the fault's own priors
-        BathOutcome outcome = FloatPredictor.standard()
+        Forecast.BathOutcome outcome = FloatPredictor.standard()
                 .with(faulty.factors())
                 .with(sampling)
                 .with(workers)
@@ -82,10 +82,10 @@ record Hypothesis(
         Interval pieces = faulty.mass()
                 .or(outcome::mass)
                 .orElse(Interval.certain(outcome.piece().mass()));
-        Map<Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
+        Map<Why.Check, Interval> readings = readings(cause, faulty, pieces, outcome, dry);
         // Bayes: prior weight times the density of every reading
         double presence = cause.weight();
-        for (Map.Entry<Check, Double> read : seen.readings().entrySet()) {
+        for (Map.Entry<Why.Check, Double> read : seen.readings().entrySet()) {
             presence *= likelihood(read.getKey(), read.getValue(), readings.get(read.getKey()));
         }
         double mass = seen.mass().orElse(pieces.median());
@@ -105,7 +105,7 @@ record Hypothesis(
      * Density of a reading under a cause, with a chance of {@link #SLIP} spread evenly over a range as wide as the reading; a check
      * that the cause does not speak of has only that.
      */
-    private static double likelihood(Check check, double reading, @Nullable Interval expected) {
+    private static double likelihood(Why.Check check, double reading, @Nullable Interval expected) {
         double slip = SLIP / reading;
         if (expected == null) {
             return slip;
@@ -127,8 +127,9 @@ record Hypothesis(
         return shown.length == 0 ? critical.interval() : OutcomeStatistics.intervalOf(shown);
     }
 
-    private static Why.Way way(Interval limit, Optional<DryForecast> dry, Map<Check, Interval> readings) {
-        Interval mass = Objects.requireNonNull(readings.get(Check.WEIGH_A_PIECE), "every cause speaks of the weight");
+    private static Why.Way way(Interval limit, Optional<DryForecast> dry, Map<Why.Check, Interval> readings) {
+        Interval mass =
+                Objects.requireNonNull(readings.get(Why.Check.WEIGH_A_PIECE), "every cause speaks of the weight");
         return new Why.Way(
                 mass,
                 limit,
@@ -137,24 +138,27 @@ record Hypothesis(
     }
 
     /** What each check would show, errors of reading included, SI; drying and hygrometer only of a piece that is dried. */
-    private static Map<Check, Interval> readings(
-            Cause cause, Faults.Faulty faulty, Interval made, BathOutcome outcome, Optional<DryForecast> dry) {
-        Map<Check, Interval> readings = new EnumMap<>(Check.class);
+    private static Map<Why.Check, Interval> readings(
+            Cause cause, Faults.Faulty faulty, Interval made, Forecast.BathOutcome outcome, Optional<DryForecast> dry) {
+        Map<Why.Check, Interval> readings = new EnumMap<>(Why.Check.class);
         readings.put(
-                Check.WEIGH_A_PIECE, Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
+                Why.Check.WEIGH_A_PIECE,
+                Normals.widened(made, Math.hypot(WEIGHING, cause.weightSpread()) * made.median()));
         // size: the ruler beside the size of the fault
         double across = faulty.made().shape().extents().length() + (cause == Cause.MOULD_SMALLER ? -Cause.SMALLER : 0);
-        readings.put(Check.MEASURE_ACROSS, Normals.normal(across, Math.hypot(RULER, cause.sizeSpread())));
+        readings.put(Why.Check.MEASURE_ACROSS, Normals.normal(across, Math.hypot(RULER, cause.sizeSpread())));
         outcome.fizzTime()
                 .ifPresent(time -> readings.put(
-                        Check.TIME_THE_FIZZ, Normals.exponential(Normals.widened(Normals.logarithm(time), TIMING))));
+                        Why.Check.TIME_THE_FIZZ,
+                        Normals.exponential(Normals.widened(Normals.logarithm(time), TIMING))));
         if (dry.isPresent()) {
             // two days in a dry room take the water that is left, more or less
             double water = dry.get().course().last().water();
             double share = Math.hypot(DRIED_SHARE, cause.waterSpread());
-            readings.put(Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(share * water, TWO_WEIGHINGS)));
+            readings.put(
+                    Why.Check.WEIGH_AFTER_TWO_DAYS, Normals.normal(water, Math.hypot(share * water, TWO_WEIGHINGS)));
             double humidity = faulty.made().drying().orElseThrow().air().humidity();
-            readings.put(Check.READ_A_HYGROMETER, Normals.normal(humidity, HYGROMETER));
+            readings.put(Why.Check.READ_A_HYGROMETER, Normals.normal(humidity, HYGROMETER));
         }
         return readings;
     }

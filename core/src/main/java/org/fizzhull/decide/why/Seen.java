@@ -4,14 +4,14 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What was measured on the batch that went wrong: by a ruler, a scale, a clock, a hygrometer. Immutable.
  *
  * @param readings readings by their check, SI, above 0: kg, m, s, or a share of 1 for a humidity
  */
-public record Seen(Map<Check, Double> readings) {
+public record Seen(Map<Why.Check, Double> readings) {
     /**
      * Checks the readings and copies them.
      *
@@ -20,9 +20,9 @@ public record Seen(Map<Check, Double> readings) {
      */
     public Seen {
         Given.all("readings", readings);
-        Map<Check, Double> copy = new EnumMap<>(Check.class);
+        Map<Why.Check, Double> copy = new EnumMap<>(Why.Check.class);
         copy.putAll(readings);
-        for (Map.Entry<Check, Double> reading : copy.entrySet()) {
+        for (Map.Entry<Why.Check, Double> reading : copy.entrySet()) {
             if (!(reading.getValue() > 0 && reading.getValue() < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(reading.getKey() + " reads " + reading.getValue() + ": above 0");
             }
@@ -41,8 +41,8 @@ public record Seen(Map<Check, Double> readings) {
      * @param check what is read
      * @param reading its value, SI, above 0
      */
-    public Seen with(Check check, double reading) {
-        Map<Check, Double> more = new EnumMap<>(Check.class);
+    public Seen with(Why.Check check, double reading) {
+        Map<Why.Check, Double> more = new EnumMap<>(Why.Check.class);
         more.putAll(readings);
         more.put(check, reading);
         return new Seen(more);
@@ -53,7 +53,7 @@ public record Seen(Map<Check, Double> readings) {
      *
      * @param check what is read
      */
-    public OptionalDouble reading(Check check) {
+    public OptionalDouble reading(Why.Check check) {
         Given.all("check", check);
         Double value = readings.get(check);
         return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
@@ -61,6 +61,6 @@ public record Seen(Map<Check, Double> readings) {
 
     /** {@return the weight of a piece as it went into the bath, kg; empty where it was not read} */
     public OptionalDouble mass() {
-        return reading(Check.WEIGH_A_PIECE);
+        return reading(Why.Check.WEIGH_A_PIECE);
     }
 }

@@ -3,12 +3,12 @@ package org.fizzhull.decide.why;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.drying.Swelling;
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.BathOutcome;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
@@ -16,7 +16,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.pressing.Feel;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.uncertainty.Workers;
 
@@ -47,7 +47,7 @@ final class Symptoms {
     private final Faults.Faulty faulty;
     private final Cause cause;
     /** What becomes of the piece in the bath, with the fault. */
-    private final BathOutcome outcome;
+    private final Forecast.BathOutcome outcome;
     /** Its drying; empty where it is not dried. */
     private final Optional<DryForecast> dry;
 
@@ -63,7 +63,7 @@ final class Symptoms {
             Symptom symptom,
             Cause cause,
             Faults.Faulty faulty,
-            BathOutcome outcome,
+            Forecast.BathOutcome outcome,
             Optional<DryForecast> dry,
             Sampling sampling,
             Workers workers) {
@@ -149,8 +149,8 @@ final class Symptoms {
             case WEAK_FIZZ -> weak();
             case PUFFED -> puffs();
             case NEVER_DRIED -> neverDries();
-            case CRUMBLED -> feels(Feel.CRUMBLES);
-            case SOFT -> 1 - (1 - feels(Feel.TOO_WET)) * (1 - neverDries());
+            case CRUMBLED -> feels(Pressed.Feel.CRUMBLES);
+            case SOFT -> 1 - (1 - feels(Pressed.Feel.TOO_WET)) * (1 - neverDries());
             case CRACKED -> 1;
         };
     }
@@ -210,20 +210,21 @@ final class Symptoms {
         if (dry.isEmpty()) {
             return 0;
         }
-        double puffs = dry.get().swells(Swelling.PUFFS);
-        double slight = dry.get().swells(Swelling.SLIGHT) - puffs;
+        double puffs = dry.get().swells(DryingCourse.Swelling.PUFFS);
+        double slight = dry.get().swells(DryingCourse.Swelling.SLIGHT) - puffs;
         return SEEN_TO_PUFF * puffs + SEEN_TO_SWELL * slight;
     }
 
     /** Chance of a feel out of the mould; 0 for a finished piece. */
-    private double feels(Feel feel) {
+    private double feels(Pressed.Feel feel) {
         Making making = faulty.made().making();
         if (!(making instanceof Moulded)) {
             return 0;
         }
         PressPredictor press =
                 PressPredictor.standard().with(faulty.factors()).with(sampling).with(workers);
-        Map<Feel, Double> feels = press.piece(faulty.made().shape(), making).feel();
+        Map<Pressed.Feel, Double> feels =
+                press.piece(faulty.made().shape(), making).feel();
         return feels.getOrDefault(feel, 0.0);
     }
 }

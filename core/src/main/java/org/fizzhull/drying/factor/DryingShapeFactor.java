@@ -2,8 +2,7 @@ package org.fizzhull.drying.factor;
 
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -34,7 +33,7 @@ public final class DryingShapeFactor {
      * @param shape form of the piece
      * @param exposure which faces vapour leaves through
      */
-    public static OptionalDouble of(Shape shape, Exposure exposure) {
+    public static OptionalDouble of(Shape shape, DepthProfile.Exposure exposure) {
         Given.all("shape, exposure", shape, exposure);
         OptionalDouble exact = shape.diffusionTime(exposure);
         return exact.isPresent()

@@ -1,8 +1,8 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.evidence.published.PhysicalConstants;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The alcohol of a binder liquid. It leaves through the pores by its own diffusion, about ten times as fast as water,

@@ -1,8 +1,8 @@
 package org.fizzhull.drying.mix;
 
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 
 /**

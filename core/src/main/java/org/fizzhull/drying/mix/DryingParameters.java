@@ -2,7 +2,7 @@ package org.fizzhull.drying.mix;
 
 import java.io.Serializable;
 import org.fizzhull.evidence.published.PhysicalConstants;
-import org.fizzhull.recipe.EarlyRates;
+import org.fizzhull.pressing.powder.EarlyRates;
 
 /**
  * The uncertain parameters of drying and of the reaction before the bath. All but the boundary layer are assumed or

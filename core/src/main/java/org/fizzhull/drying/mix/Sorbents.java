@@ -2,7 +2,6 @@ package org.fizzhull.drying.mix;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 
 /** Collects what holds water in a recipe: the ingredients with a sorption isotherm. */
@@ -23,7 +22,7 @@ final class Sorbents {
     static List<Sorbent> of(Recipe recipe) {
         List<Sorbent> found = new ArrayList<>();
         int powders = recipe.dry().size();
-        List<Part> parts = recipe.parts();
+        List<Recipe.Part> parts = recipe.parts();
         for (int i = 0; i < parts.size(); i++) {
             Gab isotherm = Gab.of(parts.get(i).ingredient()).orElse(null);
             if (isotherm != null) {

@@ -3,8 +3,7 @@ package org.fizzhull.drying.place;
 import java.io.Serializable;
 import org.fizzhull.drying.factor.DryingShapeFactor;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +44,7 @@ public record Opening(DepthProfile profile, double correction) implements Serial
      * @param shape form of the piece
      * @param exposure which faces vapour leaves through
      */
-    public static Opening of(Shape shape, Exposure exposure) {
+    public static Opening of(Shape shape, DepthProfile.Exposure exposure) {
         Given.all("shape, exposure", shape, exposure);
         double factor = DryingShapeFactor.of(shape.bare(), exposure).orElse(USUAL);
         return new Opening(shape.depthProfile(exposure), Math.max(1, factor));

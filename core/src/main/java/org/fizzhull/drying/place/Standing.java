@@ -1,9 +1,9 @@
 package org.fizzhull.drying.place;
 
 import java.util.Optional;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -57,10 +57,12 @@ public enum Standing {
      */
     public Opening opening(Shape shape) {
         if (this == TRAY || this == CLOTH) {
-            return Opening.of(shape, Exposure.TRAY);
+            return Opening.of(shape, DepthProfile.Exposure.TRAY);
         }
         double flat = flatFace(shape);
-        return this == MOULD && flat > 0 ? Opening.face(shape.volume(), flat) : Opening.of(shape, Exposure.ALL);
+        return this == MOULD && flat > 0
+                ? Opening.face(shape.volume(), flat)
+                : Opening.of(shape, DepthProfile.Exposure.ALL);
     }
 
     /**
@@ -82,8 +84,42 @@ public enum Standing {
      * begin with.
      */
     private static double flatFace(Shape shape) {
-        double all = shape.depthProfile(Exposure.ALL).area(0);
-        double flat = all - shape.depthProfile(Exposure.TRAY).area(0);
+        double all = shape.depthProfile(DepthProfile.Exposure.ALL).area(0);
+        double flat = all - shape.depthProfile(DepthProfile.Exposure.TRAY).area(0);
         return flat > 1e-6 * all ? flat : 0;
+    }
+
+    /**
+     * The ways out for vapour of one shape on one standing: as it lies there, and from all around once it is taken off.
+     *
+     * <p>Kept by whoever asks for many plans of one shape ({@code forecast.making.DryingConditions#plan}). Immutable.
+     *
+     * @param standing what the piece lies on
+     * @param lying as it lies there
+     * @param around taken off, wrapped or put away
+     */
+    public record Openings(Standing standing, Opening lying, Opening around) {
+        /**
+         * Refuses what is missing.
+         *
+         * @param standing what the piece lies on
+         * @param lying as it lies there
+         * @param around taken off, wrapped or put away
+         */
+        public Openings {
+            Given.all("standing, lying, around", standing, lying, around);
+        }
+
+        /**
+         * {@return the openings of a shape} May take some tenths of a second for a shape with edges: keep the result for as
+         * long as shape and standing stay.
+         *
+         * @param shape form of the piece
+         * @param standing what the piece lies on
+         */
+        public static Openings of(Shape shape, Standing standing) {
+            Opening lying = standing.opening(shape);
+            return new Openings(standing, lying, standing == Standing.RACK ? lying : Standing.RACK.opening(shape));
+        }
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What a piece is wrapped in. Films are given by their permeability to water vapour at 38 C; it falls with the

@@ -4,14 +4,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 
@@ -70,7 +67,7 @@ final class ComputedCourse implements DryingCourse {
     }
 
     @Override
-    public DryState at(double seconds) {
+    public DryingCourse.State at(double seconds) {
         if (!(seconds >= 0 && seconds <= end())) {
             throw new IllegalArgumentException("the course runs from 0 to " + end() + " s, not to " + seconds);
         }
@@ -84,7 +81,7 @@ final class ComputedCourse implements DryingCourse {
     }
 
     @Override
-    public Optional<DryState> whenWeighing(double mass) {
+    public Optional<DryingCourse.State> whenWeighing(double mass) {
         double before = state(0, 0, 0).mass();
         if (!(mass <= before)) {
             return Optional.empty();
@@ -100,7 +97,7 @@ final class ComputedCourse implements DryingCourse {
     }
 
     @Override
-    public DryState last() {
+    public DryingCourse.State last() {
         return state(log.size - 1, log.size - 1, 0);
     }
 
@@ -110,14 +107,14 @@ final class ComputedCourse implements DryingCourse {
         if (!(Math.abs(shape.volume() / volume - 1) < 0.01)) {
             throw new IllegalArgumentException("the shape holds " + shape.volume() + " m3, the course " + volume);
         }
-        DryState state = at(seconds);
+        DryingCourse.State state = at(seconds);
         double carbon = PhysicalConstants.CARBON_DIOXIDE_MOLAR_MASS * state.extent() * dryMass;
         double alcohol = input.alcohol().share() * dryMass - state.alcohol();
         double water = dampMass() - state.mass() - carbon - alcohol;
         // what has left as water and alcohol leaves pores open
         double open = input.airPorosity() + (water / Drying.WATER_DENSITY + alcohol / ALCOHOL_DENSITY) / volume;
         double density = state.mass() / volume / (1 - open);
-        Makeup makeup = new Makeup(density, state.gasCapacity(), input.additives(), state.fizzLeft());
+        Piece.Makeup makeup = new Piece.Makeup(density, state.gasCapacity(), input.additives(), state.fizzLeft());
         return new Piece(shape, state.mass() + shape.insetMass(), makeup);
     }
 
@@ -137,7 +134,7 @@ final class ComputedCourse implements DryingCourse {
     }
 
     @Override
-    public double excess(DryState state) {
+    public double excess(DryingCourse.State state) {
         double settled = log.water[0] - ends.removable();
         double free = state.water() - state.bound();
         return Math.max(0, free - settled) + Math.max(0, state.bound() - ends.bound());
@@ -182,8 +179,8 @@ final class ComputedCourse implements DryingCourse {
     }
 
     @Override
-    public Swelling swelling() {
-        return Swelling.of(ends.growth());
+    public DryingCourse.Swelling swelling() {
+        return DryingCourse.Swelling.of(ends.growth());
     }
 
     @Override
@@ -202,7 +199,7 @@ final class ComputedCourse implements DryingCourse {
     }
 
     /** The state between steps i and j, at a share of the way. */
-    private DryState state(int i, int j, double share) {
+    private DryingCourse.State state(int i, int j, double share) {
         // a piece that gives all of its water to dry air is left with a rounding error of either sign
         double water = Math.max(0, mix(log.water, i, j, share));
         double extent = mix(log.extent, i, j, share);
@@ -220,7 +217,7 @@ final class ComputedCourse implements DryingCourse {
         // a mix without fizz has none to lose
         double fizz = input.capacity() > 0 ? gasLeft / input.capacity() : 1;
         double obtainable = gasLeft * dryMass / mass;
-        return new DryState(
+        return new DryingCourse.State(
                 mix(log.time, i, j, share),
                 mass,
                 water,

@@ -6,7 +6,7 @@ import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * From damp to dry: the course of one piece from the press through its phases. Order of events (docs/physics/drying.md,

@@ -10,7 +10,7 @@ import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;
 import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.recipe.EarlyRates;
+import org.fizzhull.pressing.powder.EarlyRates;
 
 /**
  * A mix as it dries: its isotherm, its slow reaction, what it starts with, and which air can dry it. SI.

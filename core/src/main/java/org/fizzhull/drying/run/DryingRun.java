@@ -2,7 +2,6 @@ package org.fizzhull.drying.run;
 
 import java.util.List;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.drying.place.DryingPhase;
@@ -106,6 +105,6 @@ final class DryingRun {
         DryingInput input = mix.input;
         double saturation = mix.wet() * input.rhoDry() / (Drying.WATER_DENSITY * input.porosity());
         double kelvin = first.air().temperature();
-        return Swelling.growth(extent, input.rhoDry(), saturation, kelvin, mix.parameters.retainedGas());
+        return DryingCourse.Swelling.growth(extent, input.rhoDry(), saturation, kelvin, mix.parameters.retainedGas());
     }
 }

@@ -2,7 +2,6 @@ package org.fizzhull.drying.run;
 
 import java.util.Arrays;
 import org.fizzhull.drying.mix.Alcohol;
-import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.solver.Contents;
@@ -121,7 +120,7 @@ final class DryingWalk {
             solver.fixedRoom(air.humidity());
             return;
         }
-        ClosedRoom room = phase.room().get();
+        DryingPhase.ClosedRoom room = phase.room().get();
         double capacity = room.volume() * saturation / room.pieces();
         if (clock == 0) {
             solver.now.room = air.humidity();
@@ -133,7 +132,7 @@ final class DryingWalk {
                         air.humidity(),
                         room.dehumidifier() / room.pieces(),
                         room.setPoint(),
-                        ClosedRoom.RAMP);
+                        DryingPhase.ClosedRoom.RAMP);
     }
 
     /** Steps through a stretch; false where the course ends with it. */

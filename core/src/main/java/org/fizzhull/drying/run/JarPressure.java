@@ -2,6 +2,8 @@ package org.fizzhull.drying.run;
 
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
+import org.fizzhull.quantity.Decimals;
+import org.fizzhull.shape.Shape;
 
 /**
  * Pressure that pieces can make in a rigid closed jar: ideal gas, {@code p = n R T / V} above the air already there. At
@@ -22,6 +24,19 @@ public record JarPressure(double gas, double overpressure) {
             "sealed-jars-burst",
             "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it.");
 
+    /** Least volume of the jar of which the pressure is told, m3. */
+    private static final double LITRE = 1e-3;
+
+    /**
+     * {@return the volume of the jar of which the pressure is told, m3: a litre, or twice the piece where it is larger than half a
+     * litre}
+     *
+     * @param shape form of the piece
+     */
+    public static double volume(Shape shape) {
+        return Math.max(LITRE, 2 * shape.volume());
+    }
+
     /**
      * {@return the pressure once a share of the fizz has gone off inside}
      *
@@ -39,5 +54,20 @@ public record JarPressure(double gas, double overpressure) {
         }
         double gas = capacity * dryMass * share;
         return new JarPressure(gas, gas * PhysicalConstants.GAS_CONSTANT * kelvin / free);
+    }
+
+    /**
+     * {@return what is told of the pressure that all the fizz of one piece makes in a closed jar}
+     *
+     * @param overpressure above the outside air, Pa
+     * @param volume of the jar, m3
+     */
+    public static Notice notice(double overpressure, double volume) {
+        double bar = overpressure / 1e5;
+        return Notice.caution(
+                "jar-pressure",
+                "One such piece in a closed jar of " + Decimals.tenths(1000 * volume) + " L: 1 % of its fizz adds "
+                        + Math.round(bar) + " kPa, all of it " + Decimals.tenths(bar)
+                        + " bar (of an ideal gas); glass bursts far below.");
     }
 }

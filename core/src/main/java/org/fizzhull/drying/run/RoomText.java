@@ -2,14 +2,14 @@ package org.fizzhull.drying.run;
 
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.drying.place.ClosedRoom;
+import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.quantity.Allowed;
-import org.fizzhull.quantity.BareNumber;
 import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.BareNumber;
 
 /**
  * A closed room as people write it: {@code 25 m3}, {@code 25 m3, 0.5 changes/h}, {@code 25 m3, 0.5 changes/h,
@@ -49,7 +49,7 @@ public final class RoomText {
      * @return the room
      * @throws Refusal {@code unreadable-room}, or with a code of the package quantity
      */
-    public static ClosedRoom parse(String field, String text, int pieces) {
+    public static DryingPhase.ClosedRoom parse(String field, String text, int pieces) {
         if (pieces < 1) {
             throw new Refusal(
                     "out-of-range",
@@ -72,7 +72,7 @@ public final class RoomText {
                 throw refusal(field, text);
             }
         }
-        return new ClosedRoom(
+        return new DryingPhase.ClosedRoom(
                 volume,
                 Double.isNaN(changes) ? DEFAULT_CHANGES : changes,
                 Double.isNaN(dryer) ? 0 : dryer,

@@ -1,6 +1,6 @@
 package org.fizzhull.drying.solver;
 
-import org.fizzhull.recipe.EarlyRates;
+import org.fizzhull.pressing.powder.EarlyRates;
 
 /**
  * The slow reaction of acid and bicarbonate in the water films before the bath (docs/physics/drying.md, 7):

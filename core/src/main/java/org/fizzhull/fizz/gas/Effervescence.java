@@ -2,8 +2,8 @@ package org.fizzhull.fizz.gas;
 
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.recipe.Moles;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.recipe.Blend;
 
 /**
  * Whether a piece fizzes at all, and what keeps it from doing so. The one place that decides it, for every command.
@@ -69,7 +69,7 @@ public record Effervescence(Degree degree, Cause cause) {
      * @param capacity carbon dioxide the piece can still give, mol per kg of piece, 0 or more
      * @throws IllegalArgumentException for a negative capacity or NaN
      */
-    public static Effervescence of(Moles fresh, double capacity) {
+    public static Effervescence of(Blend.Moles fresh, double capacity) {
         Given.all("fresh", fresh);
         Degree degree = degree(capacity);
         if (degree == Degree.FIZZES) {
@@ -87,7 +87,7 @@ public record Effervescence(Degree degree, Cause cause) {
      *
      * @param fresh moles that can react, per kg of dry powder
      */
-    public static Effervescence of(Moles fresh) {
+    public static Effervescence of(Blend.Moles fresh) {
         Given.all("fresh", fresh);
         return of(fresh, fresh.gas());
     }

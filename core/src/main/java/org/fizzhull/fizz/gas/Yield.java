@@ -4,7 +4,7 @@ import org.fizzhull.evidence.published.PhysicalConstants;
 
 /**
  * What a mix can give at most, if every grain meets its partner: the upper bound that no bath reaches. The amounts of a
- * whole piece or batch; per kg of powder it is {@code recipe.Moles}.
+ * whole piece or batch; per kg of powder it is {@code recipe.Blend.Moles}.
  *
  * <p>Each carbonate first takes up one acid group and becomes bicarbonate; each bicarbonate then frees one carbon
  * dioxide and one water. Range: any amounts, 0 or more; exact in the amounts given. Source: stoichiometry,

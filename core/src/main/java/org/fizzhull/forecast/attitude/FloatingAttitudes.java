@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.geometry.Hollow;
@@ -44,7 +43,7 @@ public final class FloatingAttitudes {
         this.piece = piece;
         shape = piece.shape();
         waterDensity = question.bath().density();
-        placed = question.into() == IntoBath.PLACED;
+        placed = question.into() == Question.IntoBath.PLACED;
     }
 
     /**

@@ -3,7 +3,6 @@ package org.fizzhull.forecast.attitude;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.RestingAttitude;
@@ -48,7 +47,7 @@ public final class WhichSideUp {
         RestingAttitude rest = shape.restingAttitude();
         Optional<DepthProfile> kept = shape.depthProfileAfloat(rest);
         if (kept.isPresent()) {
-            double rolling = ending(shape.depthProfile(Exposure.ALL)) / ending(kept.get()) - 1;
+            double rolling = ending(shape.depthProfile(DepthProfile.Exposure.ALL)) / ending(kept.get()) - 1;
             return told(
                     rolling,
                     "How long it fizzes afloat hangs on its flat side: times are for that side up and dry, which still water"

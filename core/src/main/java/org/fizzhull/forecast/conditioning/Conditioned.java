@@ -10,10 +10,8 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Factor;
@@ -140,7 +138,7 @@ public final class Conditioned {
 
     /** {@return how many times as many proposals may be tried for what was measured on pieces of a question} */
     static int proposals(PreparedQuestion prepared) {
-        return prepared.question().making() instanceof Weighed ? MOST_PROPOSALS : MOST_DRIED;
+        return prepared.question().making() instanceof Making.Weighed ? MOST_PROPOSALS : MOST_DRIED;
     }
 
     /** {@return what to check where nothing agrees with what was measured} */
@@ -159,7 +157,7 @@ public final class Conditioned {
         if (seen.bathed() && question.stillWater()) {
             throw MeasuredNotices.stillWater();
         }
-        if (seen.weighed().isPresent() && !(question.making() instanceof PressedMould)) {
+        if (seen.weighed().isPresent() && !(question.making() instanceof Moulded.Pressed)) {
             throw MeasuredNotices.notPressed();
         }
         List<Notice> notices = MeasuredNotices.assumptions(question, seen);
@@ -171,8 +169,8 @@ public final class Conditioned {
     }
 
     /** Refuses a drying log of another mix, or beside a piece that is not dried. */
-    private static void checkDried(Question question, LoggedPieces piece) {
-        if (question.making() instanceof Weighed || !question.making().isDried()) {
+    private static void checkDried(Question question, Observations.LoggedPieces piece) {
+        if (question.making() instanceof Making.Weighed || !question.making().isDried()) {
             throw MeasuredNotices.notDried("a drying log, and a piece of which no drying is told");
         }
         if (!piece.making().mix().equals(question.making().mix())) {

@@ -3,10 +3,8 @@ package org.fizzhull.forecast.conditioning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
-import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
@@ -63,10 +61,10 @@ final class FurtherMeasurements {
                 prepared.question().shape(), prepared.question().bath());
         for (DroppedPiece piece : seen.results()) {
             TimedVoyage voyage = new TimedVoyage(prepared, piece.mass());
-            boolean floated = piece.result() == BathResult.FLOATED;
+            boolean floated = piece.result() == DroppedPiece.Result.FLOATED;
             likelihoods.add(inputs -> Math.log(DroppedPiece.chance(floated, voyage.spare(inputs), own)));
         }
-        for (LoggedPieces piece : seen.dried()) {
+        for (Observations.LoggedPieces piece : seen.dried()) {
             likelihoods.add(new DriedCourse(prepared, piece)::logLikelihood);
         }
     }

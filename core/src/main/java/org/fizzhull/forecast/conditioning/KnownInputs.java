@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.Source;
-import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Factor;
@@ -60,7 +60,8 @@ public record KnownInputs(Factors factors, List<Notice> notices) {
      * @param workers workers that compute the draws
      * @throws org.fizzhull.quantity.Refusal for a measurement that the question cannot have, or that nothing agrees with
      */
-    public static KnownInputs of(MeasuredPieces pieces, Factors factors, Sampling sampling, Workers workers) {
+    public static KnownInputs of(
+            Observations.MeasuredPieces pieces, Factors factors, Sampling sampling, Workers workers) {
         if (pieces.seen().isEmpty()) {
             return new KnownInputs(factors, List.of());
         }

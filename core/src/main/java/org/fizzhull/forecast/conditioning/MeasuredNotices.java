@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.Observations;
@@ -122,7 +122,7 @@ final class MeasuredNotices {
     private static String mass(OptionalDouble known, Question question) {
         return known.isPresent()
                 ? grams(known.getAsDouble())
-                : question.making() instanceof Weighed weighed ? grams(weighed.mass()) : "this weight";
+                : question.making() instanceof Making.Weighed weighed ? grams(weighed.mass()) : "this weight";
     }
 
     /** A reading, kg, outside of what was expected. */

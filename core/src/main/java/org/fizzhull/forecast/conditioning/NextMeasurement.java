@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.MeasureNext;
 import org.fizzhull.forecast.measured.Observations;
@@ -118,10 +118,10 @@ public final class NextMeasurement {
     /** Looks at each measurement that can be made and was not yet. */
     private void look() {
         Question question = prepared.question();
-        double piece = question.making() instanceof Weighed weighed
+        double piece = question.making() instanceof Making.Weighed weighed
                 ? weighed.mass()
                 : Statistics.quantile(Statistics.sorted(y[VoyageModel.MASS]), 0.5);
-        if (question.making() instanceof PressedMould && seen.weighed().isEmpty()) {
+        if (question.making() instanceof Moulded.Pressed && seen.weighed().isEmpty()) {
             double deviation = Scale.usual(piece).deviation();
             consider(MeasureNext.Kind.WEIGH_PRESSED, piece, read(y[VoyageModel.MEAN], deviation, 0));
         }

@@ -7,7 +7,6 @@ import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
@@ -91,8 +90,9 @@ public final class PressedWeightSolver {
         for (WeighedPiece other : piece.others()) {
             further.add(new FurtherPiece(other, mould(other, making, asked), mouldDeviation(other)));
         }
-        sameHand =
-                piece.byHand() && making instanceof PressedMould pressed && pressed.pressSpread() >= WeighedPiece.HAND;
+        sameHand = piece.byHand()
+                && making instanceof Moulded.Pressed pressed
+                && pressed.pressSpread() >= WeighedPiece.HAND;
         column = factors.column(Input.PRESS_SCALE);
         prior = factors.solved(Input.PRESS_SCALE);
         softest = prior.quantile(RAREST);

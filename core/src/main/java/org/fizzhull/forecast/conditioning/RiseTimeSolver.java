@@ -3,7 +3,7 @@ package org.fizzhull.forecast.conditioning;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.numeric.Normal;
 import org.fizzhull.uncertainty.Prior;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * Solves the size of the clinging bubbles for the rise time of one piece: a thicker layer of gas lifts it sooner, so
@@ -86,7 +86,8 @@ final class RiseTimeSolver implements LiftSolver {
     public double solve(double[] inputs, boolean near) {
         double before = inputs[column];
         double guess = near ? Math.log(before) : guess(inputs);
-        double root = time > Outcome.AT_ONCE ? root(inputs, time, guess, near ? NEAR_STEP : FIRST_STEP) : Double.NaN;
+        double root =
+                time > Voyage.Outcome.AT_ONCE ? root(inputs, time, guess, near ? NEAR_STEP : FIRST_STEP) : Double.NaN;
         if (Double.isNaN(root)) {
             inputs[column] = before;
             return Double.NEGATIVE_INFINITY;

@@ -1,19 +1,19 @@
 package org.fizzhull.forecast.conditioning;
 
 import java.util.OptionalDouble;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.maker.Maker;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The quick voyage of a piece that was measured, for any values of the inputs: what the solvers work with. The piece is of the
@@ -40,13 +40,13 @@ public final class TimedVoyage {
     public TimedVoyage(PreparedQuestion prepared, OptionalDouble mass) {
         Question question = prepared.question();
         Factors factors = prepared.factors();
-        if (question.making() instanceof Weighed) {
+        if (question.making() instanceof Making.Weighed) {
             Question timed = mass.isPresent() ? question.weighing(mass.getAsDouble()) : question;
             drop = new DropModel(prepared.ask(timed));
         } else {
             Maker asked = Maker.of(question.making(), question.shape());
             double kilograms = mass.orElseThrow();
-            double least = question.shape().insetMass() + Weighed.LEAST_BODY;
+            double least = question.shape().insetMass() + Making.Weighed.LEAST_BODY;
             drop = new DropModel(
                     prepared,
                     (draw, ratio) -> new Piece(
@@ -67,7 +67,7 @@ public final class TimedVoyage {
             } catch (Refusal refusal) {
                 throw refusal.of(field);
             }
-        } else if (!(question.making() instanceof Weighed)) {
+        } else if (!(question.making() instanceof Making.Weighed)) {
             throw new Refusal(
                     "missing-value",
                     field,
@@ -97,7 +97,7 @@ public final class TimedVoyage {
     public double rise(double[] inputs) {
         spare(inputs);
         drop.sailUntilRise(voyage);
-        if (voyage.outcome() == Outcome.FLOATS_AT_ONCE) {
+        if (voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE) {
             return 0;
         }
         return voyage.upTime() > 0 ? voyage.upTime() : Double.POSITIVE_INFINITY;

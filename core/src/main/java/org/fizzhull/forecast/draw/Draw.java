@@ -5,8 +5,8 @@ import java.util.List;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.piece.Makeup;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.piece.Piece;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.voyage.VoyageParameters;
 
 /**
@@ -30,7 +30,7 @@ public record Draw(
         double sizeError,
         double surfaceRatio,
         double temperatureError,
-        Makeup makeup,
+        Piece.Makeup makeup,
         FizzParameters fizz,
         VoyageParameters voyage,
         double[] values,

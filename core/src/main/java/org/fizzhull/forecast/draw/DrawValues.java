@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.powder.DensityScores;
 import org.fizzhull.pressing.powder.PressingParameters;
 import org.fizzhull.voyage.VoyageParameters;
@@ -54,7 +54,7 @@ public final class DrawValues {
                 at(v, Input.MOULD_SIZE),
                 at(v, Input.SURFACE) * at(v, Input.DEPTH_PROFILE),
                 at(v, Input.BATH_TEMPERATURE),
-                new Makeup(at(v, Input.TRUE_DENSITY), at(v, Input.GAS_CAPACITY)),
+                new Piece.Makeup(at(v, Input.TRUE_DENSITY), at(v, Input.GAS_CAPACITY)),
                 new FizzParameters(
                         at(v, Input.RECESSION),
                         at(v, Input.POROSITY_SLOPE),
@@ -134,7 +134,7 @@ public final class DrawValues {
         for (Input input : Input.values()) {
             v[place(input)] = input.neutral();
         }
-        Makeup makeup = Makeup.usual();
+        Piece.Makeup makeup = Piece.Makeup.usual();
         v[place(Input.TRUE_DENSITY)] = makeup.trueDensity();
         v[place(Input.GAS_CAPACITY)] = makeup.gasCapacity();
         FizzParameters fizz = FizzParameters.standard();

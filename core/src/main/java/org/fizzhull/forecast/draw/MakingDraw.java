@@ -3,7 +3,7 @@ package org.fizzhull.forecast.draw;
 import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.pressing.powder.DensityScores;
 import org.fizzhull.pressing.powder.PressingParameters;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * One draw of what is uncertain before the bath, for a piece that is filled or pressed and dried ({@link Draw#making}).

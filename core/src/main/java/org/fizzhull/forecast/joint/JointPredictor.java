@@ -6,28 +6,26 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.Notices;
 import org.fizzhull.forecast.Predictor;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.attitude.FloatingAttitudes;
 import org.fizzhull.forecast.conditioning.CommonPosterior;
-import org.fizzhull.forecast.making.Weighed;
-import org.fizzhull.forecast.measured.MeasuredPieces;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.model.DropModel;
 import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.TippingBoat;
 import org.fizzhull.forecast.model.VoyageModel;
+import org.fizzhull.forecast.notice.Notices;
 import org.fizzhull.forecast.prepared.CommonColumns;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.Draws;
 import org.fizzhull.uncertainty.sampling.MonteCarlo;
@@ -38,14 +36,15 @@ import org.fizzhull.uncertainty.sampling.MonteCarlo;
  * random numbers; Glasserman and Yao (1992), Management Science 38, 884, from memory).
  *
  * <p>Shared too is the error of a mould's size: two moulds are compared as if measured with the same ruler, unless something
- * was measured on pieces of one of them ({@link MeasuredPieces}). Cost: a
+ * was measured on pieces of one of them ({@link Observations.MeasuredPieces}). Cost: a
  * draw of a question is pressed and dried once, however many baths it goes into. Immutable; safe to share between
  * threads; the answer does not depend on the workers.
  */
 public final class JointPredictor extends Predictor<JointPredictor> {
-    private final List<MeasuredPieces> measured;
+    private final List<Observations.MeasuredPieces> measured;
 
-    private JointPredictor(Factors factors, Sampling sampling, Workers workers, List<MeasuredPieces> measured) {
+    private JointPredictor(
+            Factors factors, Sampling sampling, Workers workers, List<Observations.MeasuredPieces> measured) {
         super(factors, sampling, workers);
         Given.all("measured", measured);
         this.measured = List.copyOf(measured);
@@ -86,7 +85,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
      *
      * @param pieces what was measured, those on pieces of one question together
      */
-    public JointPredictor with(List<MeasuredPieces> pieces) {
+    public JointPredictor with(List<Observations.MeasuredPieces> pieces) {
         return new JointPredictor(factors, sampling, workers, pieces);
     }
 
@@ -104,7 +103,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
      * @throws CancellationException where it does
      * @throws Refusal for more uncertain inputs than there are columns, or a fill that its mould cannot hold
      */
-    public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Progress progress) {
+    public List<JointForecast> forecast(List<Question> questions, List<Bath> baths, Workers.Progress progress) {
         List<JointForecast> answers = new ArrayList<>(questions.size());
         forecast(questions, baths, progress, answers::add);
         return answers;
@@ -122,7 +121,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
      * @throws Refusal for more uncertain inputs than there are columns, or a fill that its mould cannot hold
      */
     public void forecast(
-            List<Question> questions, List<Bath> baths, Progress progress, Consumer<JointForecast> reader) {
+            List<Question> questions, List<Bath> baths, Workers.Progress progress, Consumer<JointForecast> reader) {
         List<Question> all = new ArrayList<>(questions);
         measured.forEach(pieces -> all.add(pieces.like()));
         all.forEach(question -> PieceLimits.checkPiece(question.shape(), question.making()));
@@ -140,7 +139,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
     }
 
     /** Tells how far the run is; throws where it is to stop. */
-    private static void check(Progress progress, int done, int all) {
+    private static void check(Workers.Progress progress, int done, int all) {
         if (!progress.goesOn(done, all)) {
             throw new CancellationException("stopped after " + done + " of " + all);
         }
@@ -149,10 +148,11 @@ public final class JointPredictor extends Predictor<JointPredictor> {
     /** The answer to question {@code number}, from 0, in each bath. */
     private CommonPosterior known(CommonColumns common, int first) {
         List<PreparedQuestion> prepared = new ArrayList<>();
-        for (MeasuredPieces pieces : measured) {
+        for (Observations.MeasuredPieces pieces : measured) {
             prepared.add(PreparedQuestion.of(TippingBoat.judged(pieces.like(), factors), factors));
         }
-        List<Observations> seen = measured.stream().map(MeasuredPieces::seen).toList();
+        List<Observations> seen =
+                measured.stream().map(Observations.MeasuredPieces::seen).toList();
         return CommonPosterior.of(common, first, prepared, seen, sampling, workers);
     }
 
@@ -195,7 +195,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
     /** By the central values; of a made piece with the weight of the middle draw, as a forecast of it alone has it. */
     private static Piece piece(PreparedQuestion prepared, double[] centre, double[] masses) {
         DropModel drop = new DropModel(prepared);
-        return prepared.question().making() instanceof Weighed
+        return prepared.question().making() instanceof Making.Weighed
                 ? drop.piece(centre)
                 : drop.piece(centre, OutcomeStatistics.intervalOf(masses).median());
     }

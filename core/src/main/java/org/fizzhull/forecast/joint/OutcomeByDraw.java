@@ -7,7 +7,6 @@ import org.fizzhull.forecast.model.OutcomeStatistics;
 import org.fizzhull.forecast.model.VoyageModel;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prepared.Scatter;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.forecast.result.Probability;
@@ -80,7 +79,7 @@ public final class OutcomeByDraw {
     }
 
     /** {@return how it is judged to go in: a boat that tips counts as dropped} */
-    public IntoBath into() {
+    public Question.IntoBath into() {
         return question.into();
     }
 

@@ -8,7 +8,6 @@ import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.model.ReadyTimes;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
@@ -46,7 +45,7 @@ final class TimedMaker implements Maker {
         shape = question.shape();
         Making making = question.making();
         plain = Maker.of(making, shape);
-        if (making instanceof Weighed) {
+        if (making instanceof Making.Weighed) {
             step = null;
         } else {
             Moulded made = Moulded.of(making);

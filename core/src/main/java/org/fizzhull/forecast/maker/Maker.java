@@ -2,9 +2,8 @@ package org.fizzhull.forecast.maker;
 
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.Shape;
 
@@ -29,13 +28,13 @@ public interface Maker {
      */
     static Maker of(Making making, Shape shape) {
         Given.all("making, shape", making, shape);
-        return making instanceof Weighed weighed
+        return making instanceof Making.Weighed weighed
                 ? of(weighed, shape)
                 : new PlannedDrying(shape, making.plan()).maker(Packing.of(making, shape));
     }
 
-    private static Maker of(Weighed weighed, Shape shape) {
-        double least = shape.insetMass() + Weighed.LEAST_BODY;
+    private static Maker of(Making.Weighed weighed, Shape shape) {
+        double least = shape.insetMass() + Making.Weighed.LEAST_BODY;
         Additives others = Additives.of(weighed.blend());
         return (draw, volumeRatio) -> {
             double drawn = Math.max(least, weighed.mass() + draw.massError());

@@ -12,24 +12,21 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.powder.EarlyReaction;
 import org.fizzhull.pressing.powder.PressingParameters;
 import org.fizzhull.quantity.Allowed;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Moles;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
 
@@ -89,7 +86,7 @@ public final class MakingPriors {
 
     /** Makeup of a weighed piece whose recipe is not known: true density within 3 %, fizz within 12 %. */
     private static final List<Factor> USUAL_MAKEUP =
-            List.copyOf(makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL));
+            List.copyOf(makeup(Piece.Makeup.USUAL_TRUE_DENSITY, 0.03, Piece.Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL));
 
     private MakingPriors() {}
 
@@ -102,19 +99,19 @@ public final class MakingPriors {
     public static List<Factor> of(Making making, Scale scale) {
         Given.all("making, scale", making, scale);
         List<Factor> rows = new ArrayList<>();
-        if (making instanceof PressedMould pressed) {
+        if (making instanceof Moulded.Pressed pressed) {
             rows.addAll(powders(pressed.blend()));
             rows.addAll(amounts(pressed.blend()));
             rows.addAll(pressing(pressed.pressSpread()));
             rows.addAll(drying(pressed.blend(), pressed.plan()));
-        } else if (making instanceof FilledMould filled) {
+        } else if (making instanceof Moulded.Filled filled) {
             rows.addAll(grains(filled.blend()));
             rows.addAll(amounts(filled.blend()));
             rows.add(scale.reading());
             rows.add(scale.offset());
             filled.hand().ifPresent(spread -> rows.add(hand(spread)));
             rows.addAll(drying(filled.blend(), filled.plan()));
-        } else if (making instanceof Weighed weighed) {
+        } else if (making instanceof Making.Weighed weighed) {
             rows.addAll(makeup(weighed));
             rows.add(scale.reading());
             rows.add(scale.offset());
@@ -124,7 +121,7 @@ public final class MakingPriors {
     }
 
     /** Makeup of a weighed piece, from what is known of it. */
-    private static List<Factor> makeup(Weighed weighed) {
+    private static List<Factor> makeup(Making.Weighed weighed) {
         if (weighed.blend().isEmpty()) {
             return USUAL_MAKEUP;
         }
@@ -162,11 +159,11 @@ public final class MakingPriors {
      */
     public static double driedPerPowder(Blend blend) {
         double prompt = EarlyReaction.standard(blend).prompt(blend);
-        return 1 + blend.liquid().staying() - Moles.CO2 * prompt;
+        return 1 + blend.liquid().staying() - Blend.Moles.CO2 * prompt;
     }
 
     /** Makeup of a weighed piece whose drying is known; how much fizz it lost is a wide guess (10 %). */
-    static List<Factor> makeup(Blend blend, Makeup dried) {
+    static List<Factor> makeup(Blend blend, Piece.Makeup dried) {
         return makeup(dried.trueDensity(), blend.trueDensitySigma(0.5), dried.gasCapacity(), 0.10, DRIED);
     }
 

@@ -3,12 +3,11 @@ package org.fizzhull.forecast.maker;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.Press;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.shape.Shape;
 
@@ -44,16 +43,16 @@ public interface Packing {
      */
     static Packing of(Making making, Shape shape) {
         Given.all("making, shape", making, shape);
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             return of(filled, shape);
         }
-        if (making instanceof PressedMould pressed) {
+        if (making instanceof Moulded.Pressed pressed) {
             return of(pressed, shape);
         }
         throw new IllegalArgumentException("a piece that is only weighed was not packed");
     }
 
-    private static Packing of(FilledMould filled, Shape shape) {
+    private static Packing of(Moulded.Filled filled, Shape shape) {
         MixedDraw mixed = new MixedDraw(filled.blend());
         return (draw, volumeRatio) -> {
             MakingDraw made = draw.making();
@@ -66,7 +65,7 @@ public interface Packing {
         };
     }
 
-    private static Packing of(PressedMould pressed, Shape shape) {
+    private static Packing of(Moulded.Pressed pressed, Shape shape) {
         MixedDraw mixed = new MixedDraw(pressed.blend());
         MouldDimensions mould = MouldDimensions.of(shape, pressed.filling());
         return (draw, volumeRatio) -> {

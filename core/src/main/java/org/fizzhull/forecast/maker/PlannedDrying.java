@@ -12,13 +12,11 @@ import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.powder.EarlyReaction;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Moles;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -119,10 +117,11 @@ public final class PlannedDrying {
         double gas = blend.moles().gas();
         EarlyReaction early = EarlyReaction.standard(blend);
         double prompt = Math.min(gas, drying.promptYield() / early.promptYield() * early.prompt(blend));
-        double perDry = 1 + blend.liquid().ratio() - Moles.CO2 * prompt;
+        double perDry = 1 + blend.liquid().ratio() - Blend.Moles.CO2 * prompt;
         double mass = rhoDry * perDry * shape.volume();
         double left = gas > 0 ? 1 - prompt / gas : 1;
-        Makeup makeup = new Makeup(rhoDry * perDry / (1 - air), (gas - prompt) / perDry, Additives.of(blend), left);
+        Piece.Makeup makeup =
+                new Piece.Makeup(rhoDry * perDry / (1 - air), (gas - prompt) / perDry, Additives.of(blend), left);
         return new Piece(shape, mass + shape.insetMass(), makeup);
     }
 

@@ -4,14 +4,12 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.drying.place.Openings;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -35,7 +33,7 @@ import org.fizzhull.shape.Shape;
  */
 public record DryingConditions(
         RoomAir air,
-        Optional<ClosedRoom> room,
+        Optional<DryingPhase.ClosedRoom> room,
         Standing standing,
         boolean fan,
         double open,
@@ -104,7 +102,7 @@ public record DryingConditions(
      */
     public DryingPlan plan(Shape shape) {
         Given.all("shape", shape);
-        return plan(shape, Openings.of(shape, standing));
+        return plan(shape, Standing.Openings.of(shape, standing));
     }
 
     /**
@@ -114,7 +112,7 @@ public record DryingConditions(
      * @param ways of this shape on the same standing
      * @throws IllegalArgumentException for ways out on another standing
      */
-    public DryingPlan plan(Shape shape, Openings ways) {
+    public DryingPlan plan(Shape shape, Standing.Openings ways) {
         Given.all("shape", shape);
         if (ways.standing() != standing) {
             throw new IllegalArgumentException("ways out on a " + ways.standing() + ", dried on a " + standing);

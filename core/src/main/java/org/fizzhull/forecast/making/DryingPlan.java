@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * What happens to a piece between press and bath: phases of drying and storage, laid out for one shape. Made by

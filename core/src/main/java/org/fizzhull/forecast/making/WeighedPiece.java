@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.prior.Scale;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -1,11 +1,12 @@
 package org.fizzhull.forecast.measured;
 
 import java.io.Serializable;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * What a piece did when it was let go: it floated, or did not. With y what the inputs say it could still carry at the drop (kg)
@@ -17,7 +18,7 @@ import org.fizzhull.quantity.SerialForm;
  * @param result what it did
  * @param mass of that piece as it went into the bath, kg; empty where it is the piece that is asked about
  */
-public record DroppedPiece(BathResult result, OptionalDouble mass) implements Serializable {
+public record DroppedPiece(Result result, OptionalDouble mass) implements Serializable {
     /** Chance that a result was written down wrongly (assumed). */
     private static final double SLIP = 0.01;
 
@@ -46,7 +47,7 @@ public record DroppedPiece(BathResult result, OptionalDouble mass) implements Se
      * @param result what it did
      * @param kilograms weight as it went into the bath, kg
      */
-    public static DroppedPiece of(BathResult result, double kilograms) {
+    public static DroppedPiece of(Result result, double kilograms) {
         return new DroppedPiece(result, OptionalDouble.of(kilograms));
     }
 
@@ -63,5 +64,42 @@ public record DroppedPiece(BathResult result, OptionalDouble mass) implements Se
 
     private Object writeReplace() {
         return SerialForm.of(this);
+    }
+
+    /** What a piece did in its bath, in the words of a trials sheet. */
+    public enum Result {
+        /** It was up within 20 s and counts as floating at once. */
+        FLOATED("floated"),
+        /** It sank first and came up later. */
+        ROSE("rose"),
+        /** It sank. */
+        SANK("sank");
+
+        /** The word on the sheet. */
+        private final String word;
+
+        Result(String word) {
+            this.word = word;
+        }
+
+        /** {@return the word on the sheet} */
+        public String word() {
+            return word;
+        }
+
+        /**
+         * {@return the result of a word; empty for any other}
+         *
+         * @param word small letters: floated, rose or sank
+         */
+        public static Optional<Result> named(String word) {
+            Given.all("word", word);
+            for (Result result : values()) {
+                if (result.word.equals(word)) {
+                    return Optional.of(result);
+                }
+            }
+            return Optional.empty();
+        }
     }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**

@@ -3,7 +3,7 @@ package org.fizzhull.forecast.measured;
 import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * The measurement that would tell most about whether a piece floats: chosen by how much narrower it makes what the

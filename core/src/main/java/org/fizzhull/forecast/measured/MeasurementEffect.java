@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.result.Probability;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * What measurements did to a forecast: what it would say without them, to stand beside what it says. What was not asked

@@ -5,10 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.fizzhull.forecast.making.DryingPlan;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.Given;
+import org.fizzhull.quantity.check.SerialForm;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -194,5 +198,59 @@ public record Observations(
 
     private Object writeReplace() {
         return SerialForm.of(this);
+    }
+
+    /**
+     * A drying log of other pieces: weighings of pieces of a mould while they dried, with how they were made and in what air they
+     * lay. Of the weighings only the differences count ({@link org.fizzhull.forecast.result.DryLog.Fit}). Immutable.
+     *
+     * @param shape form of those pieces
+     * @param making how they were filled or pressed, with the air they dried in, until the last weighing or longer
+     * @param log the weighings
+     */
+    public record LoggedPieces(Shape shape, Making making, DryLog log) implements Serializable {
+        /**
+         * Refuses pieces that were not dried, or not for so long.
+         *
+         * @param shape form of those pieces
+         * @param making how they were filled or pressed, with the air they dried in, until the last weighing or longer
+         * @param log the weighings
+         * @throws Refusal {@code conflict}
+         */
+        public LoggedPieces {
+            double end = making.plan().duration();
+            if (!(log.end() <= end)) {
+                throw new Refusal(
+                        "conflict",
+                        "drying log",
+                        "a weighing after " + log.end() / 3600 + " h of a piece that dried for " + end / 3600 + " h",
+                        "weighings while the piece dries",
+                        "Tell how it was made and dried, until the last weighing.");
+            }
+        }
+
+        /** {@return what they went through} */
+        public DryingPlan plan() {
+            return making.plan();
+        }
+    }
+
+    /**
+     * What was measured on pieces of a question: their mix, mould and bath. Where it is told to a table of other questions, it
+     * informs the inputs that they share.
+     *
+     * @param like the question whose pieces were measured
+     * @param seen what was measured on them
+     */
+    public record MeasuredPieces(Question like, Observations seen) {
+        /**
+         * Refuses what is missing.
+         *
+         * @param like the question whose pieces were measured
+         * @param seen what was measured on them
+         */
+        public MeasuredPieces {
+            Given.all("like, seen", like, seen);
+        }
     }
 }

@@ -3,8 +3,8 @@ package org.fizzhull.forecast.measured;
 import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.quantity.SerialForm;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.quantity.check.SerialForm;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * A time taken of one piece in its bath: until it was gone ({@link #fizzed}) or until it came up ({@link #rose}). The
@@ -89,12 +89,12 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
      * @throws Refusal {@code out-of-range} for a time of 20 s or less
      */
     public static TimedPiece rose(double time) {
-        if (time > 0 && !(time > Outcome.AT_ONCE)) {
+        if (time > 0 && !(time > Voyage.Outcome.AT_ONCE)) {
             throw new Refusal(
                     "out-of-range",
                     "rise time",
                     time + " s",
-                    "more than " + Math.round(Outcome.AT_ONCE) + " s",
+                    "more than " + Math.round(Voyage.Outcome.AT_ONCE) + " s",
                     "A piece that is up by then counts as floating at once: time one that sinks first.");
         }
         return new TimedPiece(

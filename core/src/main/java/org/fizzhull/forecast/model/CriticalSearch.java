@@ -1,6 +1,6 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.question.PieceLimits;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.shape.Shape;
@@ -87,8 +87,8 @@ final class CriticalSearch {
         this.drop = drop;
         this.voyage = voyage;
         Shape shape = question.shape();
-        lightest = PieceLimits.lightest(question);
-        heaviest = PieceLimits.heaviest(question);
+        lightest = PieceLimits.lightest(shape, question.stillWater());
+        heaviest = PieceLimits.heaviest(shape, question.stillWater());
         water = question.bath().density() * shape.volume();
         neutral = water + question.bath().density() * shape.insetVolume();
     }

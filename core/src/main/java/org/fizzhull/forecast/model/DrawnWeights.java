@@ -4,10 +4,9 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.prepared.Scatter;
-import org.fizzhull.forecast.result.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.numeric.BracketedRoot;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.sampling.Statistics;
 import org.jspecify.annotations.Nullable;
 
@@ -127,28 +126,29 @@ public final class DrawnWeights implements CriticalWeights {
     }
 
     @Override
-    public BatchShare batch() {
+    public CriticalWeights.BatchShare batch() {
         return batch(shares.clone());
     }
 
     @Override
-    public BatchShare batchAt(double entered) {
+    public CriticalWeights.BatchShare batchAt(double entered) {
         Given.finite("entered", entered);
         return batch(sharesToTheEnd(entered));
     }
 
     /** The batch of some shares, draw by draw, which are sorted in place. */
-    private static BatchShare batch(double[] shares) {
+    private static CriticalWeights.BatchShare batch(double[] shares) {
         double average = Statistics.mean(shares);
         int nearlyAll = 0;
         int nearlyNone = 0;
         for (double share : shares) {
-            nearlyAll += share >= BatchShare.NEARLY_ALL ? 1 : 0;
-            nearlyNone += share <= BatchShare.NEARLY_NONE ? 1 : 0;
+            nearlyAll += share >= CriticalWeights.BatchShare.NEARLY_ALL ? 1 : 0;
+            nearlyNone += share <= CriticalWeights.BatchShare.NEARLY_NONE ? 1 : 0;
         }
         Arrays.sort(shares);
         double draws = shares.length;
-        return new BatchShare(OutcomeStatistics.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
+        return new CriticalWeights.BatchShare(
+                OutcomeStatistics.interval95(shares), average, nearlyAll / draws, nearlyNone / draws);
     }
 
     @Override

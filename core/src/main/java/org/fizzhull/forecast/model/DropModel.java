@@ -3,11 +3,10 @@ package org.fizzhull.forecast.model;
 import java.util.Arrays;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Maker;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
@@ -87,10 +86,10 @@ public final class DropModel implements Model {
         Shape shape = question.shape();
         balance = new DropBalance(shape, prepared.rest(), question.bath());
         this.maker = maker;
-        costly = !(question.making() instanceof Weighed);
+        costly = !(question.making() instanceof Making.Weighed);
         makingColumns = factors.makingColumns();
         temperature = question.bath().temperature();
-        boat = shape.hollow().isPresent() && question.into() == IntoBath.PLACED;
+        boat = shape.hollow().isPresent() && question.into() == Question.IntoBath.PLACED;
     }
 
     @Override

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.evidence.Interval;
@@ -14,7 +12,6 @@ import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.result.DryBand;
 import org.fizzhull.forecast.result.DryLog;
-import org.fizzhull.forecast.result.DryLogFit;
 import org.fizzhull.uncertainty.sampling.Statistics;
 import org.fizzhull.uncertainty.sampling.SystematicResampling;
 
@@ -120,9 +117,9 @@ public final class DryColumns {
      */
     public void write(double[] row, DryingCourse course, double ratio, double[] drawn) {
         double dried = Math.min(DryModel.dryingTime(plan.phases()), course.end());
-        DryState start = course.at(0);
-        DryState out = course.at(dried);
-        DryState last = course.last();
+        DryingCourse.State start = course.at(0);
+        DryingCourse.State out = course.at(dried);
+        DryingCourse.State last = course.last();
         row[DAMP] = course.dampMass() * ratio + inset;
         row[LAST] = last.mass() * ratio + inset;
         row[LABEL] = (out.mass() - course.excess(out) - out.alcohol()) * ratio + inset;
@@ -132,19 +129,19 @@ public final class DryColumns {
         row[FILM_GAS] = gasInFilms(course);
         row[SWELLING] = course.swelling().leastGrowth();
         for (int k = 0; k < times.length; k++) {
-            DryState state = course.at(Math.min(times[k], course.end()));
+            DryingCourse.State state = course.at(Math.min(times[k], course.end()));
             row[FIXED + k] = (state.mass() * ratio + inset) / row[DAMP];
             row[FIXED + times.length + k] = state.fizzLeft();
         }
         int at = FIXED + 2 * times.length;
         // what each piece of the log would have lost by each weighing
         for (DryLog.Series piece : pieces) {
-            for (double lost : DryLogFit.lost(course, piece, ratio)) {
+            for (double lost : DryLog.Fit.lost(course, piece, ratio)) {
                 row[at++] = lost;
             }
         }
         if (!pieces.isEmpty()) {
-            DryState now = course.at(Math.min(weighedLast, course.end()));
+            DryingCourse.State now = course.at(Math.min(weighedLast, course.end()));
             double ready = start.water() - Drying.READY * course.removable();
             row[TO_GO] = Math.max(0, now.water() - now.bound() - ready) * ratio;
         }
@@ -182,9 +179,9 @@ public final class DryColumns {
 
     /**
      * {@return what the weighings say of the draws} Weights each draw by how well its course meets them and, where they
-     * fit, resamples the columns; see {@link DryLogFit}. Called once, when all draws are written.
+     * fit, resamples the columns; see {@link DryLog.Fit}. Called once, when all draws are written.
      */
-    public DryLogFit condition() {
+    public DryLog.Fit condition() {
         int draws = values[0].length;
         double[] chi = new double[draws];
         double least = Double.POSITIVE_INFINITY;
@@ -195,7 +192,7 @@ public final class DryColumns {
                 for (int i = 0; i < lost.length; i++) {
                     lost[i] = values[at++][k];
                 }
-                chi[k] += DryLogFit.deviation(piece, lost);
+                chi[k] += DryLog.Fit.deviation(piece, lost);
             }
             least = Math.min(least, chi[k]);
         }
@@ -212,12 +209,12 @@ public final class DryColumns {
             shares[k] /= sum;
         }
         double misfit = Math.sqrt(least / (weighings - pieces.size()));
-        DryLogFit unweighted = new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
+        DryLog.Fit unweighted = new DryLog.Fit(interval(TO_GO), misfit, sum * sum / squares);
         if (!unweighted.fits()) {
             return unweighted;
         }
         choose(SystematicResampling.places(shares, draws, 1));
-        return new DryLogFit(interval(TO_GO), misfit, sum * sum / squares);
+        return new DryLog.Fit(interval(TO_GO), misfit, sum * sum / squares);
     }
 
     /** Puts the draws of these places in the place of the present ones. */
@@ -276,7 +273,7 @@ public final class DryColumns {
     }
 
     /** Share of the draws that swell so much or more. */
-    double swells(Swelling least) {
+    double swells(DryingCourse.Swelling least) {
         return shareFrom(SWELLING, least.leastGrowth());
     }
 

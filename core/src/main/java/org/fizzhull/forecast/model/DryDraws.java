@@ -1,7 +1,7 @@
 package org.fizzhull.forecast.model;
 
 import java.util.List;
-import org.fizzhull.drying.Swelling;
+import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.result.DryBand;
 
@@ -92,7 +92,7 @@ public final class DryDraws {
      *
      * @param least class of swelling
      */
-    public double swells(Swelling least) {
+    public double swells(DryingCourse.Swelling least) {
         return columns.swells(least);
     }
 

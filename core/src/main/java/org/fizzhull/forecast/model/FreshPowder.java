@@ -5,7 +5,6 @@ import org.fizzhull.forecast.maker.MakingPriors;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.Weighed;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.piece.Piece;
@@ -29,7 +28,7 @@ public record FreshPowder(Blend blend, double mass) {
      */
     public static FreshPowder of(Question question, Factors asked, Piece piece) {
         Making making = question.making();
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             Blend blend = weighed.blend().orElseThrow();
             return new FreshPowder(blend, piece.bodyMass() / MakingPriors.driedPerPowder(blend));
         }

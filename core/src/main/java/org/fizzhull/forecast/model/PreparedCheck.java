@@ -1,14 +1,13 @@
 package org.fizzhull.forecast.model;
 
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.FloatCheck;
-import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /** A {@link FloatCheck} of a question that is prepared to its priors. Immutable, but for one made for a single voyage. */
 public final class PreparedCheck implements FloatCheck {
@@ -42,14 +41,14 @@ public final class PreparedCheck implements FloatCheck {
     }
 
     @Override
-    public Floats floats() {
+    public FloatCheck.Floats floats() {
         return floats(prepared);
     }
 
     @Override
-    public Floats floats(double mass) {
+    public FloatCheck.Floats floats(double mass) {
         Question other = put.weighing(mass);
-        if (other.making() instanceof FilledMould filled) {
+        if (other.making() instanceof Moulded.Filled filled) {
             PieceLimits.checkFill(other.shape(), filled);
         }
         Question judged = TippingBoat.judged(other, priors);
@@ -58,15 +57,15 @@ public final class PreparedCheck implements FloatCheck {
     }
 
     /** By one voyage of the central values; in still water by the balance alone. */
-    private Floats floats(PreparedQuestion asked) {
+    private FloatCheck.Floats floats(PreparedQuestion asked) {
         DropModel drop = new DropModel(asked);
         double spare = drop.at(centre);
         if (asked.question().stillWater()) {
-            return new Floats(drop.mass(), spare > 0, spare > 0, spare);
+            return new FloatCheck.Floats(drop.mass(), spare > 0, spare > 0, spare);
         }
         QuickVoyage voyage = voyage();
         boolean toTheEnd = drop.floatsToTheEnd(voyage);
-        return new Floats(drop.mass(), voyage.outcome() == Outcome.FLOATS_AT_ONCE, toTheEnd, spare);
+        return new FloatCheck.Floats(drop.mass(), voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE, toTheEnd, spare);
     }
 
     @Override

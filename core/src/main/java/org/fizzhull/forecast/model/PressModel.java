@@ -4,10 +4,8 @@ import org.fizzhull.drying.mix.DryingParameters;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.draw.MakingDraw;
 import org.fizzhull.forecast.draw.MixedDraw;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.PressedMould;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MouldDimensions;
@@ -23,8 +21,8 @@ import org.fizzhull.voyage.DropBalance;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One pressed piece per draw: its damp mass as the output, everything else of it in columns. A {@link PressedMould}
- * takes the draw's pressure, a {@link FilledMould} the draw's mass and asks for the pressure behind it. Used by
+ * One pressed piece per draw: its damp mass as the output, everything else of it in columns. A {@link Moulded.Pressed}
+ * takes the draw's pressure, a {@link Moulded.Filled} the draw's mass and asks for the pressure behind it. Used by
  * {@link org.fizzhull.forecast.PressPredictor}. Pressure and wall are those of the mould as it is entered, the mass is
  * that of the mould as it truly is. One instance serves one thread. Equations: docs/physics/packing.md.
  */
@@ -165,12 +163,12 @@ public final class PressModel implements Model {
         MixedDraw.Mix mix = mixed.of(made);
         EarlyReaction early = made.amounts().length == 0 ? reaction : EarlyReaction.standard(mix.blend());
         press = Press.of(mix.blend(), mix.powders(), made.pressing()).in(room, early.scaled(yield, rate));
-        if (making instanceof PressedMould pressed) {
+        if (making instanceof Moulded.Pressed pressed) {
             Pressed drawn = press.pressDraw(pressed.pressure() * made.pressRatio() * made.pressRepeat(), mould);
             mass = ratio * drawn.dampMass();
             return drawn;
         }
-        FilledMould filled = (FilledMould) making;
+        Moulded.Filled filled = (Moulded.Filled) making;
         mass = Math.max(LEAST, filled.dampMass() + draw.massError());
         return press.fillDraw(mass / ratio, mould);
     }

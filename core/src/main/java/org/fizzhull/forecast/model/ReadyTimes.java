@@ -3,7 +3,7 @@ package org.fizzhull.forecast.model;
 import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.sampling.Statistics;
 
 /** When each draw of a batch is dry, s from pressing; some never are. Immutable. */

@@ -4,11 +4,10 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.hydrostatics.BoatLimit;
 import org.fizzhull.piece.Piece;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.DropBalance;
 
@@ -36,7 +35,7 @@ public final class TippingBoat {
     public static Question judged(Question question, Factors factors) {
         Given.all("factors", factors);
         Shape shape = question.shape();
-        if (question.into() != IntoBath.PLACED || shape.hollow().isEmpty()) {
+        if (question.into() != Question.IntoBath.PLACED || shape.hollow().isEmpty()) {
             return question;
         }
         Factors asked = factors.asked(question);
@@ -46,6 +45,8 @@ public final class TippingBoat {
         double density = question.bath().density();
         // one above its limit swamps in each draw by itself
         boolean below = piece.mass() < density * BoatLimit.displaced(shape, density);
-        return below && !BoatLimit.stands(shape, piece.mass(), density) ? question.into(IntoBath.DROPPED) : question;
+        return below && !BoatLimit.stands(shape, piece.mass(), density)
+                ? question.into(Question.IntoBath.DROPPED)
+                : question;
     }
 }

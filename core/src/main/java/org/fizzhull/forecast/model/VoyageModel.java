@@ -7,7 +7,7 @@ import org.fizzhull.forecast.result.CriticalWeights;
 import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.result.Outcome;
+import org.fizzhull.voyage.result.Voyage;
 
 /**
  * The spare at the drop as a function of the uncertain inputs, and beside it what becomes of the piece of each draw.
@@ -156,8 +156,8 @@ public final class VoyageModel implements Model {
             return;
         }
         drop.sail(voyage);
-        columns[AT_ONCE][row] = voyage.outcome() == Outcome.FLOATS_AT_ONCE ? 1 : 0;
-        columns[LATER][row] = voyage.outcome() == Outcome.RISES_LATER ? 1 : 0;
+        columns[AT_ONCE][row] = voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE ? 1 : 0;
+        columns[LATER][row] = voyage.outcome() == Voyage.Outcome.RISES_LATER ? 1 : 0;
         columns[SINKS][row] = voyage.sinksLater() ? 1 : 0;
         columns[GRAZES][row] = voyage.grazes() ? 1 : 0;
         columns[RISE_TIME][row] = voyage.riseTime();

@@ -2,7 +2,7 @@
  * The chain walked for one draw of the uncertain inputs, and what is counted over all draws.
  *
  * <p>Offered to strangers: {@link org.fizzhull.forecast.result.CriticalWeights},
- * {@link org.fizzhull.forecast.result.BatchShare} and {@link org.fizzhull.forecast.result.Probability}; all else serves
+ * {@link org.fizzhull.forecast.result.CriticalWeights.BatchShare} and {@link org.fizzhull.forecast.result.Probability}; all else serves
  * the predictors:
  *
  * <ul>

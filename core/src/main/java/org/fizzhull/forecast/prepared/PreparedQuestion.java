@@ -1,12 +1,11 @@
 package org.fizzhull.forecast.prepared;
 
 import java.util.Optional;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.geometry.RestingAttitude;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
@@ -80,7 +79,7 @@ public record PreparedQuestion(
 
     /** The way into the bath. */
     private static Release release(Question question) {
-        return question.into() == IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
+        return question.into() == Question.IntoBath.PLACED ? Release.PLACED : Release.DROPPED;
     }
 
     /**
@@ -100,7 +99,7 @@ public record PreparedQuestion(
     public double heavier() {
         Shape shape = question.shape();
         double neutral = question.bath().density() * (shape.volume() + shape.insetVolume());
-        return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(question));
+        return Math.min(SINKS_FIRST * neutral, PieceLimits.heaviest(shape, question.stillWater()));
     }
 
     /**

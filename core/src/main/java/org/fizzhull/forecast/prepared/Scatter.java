@@ -5,10 +5,8 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Packing;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.shape.Shape;
@@ -72,7 +70,8 @@ public final class Scatter implements Serializable {
         this.wide = wide;
         this.narrow = narrow;
         this.widest = widest;
-        packing = making instanceof PressedMould pressed ? Optional.of(Packing.of(pressed, shape)) : Optional.empty();
+        packing =
+                making instanceof Moulded.Pressed pressed ? Optional.of(Packing.of(pressed, shape)) : Optional.empty();
     }
 
     /**
@@ -84,7 +83,7 @@ public final class Scatter implements Serializable {
         Making making = prepared.question().making();
         Shape shape = prepared.question().shape();
         double[] none = {0};
-        if (making instanceof PressedMould) {
+        if (making instanceof Moulded.Pressed) {
             return new Scatter(making, shape, prior(prepared, Input.PRESS_REPEAT), none, 0);
         }
         Optional<Prior> hand = prior(prepared, Input.HAND);
@@ -166,22 +165,22 @@ public final class Scatter implements Serializable {
 
     /** {@return the mean that was entered, kg; of a press the weight has none and 0 stands for it} */
     public double entered() {
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             return weighed.mass();
         }
-        return making instanceof FilledMould filled ? filled.dampMass() : 0;
+        return making instanceof Moulded.Filled filled ? filled.dampMass() : 0;
     }
 
     /**
      * {@return whether it is one piece on the scale, whose reading is off by what each draw says, and not a batch}
      */
     public boolean single() {
-        return making instanceof Weighed weighed && weighed.hand().isEmpty();
+        return making instanceof Making.Weighed weighed && weighed.hand().isEmpty();
     }
 
     /** {@return whether a person chooses the entered weight, as of a fill or a weighed piece} */
     public boolean chosen() {
-        return !(making instanceof PressedMould);
+        return !(making instanceof Moulded.Pressed);
     }
 
     /**
@@ -206,11 +205,11 @@ public final class Scatter implements Serializable {
      * @param inset part of it that does not fizz, kg
      */
     public double mean(Draw draw, double mass, double inset) {
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             double fill = filled.dampMass();
             return inset + (mass - inset) * (fill + draw.batchMassError()) / (fill + draw.massError());
         }
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             return weighed.mass() + draw.batchMassError();
         }
         return inset + (mass - inset) * Math.exp(-slope(draw) * Math.log(draw.pressRepeat()));
@@ -224,10 +223,10 @@ public final class Scatter implements Serializable {
      * @param inset part of it that does not fizz, kg
      */
     public double gain(Draw draw, double mass, double inset) {
-        if (making instanceof FilledMould filled) {
+        if (making instanceof Moulded.Filled filled) {
             return (mass - inset) / (filled.dampMass() + draw.massError());
         }
-        return making instanceof Weighed ? 1 : slope(draw) * (mass - inset);
+        return making instanceof Making.Weighed ? 1 : slope(draw) * (mass - inset);
     }
 
     /**

@@ -1,6 +1,6 @@
 package org.fizzhull.forecast.prior;
 
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * How the size of the mould is known; one standard deviation of each way is assumed.

@@ -6,8 +6,8 @@ import static org.fizzhull.uncertainty.Priors.uniform;
 import java.io.Serializable;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.evidence.Source.Seen;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * The scale on which pieces and fills are weighed, by its step: the smallest difference it shows. One reading is off by

@@ -3,7 +3,7 @@ package org.fizzhull.forecast.question;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.forecast.maker.MakingPriors;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Factor;
 
 /**
@@ -37,7 +37,7 @@ final class AskedRows {
             stage.add(row);
         }
         if (!question.stillWater()) {
-            asked.addAll(ofTable(table, own, question.making() instanceof Weighed));
+            asked.addAll(ofTable(table, own, question.making() instanceof Making.Weighed));
         }
         asked.addAll(many);
         asked.addAll(drying);

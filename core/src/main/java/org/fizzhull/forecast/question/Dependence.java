@@ -7,7 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.sampling.WholeDraws;
 

@@ -3,14 +3,14 @@ package org.fizzhull.forecast.question;
 import java.io.Serializable;
 import java.util.Objects;
 import java.util.Optional;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Units;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.Prior;
 
@@ -21,7 +21,7 @@ import org.fizzhull.uncertainty.Prior;
  * <pre>{@code
  * Question bought = Question.weighed(ball, Units.grams(138)).in(Bath.at(Units.celsius(38))).measured(Measured.NOMINAL);
  * Question batch = Question.weighed(ball, Units.grams(138)).spread(Priors.normal(0, Units.grams(2)));
- * Question made = Question.of(ball, new FilledMould(blend, Units.grams(140), Optional.empty(), plan));
+ * Question made = Question.of(ball, new Moulded.Filled(blend, Units.grams(140), Optional.empty(), plan));
  * Question plain = Question.still(ball, Units.grams(138)); // hydrostatics alone
  * }</pre>
  *
@@ -72,7 +72,7 @@ public record Question(
         Objects.requireNonNull(into, "into");
         Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(scale, "scale");
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             PieceLimits.check(shape, weighed.mass(), stillWater);
             scale.check(weighed.mass() - shape.insetMass());
             if (weighed.hand().isPresent()) {
@@ -89,7 +89,7 @@ public record Question(
      * @param mass mass on the scale, kg
      */
     public static Question weighed(Shape shape, double mass) {
-        return of(shape, Weighed.of(mass));
+        return of(shape, Making.Weighed.of(mass));
     }
 
     /**
@@ -99,7 +99,7 @@ public record Question(
      * @param mass mass on the scale, kg
      */
     public static Question still(Shape shape, double mass) {
-        return of(shape, Weighed.of(mass), true);
+        return of(shape, Making.Weighed.of(mass), true);
     }
 
     /**
@@ -120,10 +120,10 @@ public record Question(
 
     /** What was put on the scale, kg; NaN for a piece pressed by pressure. */
     private static double weight(Making making) {
-        if (making instanceof Weighed weighed) {
+        if (making instanceof Making.Weighed weighed) {
             return weighed.mass();
         }
-        return making instanceof FilledMould filled ? filled.dampMass() : Double.NaN;
+        return making instanceof Moulded.Filled filled ? filled.dampMass() : Double.NaN;
     }
 
     /**
@@ -161,10 +161,11 @@ public record Question(
      */
     public Question spread(Prior aroundZero) {
         Given.all("aroundZero", aroundZero);
-        if (!(making instanceof Weighed weighed)) {
+        if (!(making instanceof Making.Weighed weighed)) {
             throw new IllegalArgumentException("the spread of a made piece belongs to its making");
         }
-        Weighed batch = new Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
+        Making.Weighed batch =
+                new Making.Weighed(weighed.mass(), Optional.of(aroundZero), weighed.blend(), weighed.dried());
         return new Question(shape, batch, bath, into, stillWater, measured, scale);
     }
 
@@ -193,5 +194,28 @@ public record Question(
      */
     public Question weighing(double kilograms) {
         return new Question(shape, making.weighing(kilograms), bath, into, stillWater, measured, scale);
+    }
+
+    /**
+     * How a piece goes into the bath, as it is asked; {@link org.fizzhull.voyage.Release} is what a voyage makes of it. It
+     * matters for hollow shapes alone.
+     */
+    public enum IntoBath {
+        /** Set down gently, open side up: a hollow stays dry while its rim is above the water. */
+        PLACED("placed"),
+        /** Let go: a hollow floods. */
+        DROPPED("dropped");
+
+        /** Word of the option and key in results, stable. */
+        private final String word;
+
+        IntoBath(String word) {
+            this.word = word;
+        }
+
+        /** {@return the word of the option} */
+        public String word() {
+            return word;
+        }
     }
 }

@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.result;
 
 import java.io.Serializable;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
 
@@ -136,4 +137,84 @@ public interface CriticalWeights extends Serializable {
      * @throws IllegalArgumentException for a chance that is not between 0 and 1
      */
     OptionalDouble single(double chance);
+
+    /**
+     * What to aim for where each piece of a batch comes out a little different, read off the critical weights. Weights are
+     * as they are entered, kg: of a fill the damp weight that goes into the mould, else the weight of the piece on the
+     * scale.
+     *
+     * <p>Told for a batch whose fill scatters; a single piece has nothing to aim for. The second number is larger than the
+     * first, the more the hand spreads. Immutable.
+     *
+     * @param aimFor heaviest mean at which a piece taken at random floats to the end nine times of ten, never above the
+     *     second
+     * @param neverAbove heaviest weight of a single piece that floats to the end nine times of ten
+     */
+    record BatchAim(double aimFor, double neverAbove) implements Serializable {
+        /** Chance that is aimed for. */
+        private static final double NINE_OF_TEN = 0.9;
+
+        /**
+         * {@return the target weight; empty where no weight, or every weight, of a pressed piece reaches nine of ten, and
+         * where floating is not monotone in the weight in a tenth of the draws or more: there a limit from above says
+         * nothing}
+         *
+         * @param critical critical weights of the draws
+         */
+        public static Optional<BatchAim> of(CriticalWeights critical) {
+            OptionalDouble aim = critical.aim(NINE_OF_TEN);
+            OptionalDouble most = critical.single(NINE_OF_TEN);
+            boolean ends =
+                    critical.share(CriticalWeights.Met.BELOW_RANGE) + critical.share(CriticalWeights.Met.NOT_MONOTONE)
+                                    > 1 - NINE_OF_TEN
+                            || critical.share(CriticalWeights.Met.ABOVE_RANGE) > NINE_OF_TEN;
+            return aim.isPresent() && most.isPresent() && !ends
+                    ? Optional.of(new BatchAim(Math.min(aim.getAsDouble(), most.getAsDouble()), most.getAsDouble()))
+                    : Optional.empty();
+        }
+
+        /**
+         * {@return whether floating is not monotone in the weight in a tenth of the draws or more}
+         *
+         * @param critical critical weights of the draws
+         */
+        public static boolean bent(CriticalWeights critical) {
+            return critical.share(CriticalWeights.Met.NOT_MONOTONE) >= 1 - NINE_OF_TEN;
+        }
+    }
+
+    /**
+     * What share of the pieces of one batch floats to the end. What differs from piece to piece (hand, reading of the
+     * scale, one press against the next) makes it a share; what is the same for the whole batch but not known makes it
+     * uncertain.
+     *
+     * <p>Worked out by {@link CriticalWeights#batch}: in each draw of what is common to the batch the share of its pieces
+     * that weigh less than the critical weight. What is unknown for the whole batch is never told as a share of its pieces.
+     * Kinds of inputs: {@link org.fizzhull.forecast.prior.Input.Kind}; docs/physics/uncertainty.md, 6. Immutable.
+     *
+     * @param share median and 95 % interval over what is not known of the batch, 0 to 1
+     * @param mean of the share: the chance that one piece taken at random floats to the end
+     * @param nineOfTen chance that at least 9 of 10 pieces of the batch do
+     * @param oneOfTen chance that at most 1 of 10 does
+     */
+    record BatchShare(Interval share, double mean, double nineOfTen, double oneOfTen) implements Serializable {
+        /** Chance of a whole or no batch above which everything between is left unsaid. */
+        private static final double MOSTLY = 0.66;
+
+        /** A share that counts as the whole batch. */
+        public static final double NEARLY_ALL = 0.9;
+
+        /** A share that counts as none of it. */
+        public static final double NEARLY_NONE = 0.1;
+
+        /** {@return whether the batch mostly floats or sinks as a whole} */
+        public boolean together() {
+            return nineOfTen + oneOfTen > MOSTLY;
+        }
+
+        /** {@return whether nearly all may float as well as nearly none: the interval reaches over both} */
+        public boolean undecided() {
+            return share.low() < NEARLY_NONE && share.high() > NEARLY_ALL;
+        }
+    }
 }

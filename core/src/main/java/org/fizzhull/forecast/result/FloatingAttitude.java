@@ -3,7 +3,7 @@ package org.fizzhull.forecast.result;
 import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.quantity.SerialForm;
+import org.fizzhull.quantity.check.SerialForm;
 
 /**
  * A way the piece floats as it is, without fizz: an attitude in which its weight and what it displaces are in balance

@@ -3,7 +3,9 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +27,7 @@ public final class MeshReader {
      *     then the file must name its own, as 3MF does and STL does not
      * @throws Refusal for a file that holds no body
      */
-    public static MeshReading read(ByteBuffer file, String fileName, @Nullable Unit unit) {
+    public static Reading read(ByteBuffer file, String fileName, @Nullable Unit unit) {
         ByteBuffer bytes = file.slice();
         if (FileKind.of(bytes) == FileKind.ZIP) {
             return packed(ThreeMfReader.read(bytes, fileName), fileName, unit);
@@ -42,7 +44,7 @@ public final class MeshReader {
         return StlReader.read(file, fileName, unit.toSi(1));
     }
 
-    private static MeshReading packed(ThreeMfModel model, String fileName, @Nullable Unit asked) {
+    private static Reading packed(ThreeMfModel model, String fileName, @Nullable Unit asked) {
         List<Notice> notices = new ArrayList<>(model.notices());
         Unit own = model.unit();
         if (asked != null && asked != own) {
@@ -60,7 +62,44 @@ public final class MeshReader {
                     0);
         }
         double metresPerUnit = (asked == null ? own : asked).toSi(1);
-        MeshReading reading = StlReader.finish(model.weld(), false, fileName, metresPerUnit, notices, "");
+        Reading reading = StlReader.finish(model.weld(), false, fileName, metresPerUnit, notices, "");
         return reading.in(own);
+    }
+
+    /**
+     * What the file of a mesh held, once it was found to be, or mended to be, a closed body.
+     *
+     * @param mesh the closed mesh, m, in the axes of the file
+     * @param bodies closed surfaces that the mesh is made of, 1 for a plain body
+     * @param ascii true for an ASCII STL, false for any other
+     * @param ownUnit unit of length that the file names; empty for STL, which names none
+     * @param facetsRead facets in the file, those left out included
+     * @param notices what was mended, left out or looks unlikely
+     */
+    public record Reading(
+            TriangleMesh mesh,
+            int bodies,
+            boolean ascii,
+            Optional<Unit> ownUnit,
+            int facetsRead,
+            List<Notice> notices) {
+        /**
+         * Copies the lists.
+         *
+         * @param mesh the closed mesh, m, in the axes of the file
+         * @param bodies closed surfaces that the mesh is made of, 1 for a plain body
+         * @param ascii true for an ASCII STL, false for any other
+         * @param ownUnit unit of length that the file names; empty for STL, which names none
+         * @param facetsRead facets in the file, those left out included
+         * @param notices what was mended, left out or looks unlikely
+         */
+        public Reading {
+            notices = List.copyOf(notices);
+        }
+
+        /** The same from a file that names its unit. */
+        Reading in(Unit own) {
+            return new Reading(mesh, bodies, ascii, Optional.of(own), facetsRead, notices);
+        }
     }
 }

@@ -33,7 +33,7 @@ public final class StlReader {
      * @param fileName name used in messages
      * @param metresPerUnit length of one unit of the file, m: 0.001 for millimetres
      */
-    public static MeshReading read(ByteBuffer file, String fileName, double metresPerUnit) {
+    public static MeshReader.Reading read(ByteBuffer file, String fileName, double metresPerUnit) {
         if (!(metresPerUnit > 0 && metresPerUnit < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("a unit of " + metresPerUnit + " m is none");
         }
@@ -125,7 +125,7 @@ public final class StlReader {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
-    static MeshReading finish(
+    static MeshReader.Reading finish(
             VertexWeld weld, boolean ascii, String fileName, double metresPerUnit, List<Notice> notices, String doubt) {
         if (weld.collapsed() > 0) {
             notices.add(new Notice(
@@ -133,9 +133,10 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.read()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck body = MeshCheck.of(weld.welded().coordinates(metresPerUnit), weld.welded().corners(), fileName, doubt, notices);
+        MeshCheck body = MeshCheck.of(
+                weld.welded().coordinates(metresPerUnit), weld.welded().corners(), fileName, doubt, notices);
         SizeHints.add(body, metresPerUnit, notices);
-        return new MeshReading(body.mesh(), body.surfaces(), ascii, Optional.empty(), weld.read(), notices);
+        return new MeshReader.Reading(body.mesh(), body.surfaces(), ascii, Optional.empty(), weld.read(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */

@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /** Writes a mesh as STL bytes, coordinates rounded to float32. */
 public final class StlWriter {

@@ -3,8 +3,8 @@ package org.fizzhull.pressing.powder;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.evidence.published.PhysicalConstants;
-import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.Liquid;
 
@@ -66,14 +66,14 @@ record DampFeel(
      * @param mould its height, volume and surface
      * @param notices takes what a maker should know of it
      */
-    Feel feel(
+    Pressed.Feel feel(
             double mean, double phi, double saturation, double strength, MouldDimensions mould, List<Notice> notices) {
         if (saturation > parameters.pendularLimit()) {
-            return Feel.TOO_WET;
+            return Pressed.Feel.TOO_WET;
         }
         if (reaction.promptShare(liquid.water(), blend.moles().gas()) > EarlyReaction.FOAMS) {
             notices.add(new Notice("foams", "So much water sets the fizz off in the bowl: the mix foams up."));
-            return Feel.TOO_WET;
+            return Pressed.Feel.TOO_WET;
         }
         // free water, kg per m3 of piece, and the time that the room takes to remove it
         double water = liquid.water() * phi * powders.trueDensity();
@@ -81,10 +81,10 @@ record DampFeel(
         if (!(reaction.reactionNumber(time) < 1)) {
             notices.add(
                     new Notice("reacts-before-dry", "In this air the mix makes water faster than the piece can dry."));
-            return Feel.TOO_WET;
+            return Pressed.Feel.TOO_WET;
         }
         double unconfined = WetStrength.unconfined(strength, parameters.lateralRatio());
-        return mean > 0 && unconfined >= selfWeight(phi, mould) ? Feel.HOLDS : Feel.CRUMBLES;
+        return mean > 0 && unconfined >= selfWeight(phi, mould) ? Pressed.Feel.HOLDS : Pressed.Feel.CRUMBLES;
     }
 
     /**

@@ -1,6 +1,6 @@
 package org.fizzhull.pressing.powder;
 
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 
 /**
  * One draw of the errors of ingredient densities, in standard deviations of each ingredient's own spread. Half of the

@@ -1,7 +1,6 @@
 package org.fizzhull.pressing.powder;
 
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.EarlyRates;
 
 /**
  * Fizz lost while the mix waits in the bowl (docs/physics/drying.md, 7): a prompt step on all the water, then a slow

@@ -1,12 +1,11 @@
 package org.fizzhull.pressing.powder;
 
 import java.util.Arrays;
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.pressing.Pressed;
 
 /**
- * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link LiquidWindow}
+ * Collects, draw by draw, how pieces feel with more and less of the recipe's liquid, and reads the {@link Pressed.LiquidWindow}
  * off the shares. The amounts rise by a constant factor from 0.2 % of the powder to twice its mass; the recipe's own
  * amount is one of them, so that the window holds it exactly where the recipe itself is judged to hold. Between two
  * amounts the edge is interpolated: within 2 % of the edge of the true shares for shares that are straight there.
@@ -68,7 +67,7 @@ public final class LiquidScan {
      * @param mould mould that is filled
      * @param found how the piece of the recipe itself feels in this draw
      */
-    public void write(int row, Press press, double topPressure, MouldDimensions mould, Feel found) {
+    public void write(int row, Press press, double topPressure, MouldDimensions mould, Pressed.Feel found) {
         // a range of the liquid in the recipe: its draw stands for the recipe's own amount
         double drawn = press.blend().liquid().ratio();
         double scale = ratios[own] > 0 ? drawn / ratios[own] : 1;
@@ -76,7 +75,7 @@ public final class LiquidScan {
         for (int i = 0; i < amounts.length; i++) {
             amounts[i] = ratios[i] * scale;
         }
-        Feel[] each = new Feel[amounts.length];
+        Pressed.Feel[] each = new Pressed.Feel[amounts.length];
         press.feels(amounts, topPressure, mould, each);
         each[own] = found;
         for (int i = 0; i < each.length; i++) {
@@ -85,7 +84,7 @@ public final class LiquidScan {
     }
 
     /** The feel as it is stored in a row. */
-    private static byte code(Feel feel) {
+    private static byte code(Pressed.Feel feel) {
         return switch (feel) {
             case CRUMBLES -> -1;
             case HOLDS -> 0;
@@ -94,7 +93,7 @@ public final class LiquidScan {
     }
 
     /** {@return the window of all draws, once every row is written} */
-    public LiquidWindow window() {
+    public Pressed.LiquidWindow window() {
         int n = ratios.length;
         // share of the draws that hold, and its lead over the larger of the two other shares
         double[] holds = new double[n];
@@ -114,7 +113,7 @@ public final class LiquidScan {
         int best = best(holds);
         int inside = lead[own] >= 0 ? own : best;
         if (lead[inside] < 0) {
-            return new LiquidWindow(ratios[inside], ratios[inside], ratios[inside], holds[inside]);
+            return new Pressed.LiquidWindow(ratios[inside], ratios[inside], ratios[inside], holds[inside]);
         }
         int first = inside;
         while (first > 0 && lead[first - 1] >= 0) {
@@ -126,7 +125,7 @@ public final class LiquidScan {
         }
         double low = first == 0 ? 0 : crossing(first, first - 1, lead);
         double high = last == n - 1 ? ratios[last] : crossing(last, last + 1, lead);
-        return new LiquidWindow(low, high, ratios[best], holds[best]);
+        return new Pressed.LiquidWindow(low, high, ratios[best], holds[best]);
     }
 
     /** Middle of the amounts at which most hold. */

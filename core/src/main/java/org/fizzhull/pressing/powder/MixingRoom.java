@@ -1,7 +1,5 @@
 package org.fizzhull.pressing.powder;
 
-import org.fizzhull.recipe.EarlyRates;
-
 /**
  * The air the piece will dry in, as far as pressing asks: whether the reaction makes water faster than the air removes it
  * ({@link DampFeel}). The full course of drying is in {@code drying}; here a closed form of the receding front is enough.

@@ -3,12 +3,11 @@ package org.fizzhull.pressing.powder;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Decimals;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Blend;
 
 /**
@@ -181,19 +180,19 @@ public final class Press {
      * @param mould mould that is filled
      * @param feels takes the feel of each amount, as long as {@code ratios}
      */
-    public void feels(double[] ratios, double topPressure, MouldDimensions mould, Feel[] feels) {
+    public void feels(double[] ratios, double topPressure, MouldDimensions mould, Pressed.Feel[] feels) {
         double top = Math.min(topPressure, DampPacking.MOST_PRESSURE);
         double mean = top * meanOverTop(mould);
         double dry = packing.dry(mean);
         boolean wet = false;
         for (int i = 0; i < ratios.length; i++) {
-            feels[i] = wet ? Feel.TOO_WET : withLiquid(ratios[i]).feel(dry, mean, mould);
-            wet = feels[i] == Feel.TOO_WET;
+            feels[i] = wet ? Pressed.Feel.TOO_WET : withLiquid(ratios[i]).feel(dry, mean, mould);
+            wet = feels[i] == Pressed.Feel.TOO_WET;
         }
     }
 
     /** The feel from phi of the dry damp.powders(), {@link DampPacking#dry}, at a mean pressure, Pa. */
-    private Feel feel(double dry, double mean, MouldDimensions mould) {
+    private Pressed.Feel feel(double dry, double mean, MouldDimensions mould) {
         double phi = Math.min(packing.cap(), packing.damp(dry, mean));
         double saturation = packing.saturation(phi);
         return damp.feel(mean, phi, saturation, damp.strength(phi, saturation), mould, new ArrayList<>(0));
@@ -350,7 +349,7 @@ public final class Press {
             double top, double mean, double phi, MouldDimensions mould, List<Notice> notices, double modelSpread) {
         double saturation = packing.saturation(phi);
         double strength = damp.strength(phi, saturation);
-        Feel feel = damp.feel(mean, phi, saturation, strength, mould, notices);
+        Pressed.Feel feel = damp.feel(mean, phi, saturation, strength, mould, notices);
         return new Pressed(
                 top,
                 mean,

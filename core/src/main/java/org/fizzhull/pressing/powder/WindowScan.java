@@ -1,12 +1,11 @@
 package org.fizzhull.pressing.powder;
 
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.pressing.Pressed;
+import org.fizzhull.quantity.check.Given;
 
 /**
- * The {@link LiquidWindow} of one mix, without draws: scanned in steps of 0.5 % of the powder, both ends then bisected to
+ * The {@link Pressed.LiquidWindow} of one mix, without draws: scanned in steps of 0.5 % of the powder, both ends then bisected to
  * 1e-6. Cost: some 150 presses. Stateless.
  */
 public final class WindowScan {
@@ -24,20 +23,20 @@ public final class WindowScan {
      * @param topPressure pressure at the top of the mould, Pa, 0 to 2 MPa
      * @param mould mould that is filled
      */
-    public static LiquidWindow of(Press press, double topPressure, MouldDimensions mould) {
+    public static Pressed.LiquidWindow of(Press press, double topPressure, MouldDimensions mould) {
         Given.all("press, mould", press, mould);
         double low = Double.NaN;
-        Feel before = press.withLiquid(0).press(topPressure, mould).feel();
+        Pressed.Feel before = press.withLiquid(0).press(topPressure, mould).feel();
         for (int i = 1; i <= SCAN; i++) {
             double ratio = MOST * i / SCAN;
-            Feel now = press.withLiquid(ratio).press(topPressure, mould).feel();
-            if (Double.isNaN(low) && now == Feel.HOLDS) {
-                low = edge(press, topPressure, mould, ratio - MOST / SCAN, ratio, Feel.HOLDS);
+            Pressed.Feel now = press.withLiquid(ratio).press(topPressure, mould).feel();
+            if (Double.isNaN(low) && now == Pressed.Feel.HOLDS) {
+                low = edge(press, topPressure, mould, ratio - MOST / SCAN, ratio, Pressed.Feel.HOLDS);
             }
-            if (now == Feel.TOO_WET) {
-                double high = before == Feel.TOO_WET
+            if (now == Pressed.Feel.TOO_WET) {
+                double high = before == Pressed.Feel.TOO_WET
                         ? 0
-                        : edge(press, topPressure, mould, ratio - MOST / SCAN, ratio, Feel.TOO_WET);
+                        : edge(press, topPressure, mould, ratio - MOST / SCAN, ratio, Pressed.Feel.TOO_WET);
                 return certain(Double.isNaN(low) ? high : low, high);
             }
             before = now;
@@ -46,13 +45,13 @@ public final class WindowScan {
     }
 
     /** A window between two amounts, whose middle holds for sure; empty where they are out of order. */
-    private static LiquidWindow certain(double low, double high) {
-        return new LiquidWindow(low, high, 0.5 * (low + high), low < high ? 1 : 0);
+    private static Pressed.LiquidWindow certain(double low, double high) {
+        return new Pressed.LiquidWindow(low, high, 0.5 * (low + high), low < high ? 1 : 0);
     }
 
     /** The amount at which the feel becomes the wanted one, kg/kg, to 1e-6. */
     private static double edge(
-            Press press, double pressure, MouldDimensions mould, double from, double to, Feel wanted) {
+            Press press, double pressure, MouldDimensions mould, double from, double to, Pressed.Feel wanted) {
         double a = from;
         double b = to;
         while (b - a > 1e-6) {

@@ -3,7 +3,6 @@ package org.fizzhull.recipe.change;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.recipe.Liquid;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 
 /**
@@ -20,7 +19,7 @@ import org.fizzhull.recipe.Recipe;
  * @param share of the dried piece, 0 to 1
  * @param limit largest share that the user allows, 0 to 1
  */
-public record LimitedShare(Part part, double share, double limit) {
+public record LimitedShare(Recipe.Part part, double share, double limit) {
     /** Relative difference that is rounding: 1 g in 100 g is 1 %. */
     private static final double ROUNDING = 1e-9;
 
@@ -31,11 +30,11 @@ public record LimitedShare(Part part, double share, double limit) {
      */
     public static List<LimitedShare> of(Recipe recipe) {
         double dried = recipe.dryMass();
-        for (Part part : recipe.wet()) {
+        for (Recipe.Part part : recipe.wet()) {
             dried += Liquid.staying(part);
         }
         List<LimitedShare> limited = new ArrayList<>();
-        for (Part part : recipe.parts()) {
+        for (Recipe.Part part : recipe.parts()) {
             Double limit = recipe.limits().get(part.ingredient().name());
             if (limit != null) {
                 limited.add(new LimitedShare(part, part.mass() / dried, limit));

@@ -7,7 +7,6 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
-import org.fizzhull.geometry.Rim;
 import org.fizzhull.mesh.hollow.OpenHollows;
 import org.jspecify.annotations.Nullable;
 
@@ -62,7 +61,7 @@ public final class MeshHollow {
         Hollow hollow = new Hollow(
                 closed,
                 found.rim(),
-                new Rim.Corners(found.crest()),
+                new Hollow.Rim.Corners(found.crest()),
                 found.air(),
                 below.volume,
                 found.wall(hull.tree()));

@@ -3,7 +3,7 @@ package org.fizzhull.shape.body;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
@@ -186,9 +186,9 @@ public final class PolyhedronHull implements Hull {
      * From one solve on a lattice, to about 0.5 %, with a rounded edge on a tray to 1 %; 0.1 to 0.5 s: keep the result.
      */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
-        boolean tray = exposure == Exposure.TRAY;
-        return OptionalDouble.of(PoissonTime.of(mesh, tray, exposure == Exposure.OUTSIDE, deepest));
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure, double deepest) {
+        boolean tray = exposure == DepthProfile.Exposure.TRAY;
+        return OptionalDouble.of(PoissonTime.of(mesh, tray, exposure == DepthProfile.Exposure.OUTSIDE, deepest));
     }
 
     /** In the x z plane through the point. */

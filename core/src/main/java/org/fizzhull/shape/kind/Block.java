@@ -3,7 +3,6 @@ package org.fizzhull.shape.kind;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
@@ -117,7 +116,7 @@ public record Block(double length, double width, double height, double edge) imp
 
     /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile(exposure);
     }
 
@@ -126,7 +125,7 @@ public record Block(double length, double width, double height, double edge) imp
     public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
         Block lying = lying();
         double flat = (lying.length - 2 * edge) * (lying.width - 2 * edge);
-        return rest.keepsUp(flat) ? Optional.of(lying.depthProfile(Exposure.TRAY)) : Optional.empty();
+        return rest.keepsUp(flat) ? Optional.of(lying.depthProfile(DepthProfile.Exposure.TRAY)) : Optional.empty();
     }
 
     /** The same block with its least side upright. */
@@ -139,11 +138,12 @@ public record Block(double length, double width, double height, double edge) imp
 
     /** A sharp block by its series; on a tray it dries as one of twice the height. */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure) {
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
         if (edge != 0) {
             return Shape.super.diffusionTime(exposure);
         }
-        return OptionalDouble.of(DryingSeries.block(length, width, exposure == Exposure.TRAY ? 2 * height : height));
+        return OptionalDouble.of(
+                DryingSeries.block(length, width, exposure == DepthProfile.Exposure.TRAY ? 2 * height : height));
     }
 
     /** On the side across its least size, the first of equal ones in the order height, width, length. */

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.RestingAttitude;
@@ -95,7 +94,7 @@ public record Bowl(double diameter, double wall) implements TurnedShape {
      * Exact. It rests on its round side, so a tray covers nothing; outside is the outer face without rim and hollow.
      */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile(exposure);
     }
 

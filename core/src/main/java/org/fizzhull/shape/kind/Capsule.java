@@ -1,7 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
@@ -91,9 +90,9 @@ public record Capsule(double length, double diameter) implements TurnedShape {
         return body().planArea();
     }
 
-    /** Exact. A capsule has no flat face: every exposure is {@link Exposure#ALL}. */
+    /** Exact. A capsule has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile();
     }
 

@@ -1,7 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
@@ -122,8 +121,8 @@ public record Cone(double diameter, double height, double top) implements Turned
 
     /** Exact: side, top and, where it is open, base move in; the flat top closes to a point on the way. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
-        return new ConeErosion(diameter / 2, top / 2, height, exposure == Exposure.TRAY).profile();
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
+        return new ConeErosion(diameter / 2, top / 2, height, exposure == DepthProfile.Exposure.TRAY).profile();
     }
 
     /** The slanted side; base and top are level faces. */

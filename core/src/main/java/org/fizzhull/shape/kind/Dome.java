@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
@@ -115,8 +114,8 @@ public record Dome(double diameter, double height) implements TurnedShape {
 
     /** Exact: on a tray the cap of radius R - d over the base plane, else the base moves up as well. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
-        return exposure == Exposure.TRAY
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
+        return exposure == DepthProfile.Exposure.TRAY
                 ? ProfileTable.cubic(new OnTray(ballRadius(), height), 0, height)
                 : ProfileTable.cubic(new AllFaces(ballRadius(), height), 0, height / 2);
     }
@@ -126,8 +125,8 @@ public record Dome(double diameter, double height) implements TurnedShape {
      * R^2/15.
      */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure) {
-        return exposure == Exposure.TRAY && height == diameter / 2
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
+        return exposure == DepthProfile.Exposure.TRAY && height == diameter / 2
                 ? OptionalDouble.of(diameter * diameter / 60)
                 : TurnedShape.super.diffusionTime(exposure);
     }

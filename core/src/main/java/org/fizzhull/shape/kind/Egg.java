@@ -1,7 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
@@ -90,9 +89,9 @@ public record Egg(double length, double diameter) implements TurnedShape {
         return Math.PI * diameter * diameter / 4;
     }
 
-    /** Exact at the nodes, between them to 1e-6. An egg has no flat face: every exposure is {@link Exposure#ALL}. */
+    /** Exact at the nodes, between them to 1e-6. An egg has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile();
     }
 

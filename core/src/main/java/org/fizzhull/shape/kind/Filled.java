@@ -6,13 +6,13 @@ import java.util.stream.Stream;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
-import org.fizzhull.quantity.Given;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
+import org.fizzhull.text.NearName;
 
 /**
  * A mould known by the water that fills it: the volume is the mass of water over {@link #WATER_DENSITY}; all else is

@@ -1,7 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Vec3;
@@ -63,9 +62,9 @@ record HalfShell(double outer, double inner) implements Erosion {
     }
 
     /** What is left at each depth, exact; a tray covers nothing of a round side. */
-    DepthProfile profile(Exposure exposure) {
+    DepthProfile profile(DepthProfile.Exposure exposure) {
         double wall = outer - inner;
-        return exposure == Exposure.OUTSIDE
+        return exposure == DepthProfile.Exposure.OUTSIDE
                 ? ProfileTable.cubic(new FromOutside(outer, inner), 0, wall)
                 : ProfileTable.cubic(this, 0, wall / 2);
     }

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -38,7 +37,7 @@ interface OfBody extends Shape {
     }
 
     @Override
-    default DepthProfile depthProfile(Exposure exposure) {
+    default DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().depthProfile(exposure);
     }
 

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 
 /**
  * Sharp-edged prism over an outline: the side and the flats move in on their own,
@@ -18,8 +17,8 @@ import org.fizzhull.geometry.Exposure;
  */
 record PrismErosion(Outline outline, double height, int openFlats) implements Erosion {
     /** What is left at each depth: exact up to the first break of the outline, beyond it to 1e-6 between the nodes. */
-    static DepthProfile profile(Outline outline, double height, Exposure exposure) {
-        int open = exposure == Exposure.TRAY ? 1 : 2;
+    static DepthProfile profile(Outline outline, double height, DepthProfile.Exposure exposure) {
+        int open = exposure == DepthProfile.Exposure.TRAY ? 1 : 2;
         double[] breaks = outline.breaks();
         double deepest = height / open;
         // the breaks of the outline before the flats meet, then that depth

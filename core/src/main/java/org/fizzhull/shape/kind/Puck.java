@@ -3,7 +3,6 @@ package org.fizzhull.shape.kind;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
@@ -107,7 +106,7 @@ public record Puck(double diameter, double height, double edge) implements Turne
 
     /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile(exposure);
     }
 
@@ -116,17 +115,18 @@ public record Puck(double diameter, double height, double edge) implements Turne
     public Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
         double flat = diameter / 2 - edge;
         return height <= diameter && rest.keepsUp(Math.PI * flat * flat)
-                ? Optional.of(depthProfile(Exposure.TRAY))
+                ? Optional.of(depthProfile(DepthProfile.Exposure.TRAY))
                 : Optional.empty();
     }
 
     /** A sharp cylinder by its series; on a tray it dries as one of twice the height. */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure) {
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
         if (edge != 0) {
             return TurnedShape.super.diffusionTime(exposure);
         }
-        return OptionalDouble.of(DryingSeries.cylinder(diameter, exposure == Exposure.TRAY ? 2 * height : height));
+        return OptionalDouble.of(
+                DryingSeries.cylinder(diameter, exposure == DepthProfile.Exposure.TRAY ? 2 * height : height));
     }
 
     /** Two quarter circles and the upright side between them; the flats are level faces. */

@@ -1,7 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
@@ -103,7 +102,7 @@ public record Ring(double diameter, double tube) implements TurnedShape {
 
     /** Exact: the tube thins. It has no flat face: every exposure is {@link Exposure#ALL}. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return ProfileTable.cubic(body(), 0, tube / 2);
     }
 

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.Arrays;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 
 /**
  * A flat-ended upright body with every edge rounded by e: a core outline K, thickened. K is a disc or a rectangle of
@@ -54,8 +53,8 @@ record RoundedPrism(
     }
 
     /** What is left at each depth; the outside of a solid body is every face. */
-    DepthProfile profile(Exposure exposure) {
-        if (exposure == Exposure.TRAY) {
+    DepthProfile profile(DepthProfile.Exposure exposure) {
+        if (exposure == DepthProfile.Exposure.TRAY) {
             return new OnTray(this).profile();
         }
         return ProfileTable.cubic(this, 0, edge, Math.min(inradius(), height / 2));

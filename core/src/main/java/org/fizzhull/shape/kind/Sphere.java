@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
@@ -103,9 +102,9 @@ public record Sphere(double diameter, double seam) implements TurnedShape {
         return body().planArea();
     }
 
-    /** Exact. A ball has no flat face: every exposure is {@link Exposure#ALL}. */
+    /** Exact. A ball has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return body().profile();
     }
 
@@ -116,7 +115,7 @@ public record Sphere(double diameter, double seam) implements TurnedShape {
 
     /** A plain ball in closed form: R^2/15, the mean of (R^2 - r^2)/6. Diffusion along its depth profile is exact. */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure) {
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
         return seam == 0 ? OptionalDouble.of(diameter * diameter / 60) : TurnedShape.super.diffusionTime(exposure);
     }
 

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import java.util.Optional;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
@@ -123,7 +122,7 @@ public record Star(int points, double diameter, double inner, double height) imp
 
     /** Exact up to the first break of the outline, then to 1e-6 between nodes. On a tray the lower flat is shut. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return PrismErosion.profile(outline(), height, exposure);
     }
 

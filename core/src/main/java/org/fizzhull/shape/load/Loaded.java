@@ -8,16 +8,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.jspecify.annotations.Nullable;
 
@@ -183,7 +182,7 @@ public final class Loaded implements Shape {
      */
     public boolean sticksOut() {
         // a ball wider than the thickest part sticks out anywhere
-        double deepest = shape.depthProfile(Exposure.ALL).deepest();
+        double deepest = shape.depthProfile(DepthProfile.Exposure.ALL).deepest();
         for (Held one : held) {
             double radius = Math.cbrt(3 * one.thing().volume() / (4 * Math.PI));
             Optional<Hull> hull = shape.hull();
@@ -274,7 +273,7 @@ public final class Loaded implements Shape {
 
     /** That of the shape until its front reaches the things inside, which are taken to fill the deepest part. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         DepthProfile whole = shape.depthProfile(exposure);
         return hidden == 0 ? whole : whole.without(hidden);
     }
@@ -348,7 +347,7 @@ public final class Loaded implements Shape {
 
     /** That of the shape: an object inside, which lets no water through, is not looked at. */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure) {
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
         return shape.diffusionTime(exposure);
     }
 

@@ -1,7 +1,7 @@
 package org.fizzhull.shape.load;
 
 import java.io.Serializable;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.size.SizeText;
 
 /**

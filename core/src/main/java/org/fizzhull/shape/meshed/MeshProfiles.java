@@ -3,7 +3,6 @@ package org.fizzhull.shape.meshed;
 import java.io.Serializable;
 import java.util.BitSet;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
@@ -98,7 +97,7 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, D
      *
      * @param exposure which faces are open
      */
-    public DepthProfile of(Exposure exposure) {
+    public DepthProfile of(DepthProfile.Exposure exposure) {
         return switch (exposure) {
             case ALL -> all;
             case TRAY -> tray;

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -18,9 +17,9 @@ import org.fizzhull.mesh.measure.ChordError;
 import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.mesh.repair.LikelyUnits;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Given;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.body.MeshHollow;
 import org.fizzhull.shape.body.PolyhedronHull;
@@ -154,14 +153,17 @@ public final class MeshShape implements Shape {
      * @param profiles its depth profile for each exposure, measured before
      * @throws Refusal as {@link #of(String, String, TriangleMesh)}
      */
-    public static MeshShape of(String file, String unit, TriangleMesh mesh, Function<Exposure, DepthProfile> profiles) {
+    public static MeshShape of(
+            String file, String unit, TriangleMesh mesh, Function<DepthProfile.Exposure, DepthProfile> profiles) {
         Given.all("unit, profiles", unit, profiles);
         return of(
                 file,
                 unit,
                 mesh,
                 new MeshProfiles(
-                        profiles.apply(Exposure.ALL), profiles.apply(Exposure.TRAY), profiles.apply(Exposure.OUTSIDE)));
+                        profiles.apply(DepthProfile.Exposure.ALL),
+                        profiles.apply(DepthProfile.Exposure.TRAY),
+                        profiles.apply(DepthProfile.Exposure.OUTSIDE)));
     }
 
     /** The same with profiles as they are kept. */
@@ -345,7 +347,7 @@ public final class MeshShape implements Shape {
 
     /** To 0.5 % in volume and 1 % in area over the first 90 % of the volume, unless the profile says otherwise. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return form.profiles.of(exposure);
     }
 

@@ -2,7 +2,7 @@ package org.fizzhull.shape.revolved;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
@@ -148,8 +148,9 @@ public final class RevolvedHull implements Hull {
 
     /** From one solve in radius and height, to about 0.2 %; 5 to 100 ms: keep the result. */
     @Override
-    public OptionalDouble diffusionTime(Exposure exposure, double deepest) {
-        return OptionalDouble.of(MeridianPoisson.time(Meridian.of(profile), volume, exposure == Exposure.TRAY));
+    public OptionalDouble diffusionTime(DepthProfile.Exposure exposure, double deepest) {
+        return OptionalDouble.of(
+                MeridianPoisson.time(Meridian.of(profile), volume, exposure == DepthProfile.Exposure.TRAY));
     }
 
     /** By a scan of the angle to the axis, to 1e-9 rad. */

@@ -6,7 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.Hull;
@@ -244,7 +243,7 @@ public final class RevolvedShape implements Shape {
 
     /** To 0.1 % of the volume over the first 90 % of it. OUTSIDE is without rim and hollow; ALL where it is no boat. */
     @Override
-    public DepthProfile depthProfile(Exposure exposure) {
+    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return switch (exposure) {
             case ALL -> all;
             case TRAY -> tray;

@@ -1,7 +1,7 @@
 package org.fizzhull.shape.size;
 
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.text.PrintableText;
 
 /**
  * Names of files as they stand in shape text, in double quotes: {@code mesh(file="a thing.stl", unit=mm)}. The quotes

@@ -2,12 +2,12 @@ package org.fizzhull.shape.text;
 
 import java.util.List;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.listing.ShapeKind;
 import org.fizzhull.shape.listing.ShapeParameter;
 import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.text.NearName;
 
 /**
  * The values of a call, asked for by key and converted to SI: what {@link ShapeText} makes a shape from. Keys are

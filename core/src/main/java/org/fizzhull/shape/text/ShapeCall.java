@@ -3,12 +3,12 @@ package org.fizzhull.shape.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.fizzhull.quantity.PrintableText;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.listing.ShapeKind;
 import org.fizzhull.shape.listing.ShapeParameter;
 import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.text.PrintableText;
 
 /**
  * Shape text taken apart:

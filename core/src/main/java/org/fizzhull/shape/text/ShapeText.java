@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.NearName;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.Shape;
@@ -26,6 +25,7 @@ import org.fizzhull.shape.listing.ShapeKinds;
 import org.fizzhull.shape.meshed.MeshShape;
 import org.fizzhull.shape.size.FileName;
 import org.fizzhull.shape.size.SizeCheck;
+import org.fizzhull.text.NearName;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,7 +3,7 @@ package org.fizzhull.uncertainty.sampling;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Workers;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,7 @@
 package org.fizzhull.uncertainty.sampling;
 
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.quantity.Given;
+import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Prior;
 
 /**

@@ -6,14 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.fizzhull.decide.Design;
-import org.fizzhull.drying.place.Openings;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.recipe.IngredientTable;
@@ -42,7 +41,7 @@ class AdviserTest {
                 new Design.Filling.Fill(grams / 1e3, Optional.of(Priors.normal(0, 2e-3))),
                 Optional.empty(),
                 Bath.at(311.15),
-                mould.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED,
+                mould.hollow().isPresent() ? Question.IntoBath.PLACED : Question.IntoBath.DROPPED,
                 false,
                 Measured.CALIPERS,
                 Scale.usual(grams / 1e3));
@@ -51,8 +50,9 @@ class AdviserTest {
     @ParameterizedTest
     @ValueSource(doubles = {145, 152, 165})
     void everyChangeThatReachesTheGoalReachesItWhenAskedAgain(double grams) {
-        Advice advice =
-                Adviser.standard().with(DRAWS).advise(filled("sphere(diameter=65 mm)", grams, CLAY), Goal.nineOfTen());
+        Advice advice = Adviser.standard()
+                .with(DRAWS)
+                .advise(filled("sphere(diameter=65 mm)", grams, CLAY), Adviser.Goal.nineOfTen());
 
         assertThat(advice.best()).isPresent();
         for (Change change : advice.changes()) {
@@ -73,7 +73,7 @@ class AdviserTest {
     void thoseThatReachTheGoalComeFirstAndTheSmallestOfThemFirst() {
         List<Change> changes = Adviser.standard()
                 .with(DRAWS)
-                .advise(filled("sphere(diameter=65 mm)", 155, CLAY), Goal.nineOfTen())
+                .advise(filled("sphere(diameter=65 mm)", 155, CLAY), Adviser.Goal.nineOfTen())
                 .changes();
         for (int i = 1; i < changes.size(); i++) {
             Change one = changes.get(i - 1);
@@ -87,8 +87,9 @@ class AdviserTest {
 
     @Test
     void nothingIsChangedWhereTheGoalIsReached() {
-        Advice advice =
-                Adviser.standard().with(DRAWS).advise(filled("sphere(diameter=65 mm)", 100, CLAY), Goal.nineOfTen());
+        Advice advice = Adviser.standard()
+                .with(DRAWS)
+                .advise(filled("sphere(diameter=65 mm)", 100, CLAY), Adviser.Goal.nineOfTen());
         assertThat(advice.need()).isEqualTo(Advice.Need.NOTHING);
         assertThat(advice.changes()).isEmpty();
     }
@@ -98,7 +99,7 @@ class AdviserTest {
         Advice advice = Adviser.standard()
                 .with(DRAWS)
                 .keeping(Set.of("kaolin", "table salt", "corn starch", "slsa", "cocoa butter", "witch hazel"))
-                .advise(filled("sphere(diameter=65 mm)", 150, CLAY), Goal.nineOfTen());
+                .advise(filled("sphere(diameter=65 mm)", 150, CLAY), Adviser.Goal.nineOfTen());
         for (Change change : advice.changes()) {
             assertThat(change.design().recipe().orElseThrow().dry()).isEqualTo(CLAY.dry());
             assertThat(change.design().recipe().orElseThrow().wet()).isEqualTo(CLAY.wet());
@@ -111,7 +112,7 @@ class AdviserTest {
         double before = lemon.part("lemon fragrance").orElseThrow().mass() / lemon.mass();
         Advice advice = Adviser.standard()
                 .with(DRAWS)
-                .advise(filled("bowl(diameter=90 mm, wall=8 mm)", 115, lemon), Goal.nineOfTen());
+                .advise(filled("bowl(diameter=90 mm, wall=8 mm)", 115, lemon), Adviser.Goal.nineOfTen());
         for (Change change : advice.changes()) {
             Recipe mix = change.design().recipe().orElseThrow();
             assertThat(mix.part("lemon fragrance").orElseThrow().mass() / mix.mass())
@@ -124,9 +125,9 @@ class AdviserTest {
     void aMouldTriedAgainDriesAsBefore() {
         Design rack = filled("sphere(diameter=65 mm)", 140, CLAY)
                 .dried(DryingConditions.open(RoomAir.of(294.15, 0.5), 172_800));
-        var another = new MouldAdjustment(Step.Kind.MOULD_KIND, List.of(ShapeText.read("dome(diameter=80 mm)")));
+        var another = new MouldAdjustment(Change.Step.Kind.MOULD_KIND, List.of(ShapeText.read("dome(diameter=80 mm)")));
 
-        Openings first = openings(another, rack);
+        Standing.Openings first = openings(another, rack);
 
         assertThat(openings(another, rack.filled(new Design.Filling.Fill(0.13, Optional.empty()))))
                 .isSameAs(first);
@@ -136,7 +137,7 @@ class AdviserTest {
         assertThat(openings(another, rack.dried(tray)).standing()).isEqualTo(Standing.TRAY);
     }
 
-    private static Openings openings(Adjustment adjustment, Design design) {
+    private static Standing.Openings openings(Adjustment adjustment, Design design) {
         return adjustment.at(design, 1).orElseThrow().design().openings().orElseThrow();
     }
 }

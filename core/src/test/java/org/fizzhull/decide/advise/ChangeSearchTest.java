@@ -22,7 +22,7 @@ class ChangeSearchTest {
             piece(165).shape(), FloatPredictor.standard(), FloatPredictor.standard(), DRAWS, Workers.CALLER);
 
     /** An adjustment of one level, of which a function says what becomes of a design. */
-    private record Constructed(Step.Kind kind, UnaryOperator<Design> change) implements Adjustment {
+    private record Constructed(Change.Step.Kind kind, UnaryOperator<Design> change) implements Adjustment {
         @Override
         public int levels() {
             return 1;
@@ -35,17 +35,17 @@ class ChangeSearchTest {
 
         @Override
         public Optional<Changed> at(Design design, int level) {
-            Step.Setting setting = new Step.Setting.Amount(0.1, Unit.GRAM);
-            return Optional.of(new Changed(change.apply(design), new Step(kind, "", setting, setting)));
+            Change.Step.Setting setting = new Change.Step.Setting.Amount(0.1, Unit.GRAM);
+            return Optional.of(new Changed(change.apply(design), new Change.Step(kind, "", setting, setting)));
         }
     }
 
     private static Adjustment to(Design changed) {
-        return new Constructed(Step.Kind.WEIGHT, any -> changed);
+        return new Constructed(Change.Step.Kind.WEIGHT, any -> changed);
     }
 
     /** Makes 142 g of the planned design, and of one that was changed already a piece that does not fill its mould. */
-    private static Adjustment apart(Step.Kind kind, Design planned) {
+    private static Adjustment apart(Change.Step.Kind kind, Design planned) {
         return new Constructed(kind, design -> piece(design.equals(planned) ? 142 : 10));
     }
 
@@ -54,7 +54,7 @@ class ChangeSearchTest {
     }
 
     private ChangeSearch search(Design design, double goal) {
-        return new ChangeSearch(appraiser, design, new Goal(goal), appraiser.appraise(design));
+        return new ChangeSearch(appraiser, design, new Adviser.Goal(goal), appraiser.appraise(design));
     }
 
     /** By definition: a goal between the chance from few draws and that from all is reached by the few only. */
@@ -92,7 +92,8 @@ class ChangeSearchTest {
     @Test
     void aPairThatCannotBeMadeIsLeftOut() {
         Design base = piece(165);
-        List<Adjustment> both = List.of(apart(Step.Kind.WEIGHT, base), apart(Step.Kind.DRYING_TIME, base));
+        List<Adjustment> both =
+                List.of(apart(Change.Step.Kind.WEIGHT, base), apart(Change.Step.Kind.DRYING_TIME, base));
         List<Change> changes = search(base, 0.9999).changes(both);
         assertThat(changes)
                 .hasSize(2)

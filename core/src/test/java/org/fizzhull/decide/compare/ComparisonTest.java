@@ -8,15 +8,12 @@ import static org.fizzhull.quantity.Units.celsius;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import org.fizzhull.decide.GenericMoulds;
+import org.fizzhull.decide.MadePiece;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.decide.Special;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
@@ -29,6 +26,7 @@ import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
+import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
 /** Comparisons whose outcome is known from the laws or by hand, and the rule of choice. */
@@ -50,28 +48,29 @@ class ComparisonTest {
                 .build();
     }
 
-    private static Candidate pressed(String shapeText, Recipe recipe) {
+    private static Comparison.Candidate pressed(String shapeText, Recipe recipe) {
         Shape shape = ShapeText.read(shapeText);
         DryingPlan plan =
                 DryingConditions.open(RoomAir.of(celsius(21), 0.5), 2 * 86400.0).plan(shape);
-        return Candidate.of(
-                Question.of(shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, Filling.usual(shape), plan)));
+        return Comparison.Candidate.of(
+                Question.of(shape, new Moulded.Pressed(Blend.of(recipe), 30e3, 1.6, Filling.usual(shape), plan)));
     }
 
-    private static Candidate dense(String shapeText, double density) {
+    private static Comparison.Candidate dense(String shapeText, double density) {
         Shape shape = ShapeText.read(shapeText);
-        Making making = new Weighed(density * shape.volume() + shape.insetMass(), Optional.empty(), Optional.empty());
-        return Candidate.of(Question.of(shape, making));
+        Making making =
+                new Making.Weighed(density * shape.volume() + shape.insetMass(), Optional.empty(), Optional.empty());
+        return Comparison.Candidate.of(Question.of(shape, making));
     }
 
-    private static Comparison compared(SortBy sort, Candidate... candidates) {
-        return FEW.compare(List.of(candidates), List.of(), sort, Progress.SILENT);
+    private static Comparison compared(Comparison.SortBy sort, Comparison.Candidate... candidates) {
+        return FEW.compare(List.of(candidates), List.of(), sort, Workers.Progress.SILENT);
     }
 
     /** Archimedes: of one shape the lighter floats better, in every state of the world. */
     @Test
     void theLighterOfOneShapeIsBest() {
-        Comparison table = compared(SortBy.FLOAT, dense(BALL, 1050), dense(BALL, 900));
+        Comparison table = compared(Comparison.SortBy.FLOAT, dense(BALL, 1050), dense(BALL, 900));
         assertThat(table.verdict()).isEqualTo(Comparison.Verdict.BEST);
         ComparedPiece best = table.best().orElseThrow();
         assertThat(best.candidate().question().making())
@@ -87,16 +86,19 @@ class ComparisonTest {
     /** Common practice, no source: bowls float best; by the law a dry hollow displaces more. */
     @Test
     void aBowlFloatsBetterThanABallOfTheSameMix() {
-        Comparison table = compared(SortBy.FLOAT, pressed(BALL, PLAIN), pressed(BOWL, PLAIN));
+        Comparison table = compared(Comparison.SortBy.FLOAT, pressed(BALL, PLAIN), pressed(BOWL, PLAIN));
         assertThat(table.best().orElseThrow().shape().kind()).isEqualTo("bowl");
-        assertThat(table.rows().get(0).made().special()).contains(Special.BOAT).doesNotContain(Special.TWO_HALVES);
-        assertThat(table.rows().get(1).made().special()).contains(Special.TWO_HALVES);
+        assertThat(table.rows().get(0).made().special())
+                .contains(MadePiece.Special.BOAT)
+                .doesNotContain(MadePiece.Special.TWO_HALVES);
+        assertThat(table.rows().get(1).made().special()).contains(MadePiece.Special.TWO_HALVES);
     }
 
     /** Archimedes, by the call that embedders meet first: of two balls in water that one floats which is lighter than water. */
     @Test
     void oneCallComparesByTheStandardPriors() {
-        Comparison table = Comparison.of(List.of(dense(BALL, 1300), dense(BALL, 800)), List.of(), SortBy.FLOAT);
+        Comparison table =
+                Comparison.of(List.of(dense(BALL, 1300), dense(BALL, 800)), List.of(), Comparison.SortBy.FLOAT);
         assertThat(table.sampling()).isEqualTo(Sampling.standard());
         assertThat(table.best().orElseThrow().floats()).isGreaterThan(0.9);
         assertThat(table.rows().get(1).floats()).isLessThan(0.01);
@@ -104,7 +106,7 @@ class ComparisonTest {
 
     @Test
     void twoOfTheSameAreTooCloseToCall() {
-        Comparison table = compared(SortBy.FLOAT, dense(BALL, 980), dense(BALL, 980));
+        Comparison table = compared(Comparison.SortBy.FLOAT, dense(BALL, 980), dense(BALL, 980));
         assertThat(table.verdict()).isEqualTo(Comparison.Verdict.TOO_CLOSE);
         assertThat(table.best()).isEmpty();
         assertThat(table.level()).hasSize(2);
@@ -115,7 +117,8 @@ class ComparisonTest {
     /** By hand: 200 g at 3 and 100 g at 6 a kilogram are 1.20 for 302 g; 2 % stick to the bowl. */
     @Test
     void batchAndCostAreThoseOfTheRecipe() {
-        ComparedPiece row = compared(SortBy.COST, pressed(BALL, PLAIN)).rows().get(0);
+        ComparedPiece row =
+                compared(Comparison.SortBy.COST, pressed(BALL, PLAIN)).rows().get(0);
         double damp = row.made().dampMass().orElseThrow().median();
         assertThat(row.made().perBatch()).hasValue((int) (0.302 / (1.02 * damp)));
         assertThat(row.made().costEach()).hasValueCloseTo(1.2 * 1.02 * damp / 0.302, within(1e-9));
@@ -123,7 +126,7 @@ class ComparisonTest {
 
     @Test
     void sortedByCostTheCheaperStandsFirst() {
-        Comparison table = compared(SortBy.COST, pressed(BALL, PLAIN), pressed(BALL, recipe("250 g")));
+        Comparison table = compared(Comparison.SortBy.COST, pressed(BALL, PLAIN), pressed(BALL, recipe("250 g")));
         double first = table.rows().get(0).made().costEach().orElseThrow();
         assertThat(first).isLessThan(table.rows().get(1).made().costEach().orElseThrow());
     }
@@ -132,9 +135,10 @@ class ComparisonTest {
     @Test
     void theSmallerDriesSoonerAndTheLargerFizzesLonger() {
         String small = "sphere(diameter=40 mm)";
-        Candidate[] both = {dense(small, 800), dense(BALL, 800)};
-        assertThat(compared(SortBy.FIZZ, both).rows().get(0).shape().text()).isEqualTo(BALL);
-        Comparison dry = compared(SortBy.DRY, pressed(BALL, PLAIN), pressed(small, PLAIN));
+        Comparison.Candidate[] both = {dense(small, 800), dense(BALL, 800)};
+        assertThat(compared(Comparison.SortBy.FIZZ, both).rows().get(0).shape().text())
+                .isEqualTo(BALL);
+        Comparison dry = compared(Comparison.SortBy.DRY, pressed(BALL, PLAIN), pressed(small, PLAIN));
         assertThat(dry.rows().get(0).shape().text()).isEqualTo(small);
         assertThat(dry.rows().get(0).made().ready().orElseThrow().median())
                 .isLessThan(dry.rows().get(1).made().ready().orElseThrow().median());
@@ -142,7 +146,7 @@ class ComparisonTest {
 
     @Test
     void whatSinksIsNotBestBecauseItIsCheap() {
-        Comparison table = compared(SortBy.FIZZ, dense(BALL, 1300), dense(PUCK, 1300));
+        Comparison table = compared(Comparison.SortBy.FIZZ, dense(BALL, 1300), dense(PUCK, 1300));
         assertThat(table.verdict()).isEqualTo(Comparison.Verdict.NONE_FLOATS);
         assertThat(table.best()).isEmpty();
     }
@@ -153,9 +157,9 @@ class ComparisonTest {
         Shape shape = ShapeText.read(BOWL);
         DryingPlan plan = DryingConditions.open(RoomAir.of(celsius(21), 0.98), 2 * 86400.0)
                 .plan(shape);
-        Making making = new PressedMould(Blend.of(PLAIN), 10e3, 1.6, Filling.usual(shape), plan);
-        Candidate damp = Candidate.of(Question.of(shape, making));
-        Comparison table = compared(SortBy.DRY, damp, damp);
+        Making making = new Moulded.Pressed(Blend.of(PLAIN), 10e3, 1.6, Filling.usual(shape), plan);
+        Comparison.Candidate damp = Comparison.Candidate.of(Question.of(shape, making));
+        Comparison table = compared(Comparison.SortBy.DRY, damp, damp);
         assertThat(table.rows().get(0).made().ready()).isEmpty();
         assertThat(table.best()).isEmpty();
         assertThat(table.verdict()).isEqualTo(Comparison.Verdict.NONE_DRIES);
@@ -163,10 +167,11 @@ class ComparisonTest {
 
     @Test
     void nineOfTenFloatAtTheWeightToAimFor() {
-        ComparedPiece row = compared(SortBy.FLOAT, dense(BALL, 1000)).rows().get(0);
+        ComparedPiece row =
+                compared(Comparison.SortBy.FLOAT, dense(BALL, 1000)).rows().get(0);
         double aim = row.bathed().aim().orElseThrow();
         ComparedPiece aimed = compared(
-                        SortBy.FLOAT, dense(BALL, aim / row.shape().volume()))
+                        Comparison.SortBy.FLOAT, dense(BALL, aim / row.shape().volume()))
                 .rows()
                 .get(0);
         // the scale's own reading blurs it a little
@@ -175,39 +180,43 @@ class ComparisonTest {
 
     @Test
     void ofSeveralBathsTheWorstCounts() {
-        Candidate ball = dense(BALL, 985);
-        Comparison table = FEW.compare(List.of(ball), NamedBath.homes(), SortBy.FLOAT, Progress.SILENT);
-        BathedPiece bathed = table.rows().get(0).bathed();
+        Comparison.Candidate ball = dense(BALL, 985);
+        Comparison table = FEW.compare(
+                List.of(ball), Comparison.NamedBath.homes(), Comparison.SortBy.FLOAT, Workers.Progress.SILENT);
+        ComparedPiece.InBath bathed = table.rows().get(0).bathed();
         assertThat(bathed.each()).hasSize(5);
         double least = bathed.each().stream()
-                .mapToDouble(BathedPiece.InNamedBath::floats)
+                .mapToDouble(ComparedPiece.InBath.InNamedBath::floats)
                 .min()
                 .orElseThrow();
         assertThat(table.rows().get(0).floats()).isEqualTo(least);
-        NamedBath worst = bathed.worst().orElseThrow();
+        Comparison.NamedBath worst = bathed.worst().orElseThrow();
         Comparison alone = compared(
-                SortBy.FLOAT, new Candidate(ball.mould(), ball.question().in(worst.bath())));
+                Comparison.SortBy.FLOAT,
+                new Comparison.Candidate(ball.mould(), ball.question().in(worst.bath())));
         assertThat(alone.rows().get(0).floats()).isEqualTo(least);
     }
 
     @Test
     void whatIsNotKnownIsNotSortedBy() {
-        assertThatThrownBy(() -> compared(SortBy.COST, dense(BALL, 900)))
+        assertThatThrownBy(() -> compared(Comparison.SortBy.COST, dense(BALL, 900)))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.field()).isEqualTo("sort"));
-        assertThatThrownBy(() -> compared(SortBy.DRY, dense(BALL, 900))).isInstanceOf(Refusal.class);
+        assertThatThrownBy(() -> compared(Comparison.SortBy.DRY, dense(BALL, 900)))
+                .isInstanceOf(Refusal.class);
     }
 
     @Test
     void itCanBeStopped() {
-        assertThatThrownBy(() -> FEW.compare(List.of(dense(BALL, 900)), List.of(), SortBy.FLOAT, (done, all) -> false))
+        assertThatThrownBy(() -> FEW.compare(
+                        List.of(dense(BALL, 900)), List.of(), Comparison.SortBy.FLOAT, (done, all) -> false))
                 .isInstanceOf(CancellationException.class);
     }
 
     /** The balls by pi d^3 / 6; the count is that of the list of sizes the trade uses. */
     @Test
     void theGenericMouldsAreWhatTheirNamesSay() {
-        List<Mould> moulds = GenericMoulds.all();
+        List<Mould> moulds = Mould.catalogue();
         assertThat(moulds).hasSize(63);
         assertThat(moulds.stream().map(Mould::name).distinct()).hasSize(63);
         int balls = 0;

@@ -12,7 +12,7 @@ import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.change.ExampleRecipes;
@@ -31,7 +31,7 @@ class DiagnoserTest {
             new Design.Filling.Fill(0.138, Optional.of(Priors.normal(0, 2e-3))),
             Optional.empty(),
             Bath.at(311.15),
-            IntoBath.DROPPED,
+            Question.IntoBath.DROPPED,
             false,
             Measured.CALIPERS,
             Scale.usual(0.138));
@@ -124,7 +124,7 @@ class DiagnoserTest {
     /** 150 g on the scale where 138 g were planned is too much mix. */
     @Test
     void aHeavyPieceMeansTooMuchMix() {
-        Seen heavy = Seen.nothing().with(Check.WEIGH_A_PIECE, 0.149);
+        Seen heavy = Seen.nothing().with(Why.Check.WEIGH_A_PIECE, 0.149);
         Why why = DIAGNOSER.diagnose(BALL, Symptom.SANK, heavy);
         assertThat(why.causes().get(0).cause()).isEqualTo(Cause.TOO_MUCH_MIX);
         assertThat(why.causes().get(0).probability()).isGreaterThan(0.9);
@@ -133,7 +133,7 @@ class DiagnoserTest {
     /** A piece 2 mm narrower than the mould is sold for came from a smaller mould. */
     @Test
     void aNarrowPieceMeansASmallerMould() {
-        Seen narrow = Seen.nothing().with(Check.MEASURE_ACROSS, 0.0628).with(Check.WEIGH_A_PIECE, 0.137);
+        Seen narrow = Seen.nothing().with(Why.Check.MEASURE_ACROSS, 0.0628).with(Why.Check.WEIGH_A_PIECE, 0.137);
         assertThat(DIAGNOSER
                         .diagnose(BALL, Symptom.SANK, narrow)
                         .causes()
@@ -146,12 +146,12 @@ class DiagnoserTest {
     @Test
     void theBestCheckIsOneThatWasNotMade() {
         Why before = DIAGNOSER.diagnose(BALL, Symptom.SANK, Seen.nothing());
-        assertThat(before.best().orElseThrow().check()).isEqualTo(Check.WEIGH_A_PIECE);
-        Seen weighed = Seen.nothing().with(Check.WEIGH_A_PIECE, 0.138);
+        assertThat(before.best().orElseThrow().check()).isEqualTo(Why.Check.WEIGH_A_PIECE);
+        Seen weighed = Seen.nothing().with(Why.Check.WEIGH_A_PIECE, 0.138);
         DIAGNOSER
                 .diagnose(BALL, Symptom.SANK, weighed)
                 .best()
-                .ifPresent(best -> assertThat(best.check()).isNotEqualTo(Check.WEIGH_A_PIECE));
+                .ifPresent(best -> assertThat(best.check()).isNotEqualTo(Why.Check.WEIGH_A_PIECE));
     }
 
     private static Why.Chance chance(Why why, Cause cause) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.HullBodies;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.ShapeMeshes;
@@ -35,7 +34,7 @@ class DryingShapeFactorTest {
                     block(length=50 mm, width=50 mm, height=50 mm) | ALL | 1.210
                     block(length=60 mm, width=40 mm, height=30 mm) | ALL | 1.199
                     """)
-    void agreesWithTheReference(String text, Exposure exposure, double expected) {
+    void agreesWithTheReference(String text, DepthProfile.Exposure exposure, double expected) {
         assertThat(factor(ShapeText.read(text), exposure)).isCloseTo(expected, within(0.003 * expected));
     }
 
@@ -46,18 +45,24 @@ class DryingShapeFactorTest {
      */
     @Test
     void ballsAndTrays() {
-        assertThat(factor(Sphere.ofDiameter(0.065), Exposure.ALL)).isCloseTo(1, within(2e-3));
-        assertThat(factor(Dome.ofDiameter(0.08), Exposure.TRAY)).isCloseTo(1, within(2e-3));
-        assertThat(factor(Block.ofSides(0.06, 0.04, 0.03), Exposure.TRAY)).isCloseTo(1.2064, within(0.004));
+        assertThat(factor(Sphere.ofDiameter(0.065), DepthProfile.Exposure.ALL)).isCloseTo(1, within(2e-3));
+        assertThat(factor(Dome.ofDiameter(0.08), DepthProfile.Exposure.TRAY)).isCloseTo(1, within(2e-3));
+        assertThat(factor(Block.ofSides(0.06, 0.04, 0.03), DepthProfile.Exposure.TRAY))
+                .isCloseTo(1.2064, within(0.004));
         // a solid body is wet on its outside everywhere: D^2/60, and the series of the sharp bodies
-        assertThat(Sphere.ofDiameter(0.06).diffusionTime(Exposure.OUTSIDE).orElseThrow())
+        assertThat(Sphere.ofDiameter(0.06)
+                        .diffusionTime(DepthProfile.Exposure.OUTSIDE)
+                        .orElseThrow())
                 .isCloseTo(6e-5, within(1e-18));
         for (Shape sharp :
                 List.of(Block.ofSides(0.06, 0.04, 0.03), ShapeText.read("puck(diameter=65 mm, height=65 mm)"))) {
-            assertThat(sharp.diffusionTime(Exposure.OUTSIDE)).isEqualTo(sharp.diffusionTime(Exposure.ALL));
+            assertThat(sharp.diffusionTime(DepthProfile.Exposure.OUTSIDE))
+                    .isEqualTo(sharp.diffusionTime(DepthProfile.Exposure.ALL));
         }
         Shape belted = Sphere.ofDiameterAndSeam(0.065, 1e-6);
-        assertThat(factor(belted, Exposure.ALL)).as("by the solver").isCloseTo(1, within(2e-3));
+        assertThat(factor(belted, DepthProfile.Exposure.ALL))
+                .as("by the solver")
+                .isCloseTo(1, within(2e-3));
     }
 
     /**
@@ -68,11 +73,14 @@ class DryingShapeFactorTest {
     void thinBodiesDryStraightAcross() {
         Shape meshed =
                 MeshShape.of("hat.stl", "mm", HullBodies.turned(new double[][] {{0, 0}, {0.2, 0}, {0, 1e-3}}, 128));
-        assertThat(meshed.diffusionTime(Exposure.ALL).orElseThrow()).isCloseTo(1e-6 / 40, within(0.02 * 1e-6 / 40));
+        assertThat(meshed.diffusionTime(DepthProfile.Exposure.ALL).orElseThrow())
+                .isCloseTo(1e-6 / 40, within(0.02 * 1e-6 / 40));
         Shape cone = ShapeText.read("cone(diameter=400 mm, height=1 mm)");
-        assertThat(cone.diffusionTime(Exposure.ALL).orElseThrow()).isCloseTo(1e-6 / 40, within(0.01 * 1e-6 / 40));
-        assertThat(cone.diffusionTime(Exposure.TRAY).orElseThrow()).isCloseTo(1e-6 / 10, within(0.01 * 1e-6 / 10));
-        assertThat(factor(cone, Exposure.ALL)).isCloseTo(1.5, within(0.015));
+        assertThat(cone.diffusionTime(DepthProfile.Exposure.ALL).orElseThrow())
+                .isCloseTo(1e-6 / 40, within(0.01 * 1e-6 / 40));
+        assertThat(cone.diffusionTime(DepthProfile.Exposure.TRAY).orElseThrow())
+                .isCloseTo(1e-6 / 10, within(0.01 * 1e-6 / 10));
+        assertThat(factor(cone, DepthProfile.Exposure.ALL)).isCloseTo(1.5, within(0.015));
     }
 
     /** ANALYTIC: R^2/8 for a long rod, H^2/12 for a wide plate. */
@@ -90,11 +98,11 @@ class DryingShapeFactorTest {
      */
     @Test
     void ringsAndSizes() {
-        double thin = factor(new Ring(0.2, 0.02), Exposure.ALL);
-        double thick = factor(new Ring(0.09, 0.04), Exposure.ALL);
+        double thin = factor(new Ring(0.2, 0.02), DepthProfile.Exposure.ALL);
+        double thick = factor(new Ring(0.09, 0.04), DepthProfile.Exposure.ALL);
         assertThat(thin).isCloseTo(1, within(2e-3));
         assertThat(thick).isGreaterThan(1.01);
-        assertThat(factor(new Ring(0.045, 0.02), Exposure.ALL)).isCloseTo(thick, within(1e-6));
+        assertThat(factor(new Ring(0.045, 0.02), DepthProfile.Exposure.ALL)).isCloseTo(thick, within(1e-6));
     }
 
     /** The solver in radius and height against the series: a puck whose edge is all but sharp. */
@@ -102,7 +110,8 @@ class DryingShapeFactorTest {
     void solverAgainstSeries() {
         Puck sharp = Puck.ofDiameterAndHeight(0.07, 0.03);
         Puck blunt = Puck.ofDiameterHeightAndEdge(0.07, 0.03, 2e-5);
-        for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
+        for (DepthProfile.Exposure exposure :
+                new DepthProfile.Exposure[] {DepthProfile.Exposure.ALL, DepthProfile.Exposure.TRAY}) {
             assertThat(factor(blunt, exposure)).isCloseTo(factor(sharp, exposure), within(0.003));
         }
     }
@@ -117,7 +126,7 @@ class DryingShapeFactorTest {
                     egg(length=70 mm, diameter=50 mm)             | ALL
                     ring(diameter=90 mm, tube=40 mm)              | ALL
                     """)
-    void bothSolversAgree(String text, Exposure exposure) {
+    void bothSolversAgree(String text, DepthProfile.Exposure exposure) {
         Shape shape = ShapeText.read(text);
         DepthProfile any = shape.depthProfile(exposure);
         MeshShape mesh = MeshShape.of("a.stl", "mm", ShapeMeshes.of(shape, 64), side -> any);
@@ -128,17 +137,17 @@ class DryingShapeFactorTest {
     @Test
     void timesAlongTheProfile() {
         double r = 0.03;
-        double ball = DryingShapeFactor.profileTime(Sphere.ofDiameter(2 * r).depthProfile(Exposure.ALL));
+        double ball = DryingShapeFactor.profileTime(Sphere.ofDiameter(2 * r).depthProfile(DepthProfile.Exposure.ALL));
         assertThat(ball).isCloseTo(r * r / 15, within(1e-6 * r * r / 15));
     }
 
     @Test
     void unknownFormHasNoFactor() {
-        assertThat(DryingShapeFactor.of(Filled.ofWater(0.1, Filled.Family.FIGURE), Exposure.ALL))
+        assertThat(DryingShapeFactor.of(Filled.ofWater(0.1, Filled.Family.FIGURE), DepthProfile.Exposure.ALL))
                 .isEmpty();
     }
 
-    private static double factor(Shape shape, Exposure exposure) {
+    private static double factor(Shape shape, DepthProfile.Exposure exposure) {
         return DryingShapeFactor.of(shape, exposure).orElseThrow();
     }
 }

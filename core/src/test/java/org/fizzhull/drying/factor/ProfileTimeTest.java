@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.fizzhull.drying.Profiles;
 import org.fizzhull.drying.place.Opening;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
@@ -25,13 +25,15 @@ class ProfileTimeTest {
     /** The factor is the exact time over that of the profile: 1 for a ball, and by their ratio for a sharp block. */
     @Test
     void theFactorIsTheirRatio() {
-        assertThat(DryingShapeFactor.of(Sphere.ofDiameter(0.06), Exposure.ALL).orElseThrow())
+        assertThat(DryingShapeFactor.of(Sphere.ofDiameter(0.06), DepthProfile.Exposure.ALL)
+                        .orElseThrow())
                 .isCloseTo(1, withinPercentage(0.01));
         Block block = Block.ofSides(0.06, 0.04, 0.03);
-        double exact = block.diffusionTime(Exposure.ALL).orElseThrow();
-        double along = DryingShapeFactor.profileTime(block.depthProfile(Exposure.ALL));
+        double exact = block.diffusionTime(DepthProfile.Exposure.ALL).orElseThrow();
+        double along = DryingShapeFactor.profileTime(block.depthProfile(DepthProfile.Exposure.ALL));
         // 1.199 by validation/reference/diffusion.py, to three digits
         assertThat(exact / along).isCloseTo(1.199, withinPercentage(0.1));
-        assertThat(DryingShapeFactor.of(block, Exposure.ALL).orElseThrow()).isCloseTo(1.199, withinPercentage(0.1));
+        assertThat(DryingShapeFactor.of(block, DepthProfile.Exposure.ALL).orElseThrow())
+                .isCloseTo(1.199, withinPercentage(0.1));
     }
 }

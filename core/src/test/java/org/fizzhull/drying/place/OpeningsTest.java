@@ -23,7 +23,7 @@ class OpeningsTest {
     @ParameterizedTest
     @EnumSource
     void allAroundEveryFaceIsOpen(Standing standing) {
-        Openings openings = Openings.of(PUCK, standing);
+        Standing.Openings openings = Standing.Openings.of(PUCK, standing);
         assertThat(openings.standing()).isEqualTo(standing);
         assertThat(openings.around().profile().area(0)).isCloseTo(2 * FLAT + SIDE, within(1e-9 * SIDE));
         assertThat(openings.around().profile().volume(0)).isCloseTo(FLAT * H, within(1e-9 * FLAT * H));
@@ -31,14 +31,14 @@ class OpeningsTest {
 
     @Test
     void onARackItLiesAsOpenAsAllAround() {
-        Openings openings = Openings.of(PUCK, Standing.RACK);
+        Standing.Openings openings = Standing.Openings.of(PUCK, Standing.RACK);
         assertThat(openings.lying()).isEqualTo(openings.around());
     }
 
     @ParameterizedTest
     @EnumSource(names = {"TRAY", "CLOTH"})
     void whatItLiesOnIsClosed(Standing standing) {
-        DepthProfile lying = Openings.of(PUCK, standing).lying().profile();
+        DepthProfile lying = Standing.Openings.of(PUCK, standing).lying().profile();
         assertThat(lying.area(0)).isCloseTo(FLAT + SIDE, within(1e-9 * SIDE));
         // only from above and the side: the last of it is at the middle of the bottom
         assertThat(lying.deepest()).isCloseTo(Math.min(R, H), within(1e-9));
@@ -47,7 +47,7 @@ class OpeningsTest {
     /** A slab that is open on one side: its way out is as long as it is high, and no form makes it longer. */
     @Test
     void inItsMouldOneFaceIsOpen() {
-        Opening lying = Openings.of(PUCK, Standing.MOULD).lying();
+        Opening lying = Standing.Openings.of(PUCK, Standing.MOULD).lying();
         assertThat(lying.profile().area(0)).isCloseTo(FLAT, within(1e-9 * FLAT));
         assertThat(lying.profile().deepest()).isCloseTo(H, within(1e-9));
         assertThat(lying.correction()).isEqualTo(1);
@@ -56,7 +56,7 @@ class OpeningsTest {
     @ParameterizedTest
     @EnumSource
     void aBallIsOpenAllRound(Standing standing) {
-        Openings openings = Openings.of(Sphere.ofDiameter(2 * R), standing);
+        Standing.Openings openings = Standing.Openings.of(Sphere.ofDiameter(2 * R), standing);
         assertThat(openings.lying().profile().area(0)).isCloseTo(4 * FLAT, within(1e-9 * FLAT));
         assertThat(openings.lying()).isEqualTo(openings.around());
     }

@@ -32,7 +32,7 @@ class PlaceLimitsTest {
         "25, 0, 0, NaN, 1"
     })
     void aRoomThatCannotBeIsRefused(double volume, double changes, double taken, double setPoint, int pieces) {
-        assertThatThrownBy(() -> new ClosedRoom(volume, changes, taken, setPoint, pieces))
+        assertThatThrownBy(() -> new DryingPhase.ClosedRoom(volume, changes, taken, setPoint, pieces))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -40,7 +40,7 @@ class PlaceLimitsTest {
     @ParameterizedTest
     @CsvSource({"1e6, 0, 0, 0, 1", "1e6, 1, 1, 1, 2"})
     void theEndsOfARoomAreAllowed(double volume, double changes, double taken, double setPoint, int pieces) {
-        ClosedRoom room = new ClosedRoom(volume, changes, taken, setPoint, pieces);
+        DryingPhase.ClosedRoom room = new DryingPhase.ClosedRoom(volume, changes, taken, setPoint, pieces);
         assertThat(room.setPoint()).isEqualTo(setPoint);
         assertThat(room.pieces()).isEqualTo(pieces);
     }

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** A closed room with many pieces. */
 class RoomTest {
-    private static double ready(ClosedRoom room) {
+    private static double ready(DryingPhase.ClosedRoom room) {
         return Drying.untilReady(
                         Mixes.starch(0.02, 0.1),
                         Mixes.open(0.5, 200).in(room),
@@ -36,7 +36,7 @@ class RoomTest {
                         Mixes.starch(0.02, 0.1), Mixes.open(0.5, 60), DryingParameters.standard(), Resolution.COARSE)
                 .readyAfter()
                 .orElseThrow();
-        assertThat(ready(new ClosedRoom(1e5, 0.01, 0, 0.5, 1))).isCloseTo(given, withinPercentage(0.2));
+        assertThat(ready(new DryingPhase.ClosedRoom(1e5, 0.01, 0, 0.5, 1))).isCloseTo(given, withinPercentage(0.2));
     }
 
     /**
@@ -45,9 +45,9 @@ class RoomTest {
      */
     @Test
     void aCrowdedRoomIsSlowAndADehumidifierHelps() {
-        double one = ready(new ClosedRoom(25, 0.5 / 3600, 0, 0.5, 1));
-        double many = ready(new ClosedRoom(25, 0.5 / 3600, 0, 0.5, 1500));
-        double helped = ready(new ClosedRoom(25, 0.5 / 3600, 2.0 / 86400, 0.45, 1500));
+        double one = ready(new DryingPhase.ClosedRoom(25, 0.5 / 3600, 0, 0.5, 1));
+        double many = ready(new DryingPhase.ClosedRoom(25, 0.5 / 3600, 0, 0.5, 1500));
+        double helped = ready(new DryingPhase.ClosedRoom(25, 0.5 / 3600, 2.0 / 86400, 0.45, 1500));
         assertThat(many).isGreaterThan(1.1 * one);
         assertThat(helped).isLessThan(many);
     }
@@ -57,7 +57,7 @@ class RoomTest {
      */
     @Test
     void theDehumidifierHoldsItsBalance() {
-        var room = new ClosedRoom(25, 0.5 / 3600, 100e-3 / 86400, 0.4, 10);
+        var room = new DryingPhase.ClosedRoom(25, 0.5 / 3600, 100e-3 / 86400, 0.4, 10);
         var phase = Mixes.open(0.6, 2000).in(room);
         double end = Drying.run(Mixes.starch(0, 0.1), List.of(phase), Mixes.inert(), Resolution.COARSE)
                 .last()
@@ -71,10 +71,10 @@ class RoomTest {
     @Test
     void readsARoom() {
         assertThat(RoomText.parse("room", "25 m3, 0.5 changes/h, dehumidifier 300 g/d", 40))
-                .isEqualTo(new ClosedRoom(25, 0.5 / 3600, 0.3 / 86400, 0.5, 40));
+                .isEqualTo(new DryingPhase.ClosedRoom(25, 0.5 / 3600, 0.3 / 86400, 0.5, 40));
         assertThat(RoomText.parse("room", "8000 L", 1).volume()).isCloseTo(8, within(1e-12));
         assertThat(RoomText.parse("room", "25 m3, dehumidifier 0.3 L/day, 1 changes/h", 1))
-                .isEqualTo(new ClosedRoom(25, 1.0 / 3600, 0.3 / 86400, 0.5, 1));
+                .isEqualTo(new DryingPhase.ClosedRoom(25, 1.0 / 3600, 0.3 / 86400, 0.5, 1));
     }
 
     /** By hand: 8 ft cubed is 512 ft3, 2 x 3 x 4 m are 24 m3; a comma behind a unit parts, one between digits does not. */

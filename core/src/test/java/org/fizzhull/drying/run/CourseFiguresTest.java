@@ -6,10 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.Mixes;
-import org.fizzhull.drying.Swelling;
 import org.fizzhull.drying.mix.Alcohol;
 import org.fizzhull.drying.mix.DryingInput;
 import org.fizzhull.drying.mix.DryingParameters;
@@ -67,7 +65,7 @@ class CourseFiguresTest {
         DryingCourse course =
                 course(acid, quick, Mixes.open(0.45, 9), Mixes.open(0.68, 60).stored());
         assertThat(course.acidWater()).isCloseTo(0.03 * course.dryMass(), withinPercentage(1e-9));
-        DryState end = course.last();
+        DryingCourse.State end = course.last();
         assertThat(end.bound()).isCloseTo(0.03 * course.dryMass(), withinPercentage(0.1));
         double settled = course.at(0).water() - course.removable();
         assertThat(course.excess(end)).isCloseTo(end.water() - settled, withinPercentage(1e-6));
@@ -128,22 +126,24 @@ class CourseFiguresTest {
     void swellingOfACourse() {
         DryingParameters prompt = STANDARD.but().promptYield(7).filmRate(0).build();
         DryingInput wet = DryingInput.plain(1100, 0.4, 0.05, SorptionMixture.none(), 4.6);
-        assertThat(course(wet, prompt, Mixes.open(0.5, 1)).swelling()).isEqualTo(Swelling.SLIGHT);
+        assertThat(course(wet, prompt, Mixes.open(0.5, 1)).swelling()).isEqualTo(DryingCourse.Swelling.SLIGHT);
         DryingParameters factor = prompt.but().retainedGas(2).build();
-        assertThat(course(wet, factor, Mixes.open(0.5, 1)).swelling()).isEqualTo(Swelling.PUFFS);
-        assertThat(course(wet, Mixes.inert(), Mixes.open(0.5, 1)).swelling()).isEqualTo(Swelling.NONE);
+        assertThat(course(wet, factor, Mixes.open(0.5, 1)).swelling()).isEqualTo(DryingCourse.Swelling.PUFFS);
+        assertThat(course(wet, Mixes.inert(), Mixes.open(0.5, 1)).swelling()).isEqualTo(DryingCourse.Swelling.NONE);
     }
 
     /** Of the classes: 3 % are seen, 10 % puff; each has its word. */
     @Test
     void classesOfSwelling() {
-        assertThat(Swelling.of(Math.nextDown(0.03))).isEqualTo(Swelling.NONE);
-        assertThat(Swelling.of(0.03)).isEqualTo(Swelling.SLIGHT);
-        assertThat(Swelling.of(Math.nextDown(0.1))).isEqualTo(Swelling.SLIGHT);
-        assertThat(Swelling.of(0.1)).isEqualTo(Swelling.PUFFS);
-        assertThat(Swelling.SLIGHT.leastGrowth()).isEqualTo(0.03);
-        assertThat(List.of(Swelling.values())).extracting(Swelling::word).containsExactly("none", "slight", "puffs");
-        assertThatThrownBy(() -> Swelling.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(DryingCourse.Swelling.of(Math.nextDown(0.03))).isEqualTo(DryingCourse.Swelling.NONE);
+        assertThat(DryingCourse.Swelling.of(0.03)).isEqualTo(DryingCourse.Swelling.SLIGHT);
+        assertThat(DryingCourse.Swelling.of(Math.nextDown(0.1))).isEqualTo(DryingCourse.Swelling.SLIGHT);
+        assertThat(DryingCourse.Swelling.of(0.1)).isEqualTo(DryingCourse.Swelling.PUFFS);
+        assertThat(DryingCourse.Swelling.SLIGHT.leastGrowth()).isEqualTo(0.03);
+        assertThat(List.of(DryingCourse.Swelling.values()))
+                .extracting(DryingCourse.Swelling::word)
+                .containsExactly("none", "slight", "puffs");
+        assertThatThrownBy(() -> DryingCourse.Swelling.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Left where it lay: a piece packed away too soon would be ready when one is that is never packed away. */

@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.question.Question.IntoBath;
 import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;

@@ -14,13 +14,10 @@ import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
-import org.fizzhull.forecast.measured.LoggedPieces;
-import org.fizzhull.forecast.measured.MeasuredPieces;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
@@ -52,8 +49,8 @@ class KnownInputsTest {
     @Test
     void theTableLeftGivesTheForecastOfTheMeasuredQuestion() {
         Forecast itself = PREDICTOR.with(dunked()).forecast(QUESTION);
-        KnownInputs known =
-                KnownInputs.of(new MeasuredPieces(QUESTION, dunked()), Factors.standard(), SAMPLING, Workers.CALLER);
+        KnownInputs known = KnownInputs.of(
+                new Observations.MeasuredPieces(QUESTION, dunked()), Factors.standard(), SAMPLING, Workers.CALLER);
         Forecast elsewhere = PREDICTOR.with(known.factors()).forecast(QUESTION);
         assertThat(chance(elsewhere)).isCloseTo(chance(itself), within(0.02)); // 1,024 whole draws
         assertThat(chance(itself)).isGreaterThan(chance(PREDICTOR.forecast(QUESTION)) + 0.2);
@@ -65,7 +62,10 @@ class KnownInputsTest {
     @Test
     void nothingMeasuredLeavesTheTableAsItIs() {
         KnownInputs known = KnownInputs.of(
-                new MeasuredPieces(QUESTION, Observations.none()), Factors.standard(), SAMPLING, Workers.CALLER);
+                new Observations.MeasuredPieces(QUESTION, Observations.none()),
+                Factors.standard(),
+                SAMPLING,
+                Workers.CALLER);
         assertThat(known.factors()).isEqualTo(Factors.standard());
         assertThat(known.notices()).isEmpty();
     }
@@ -90,8 +90,8 @@ class KnownInputsTest {
             known += limit >= 0.145 ? 1.0 / limits.length : 0;
         }
         Observations seen = Observations.none()
-                .dropped(DroppedPiece.of(BathResult.FLOATED, 0.136))
-                .dropped(DroppedPiece.of(BathResult.SANK, 0.142));
+                .dropped(DroppedPiece.of(DroppedPiece.Result.FLOATED, 0.136))
+                .dropped(DroppedPiece.of(DroppedPiece.Result.SANK, 0.142));
         Forecast forecast = PREDICTOR.with(seen).forecast(QUESTION);
         double chance = forecast.probability().orElseThrow().floatsAtOnce();
         assertThat(chance).isCloseTo(floats / all, within(0.03));
@@ -109,7 +109,7 @@ class KnownInputsTest {
         DryForecast prior = predictor.forecast(BALL, making);
         DryLog log = log(prior);
         DryForecast own = predictor.with(log).forecast(BALL, making);
-        Observations seen = Observations.none().dried(new LoggedPieces(BALL, making, log));
+        Observations seen = Observations.none().dried(new Observations.LoggedPieces(BALL, making, log));
         DryForecast others = predictor.with(seen).forecast(BALL, making);
         Interval expected = own.ready().orElseThrow();
         Interval ready = others.ready().orElseThrow();
@@ -127,11 +127,11 @@ class KnownInputsTest {
     @Test
     void aLogBesideAPieceThatIsNotDriedHereIsRefused() {
         DryForecast prior = DryPredictor.standard().with(new Sampling(1, 128)).forecast(BALL, making(21));
-        Observations seen = Observations.none().dried(new LoggedPieces(BALL, making(21), log(prior)));
+        Observations seen = Observations.none().dried(new Observations.LoggedPieces(BALL, making(21), log(prior)));
         assertThatThrownBy(() -> PREDICTOR.with(seen).forecast(QUESTION))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("conflict"));
-        assertThatThrownBy(() -> new LoggedPieces(BALL, making(21), late()))
+        assertThatThrownBy(() -> new Observations.LoggedPieces(BALL, making(21), late()))
                 .isInstanceOfSatisfying(
                         Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("conflict"));
     }
@@ -151,7 +151,7 @@ class KnownInputsTest {
 
     private static Making making(double celsius) {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
-        return new FilledMould(
+        return new Moulded.Filled(
                 blend,
                 0.146,
                 Optional.empty(),

@@ -10,7 +10,7 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.pressing.powder.DensityScores;
 import org.fizzhull.pressing.powder.PressingParameters;
 import org.fizzhull.quantity.Measures;

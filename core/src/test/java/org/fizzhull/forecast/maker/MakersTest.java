@@ -12,24 +12,23 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.Blend.Moles;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.recipe.Moles;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
@@ -108,7 +107,7 @@ class MakersTest {
      */
     @Test
     void filledMoulds() {
-        FilledMould filled = new FilledMould(MIX, 0.13, Optional.empty(), NONE);
+        Moulded.Filled filled = new Moulded.Filled(MIX, 0.13, Optional.empty(), NONE);
         Packing packing = Packing.of(filled, BALL);
         double solid = 0.13 / 1.03 / (BALL.volume() * MIX.trueDensity());
         assertThat(packing.of(draw(Input.HAND, 0), 1).solidFraction()).isCloseTo(solid, within(1e-9));
@@ -137,7 +136,7 @@ class MakersTest {
     /** A mould that is 10 % larger is filled by the same weight; a pressed one holds 10 % more. */
     @Test
     void theMouldOfADraw() {
-        PressedMould pressed = new PressedMould(MIX, 5e4, 1, MouldDimensions.Filling.usual(BALL), NONE);
+        Moulded.Pressed pressed = new Moulded.Pressed(MIX, 5e4, 1, MouldDimensions.Filling.usual(BALL), NONE);
         Maker press = Maker.of(pressed, BALL);
         double usual = press.make(draw(Input.HAND, 0), 1).mass();
         assertThat(press.make(draw(Input.HAND, 0), 1.1).mass()).isCloseTo(1.1 * usual, within(1e-9));
@@ -145,11 +144,12 @@ class MakersTest {
         double harder = press.make(draw(Input.PRESS, 2), 1).mass();
         assertThat(harder).isGreaterThan(usual);
         assertThat(press.make(draw(Input.PRESS_REPEAT, 2), 1).mass()).isCloseTo(harder, within(1e-12));
-        double pressedTwice = Maker.of(new PressedMould(MIX, 1e5, 1, MouldDimensions.Filling.usual(BALL), NONE), BALL)
+        double pressedTwice = Maker.of(
+                        new Moulded.Pressed(MIX, 1e5, 1, MouldDimensions.Filling.usual(BALL), NONE), BALL)
                 .make(draw(Input.HAND, 0), 1)
                 .mass();
         assertThat(pressedTwice).isCloseTo(harder, within(1e-12));
-        Maker fill = Maker.of(new FilledMould(MIX, 0.13, Optional.empty(), NONE), BALL);
+        Maker fill = Maker.of(new Moulded.Filled(MIX, 0.13, Optional.empty(), NONE), BALL);
         assertThat(fill.make(draw(Input.PROMPT_YIELD, 0), 1.1).mass()).isCloseTo(0.13, within(1e-9));
     }
 
@@ -157,7 +157,7 @@ class MakersTest {
     @Test
     void driedPieces() {
         DryingPlan plan = DryingConditions.open(AIR, 86400).plan(BALL);
-        FilledMould filled = new FilledMould(MIX, 0.13, Optional.empty(), plan);
+        Moulded.Filled filled = new Moulded.Filled(MIX, 0.13, Optional.empty(), plan);
         Piece dried = Maker.of(filled, BALL).make(draw(Input.PROMPT_YIELD, 0), 1);
         double powder = 0.13 / 1.03;
         assertThat(dried.mass()).isLessThan(0.13).isGreaterThan(powder * (1 + 0.02) * 0.98);
@@ -187,7 +187,7 @@ class MakersTest {
                 .containsExactly(Input.TRUE_DENSITY, Input.GAS_CAPACITY, Input.SCALE, Input.SCALE_OFFSET);
         assertThat(inputs(new Weighed(0.13, Optional.of(Priors.normal(0, 0.002)), Optional.of(MIX))))
                 .containsExactly(Input.TRUE_DENSITY, Input.GAS_CAPACITY, Input.SCALE, Input.SCALE_OFFSET, Input.HAND);
-        assertThat(inputs(new FilledMould(MIX, 0.13, Optional.of(Priors.normal(0, 0.002)), NONE)))
+        assertThat(inputs(new Moulded.Filled(MIX, 0.13, Optional.of(Priors.normal(0, 0.002)), NONE)))
                 .containsExactly(
                         Input.GRAIN_SCORE,
                         Input.POWDER_SCORES,
@@ -196,17 +196,17 @@ class MakersTest {
                         Input.HAND,
                         Input.PROMPT_YIELD);
         MouldDimensions.Filling way = MouldDimensions.Filling.usual(BALL);
-        List<Input> exact = inputs(new PressedMould(MIX, 5e4, 1, way, NONE));
+        List<Input> exact = inputs(new Moulded.Pressed(MIX, 5e4, 1, way, NONE));
         assertThat(exact)
                 .contains(Input.LOOSE_SCORE, Input.TAPPED_SCORE, Input.PRESS_SCALE)
                 .doesNotContain(Input.PRESS);
         DryingPlan plan = DryingConditions.open(AIR, 86400).plan(BALL);
-        List<Input> dried = inputs(new PressedMould(MIX, 5e4, 1.1, way, plan));
+        List<Input> dried = inputs(new Moulded.Pressed(MIX, 5e4, 1.1, way, plan));
         assertThat(dried)
                 .contains(Input.PRESS, Input.FILM_RATE, Input.ROOM_HUMIDITY, Input.ACID_HYDRATION)
                 .doesNotContain(Input.HYDRATE_SHARE, Input.RECIPE_SCORES);
         Blend salted = Blend.of(mix().dry("epsom salt", "18 to 22 g").build());
-        FilledMould other = new FilledMould(salted, 0.13, Optional.empty(), plan);
+        Moulded.Filled other = new Moulded.Filled(salted, 0.13, Optional.empty(), plan);
         assertThat(inputs(other)).contains(Input.HYDRATE_SHARE, Input.RECIPE_SCORES);
         // three scores a powder, and one for each of five lines
         assertThat(MakingPriors.of(other, SCALE))
@@ -215,7 +215,8 @@ class MakersTest {
         Blend soda = Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC)
                 .dry("sodium bicarbonate", "200 g")
                 .build());
-        assertThat(inputs(new FilledMould(soda, 0.13, Optional.empty(), plan))).doesNotContain(Input.ACID_HYDRATION);
+        assertThat(inputs(new Moulded.Filled(soda, 0.13, Optional.empty(), plan)))
+                .doesNotContain(Input.ACID_HYDRATION);
         assertThat(prior(new Weighed(0.13, Optional.empty(), Optional.of(soda)), Input.GAS_CAPACITY)
                         .median())
                 .isZero();
@@ -233,9 +234,9 @@ class MakersTest {
     @Test
     void pressingAgain() {
         MouldDimensions.Filling way = MouldDimensions.Filling.usual(BALL);
-        Prior hand = prior(new PressedMould(MIX, 5e4, 1.6, way, NONE), Input.PRESS_REPEAT);
+        Prior hand = prior(new Moulded.Pressed(MIX, 5e4, 1.6, way, NONE), Input.PRESS_REPEAT);
         assertThat(hand.quantile(0.8413447)).isCloseTo(1.15, within(1e-6));
-        PressedMould gauged = new PressedMould(MIX, 5e4, 1.1, way, NONE);
+        Moulded.Pressed gauged = new Moulded.Pressed(MIX, 5e4, 1.1, way, NONE);
         assertThat(prior(gauged, Input.PRESS_REPEAT).quantile(0.8413447)).isCloseTo(1.05, within(1e-6));
         assertThat(prior(gauged, Input.PRESS).quantile(0.8413447)).isCloseTo(1.1, within(1e-6));
         assertThatThrownBy(() -> MakingPriors.pressing(Double.NaN)).isInstanceOf(Refusal.class);

@@ -7,14 +7,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
-import org.fizzhull.drying.place.ClosedRoom;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.drying.place.Openings;
+import org.fizzhull.drying.place.DryingPhase.ClosedRoom;
 import org.fizzhull.drying.place.Standing;
+import org.fizzhull.drying.place.Standing.Openings;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.making.Making.Weighed;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -147,17 +148,17 @@ class MakingValuesTest {
     @Test
     void filledAndPressed() {
         DryingPlan plan = DryingConditions.open(AIR, DAY).plan(BALL);
-        FilledMould filled = new FilledMould(LEMON, 0.13, Optional.of(Priors.normal(0, 0.002)), plan);
+        Moulded.Filled filled = new Moulded.Filled(LEMON, 0.13, Optional.of(Priors.normal(0, 0.002)), plan);
         assertThat(filled.isDried()).isTrue();
         assertThat(filled.mix()).hasValue(LEMON);
-        assertThat(filled.weighing(0.12)).isEqualTo(new FilledMould(LEMON, 0.12, filled.hand(), plan));
+        assertThat(filled.weighing(0.12)).isEqualTo(new Moulded.Filled(LEMON, 0.12, filled.hand(), plan));
         assertThat(filled.filling(BALL)).isEqualTo(MouldDimensions.Filling.usual(BALL));
         assertThat(filled.mould(BALL)).isEqualTo(MouldDimensions.of(BALL, MouldDimensions.Filling.usual(BALL)));
-        assertThat(new FilledMould(LEMON, 0.13, Optional.empty(), DryingPlan.none()).isDried())
+        assertThat(new Moulded.Filled(LEMON, 0.13, Optional.empty(), DryingPlan.none()).isDried())
                 .isFalse();
         assertThat(refusal(() -> filled.weighing(Double.NaN)).field()).isEqualTo("damp mass");
         for (MouldDimensions.Filling way : MouldDimensions.Filling.values()) {
-            PressedMould pressed = new PressedMould(LEMON, 5e4, 1, way, plan);
+            Moulded.Pressed pressed = new Moulded.Pressed(LEMON, 5e4, 1, way, plan);
             assertThat(pressed.filling(BALL)).isEqualTo(way);
             assertThat(pressed.hand()).isEmpty();
             assertThat(pressed.weighing(0.1)).isSameAs(pressed);
@@ -166,10 +167,10 @@ class MakingValuesTest {
         assertThatThrownBy(() -> Moulded.of(Weighed.of(0.13))).isInstanceOf(IllegalArgumentException.class);
         assertThatNullPointerException().isThrownBy(() -> Moulded.of(none())).withMessage("making is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new FilledMould(none(), 0.13, Optional.empty(), plan))
+                .isThrownBy(() -> new Moulded.Filled(none(), 0.13, Optional.empty(), plan))
                 .withMessage("blend is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new PressedMould(LEMON, 5e4, 1, none(), plan))
+                .isThrownBy(() -> new Moulded.Pressed(LEMON, 5e4, 1, none(), plan))
                 .withMessage("filling is null");
     }
 
@@ -177,10 +178,10 @@ class MakingValuesTest {
     @ValueSource(doubles = {0.99, Double.NaN, Double.POSITIVE_INFINITY})
     void spreadOfAPress(double spread) {
         MouldDimensions.Filling way = MouldDimensions.Filling.usual(BALL);
-        assertThat(refusal(() -> new PressedMould(LEMON, 5e4, spread, way, DryingPlan.none()))
+        assertThat(refusal(() -> new Moulded.Pressed(LEMON, 5e4, spread, way, DryingPlan.none()))
                         .field())
                 .isEqualTo("spread of the press");
-        assertThat(refusal(() -> new PressedMould(LEMON, -1, 1, way, DryingPlan.none()))
+        assertThat(refusal(() -> new Moulded.Pressed(LEMON, -1, 1, way, DryingPlan.none()))
                         .code())
                 .isEqualTo("out-of-range");
         assertThatThrownBy(() -> WeighedPiece.byGauge(0.13, 5e4, Math.min(spread, 0.9)))

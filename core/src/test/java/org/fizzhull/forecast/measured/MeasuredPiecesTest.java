@@ -12,8 +12,10 @@ import java.util.OptionalDouble;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
+import org.fizzhull.forecast.measured.Observations.LoggedPieces;
+import org.fizzhull.forecast.measured.Observations.MeasuredPieces;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
@@ -114,7 +116,8 @@ class MeasuredPiecesTest {
         if (!(bad > 0)) {
             assertThat(refusal(() -> HeldPiece.of(0.01, 3).weighing(bad)).read())
                     .isEqualTo(1e3 * bad + " g before");
-            assertThat(refusal(() -> DroppedPiece.of(BathResult.SANK, bad)).read())
+            assertThat(refusal(() -> DroppedPiece.of(DroppedPiece.Result.SANK, bad))
+                            .read())
                     .isEqualTo(1e3 * bad + " g");
         }
     }
@@ -134,11 +137,11 @@ class MeasuredPiecesTest {
 
     @Test
     void wordsOfAResult() {
-        assertThat(BathResult.named("rose")).hasValue(BathResult.ROSE);
-        assertThat(BathResult.named("flew")).isEmpty();
-        assertThat(BathResult.SANK.word()).isEqualTo("sank");
+        assertThat(DroppedPiece.Result.named("rose")).hasValue(DroppedPiece.Result.ROSE);
+        assertThat(DroppedPiece.Result.named("flew")).isEmpty();
+        assertThat(DroppedPiece.Result.SANK.word()).isEqualTo("sank");
         assertThatNullPointerException()
-                .isThrownBy(() -> BathResult.named(none()))
+                .isThrownBy(() -> DroppedPiece.Result.named(none()))
                 .withMessage("word is null");
     }
 
@@ -148,7 +151,7 @@ class MeasuredPiecesTest {
         TimedPiece gone = TimedPiece.fizzed(200);
         TimedPiece up = TimedPiece.rose(100);
         HeldPiece held = HeldPiece.of(0.012, 3);
-        DroppedPiece dropped = DroppedPiece.of(BathResult.SANK, 0.14);
+        DroppedPiece dropped = DroppedPiece.of(DroppedPiece.Result.SANK, 0.14);
         Observations none = Observations.none();
         assertThat(none.isEmpty()).isTrue();
         assertThat(none.bathed()).isFalse();
@@ -227,7 +230,7 @@ class MeasuredPiecesTest {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         DryingPlan hour =
                 DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 3600).plan(BALL);
-        FilledMould dried = new FilledMould(blend, 0.13, Optional.empty(), hour);
+        Moulded.Filled dried = new Moulded.Filled(blend, 0.13, Optional.empty(), hour);
         assertThat(new LoggedPieces(BALL, dried, log(3600)).plan()).isEqualTo(hour);
         assertThat(refusal(() -> new LoggedPieces(BALL, dried, log(7200))).read())
                 .isEqualTo("a weighing after 2.0 h of a piece that dried for 1.0 h");

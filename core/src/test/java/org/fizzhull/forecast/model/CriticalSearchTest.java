@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fizzhull.forecast.limit.PieceLimits;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
-import org.fizzhull.forecast.question.PieceLimits;
 import org.fizzhull.forecast.question.Question;
+import org.fizzhull.forecast.question.Question.IntoBath;
 import org.fizzhull.forecast.result.CriticalWeights.Met;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Bowl;
@@ -141,13 +141,13 @@ class CriticalSearchTest {
         Question cork = Question.weighed(Loaded.with(BALL, new Inset(0.005, 70e-6)), 0.1);
         CriticalSearch above = search(cork, inputs(cork), 1);
         assertThat(above.met).isEqualTo(Met.ABOVE_RANGE);
-        assertThat(above.end).isCloseTo(PieceLimits.heaviest(cork), within(1e-12));
-        assertThat(above.once).isCloseTo(PieceLimits.heaviest(cork), within(1e-12));
+        assertThat(above.end).isCloseTo(PieceLimits.heaviest(cork.shape(), cork.stillWater()), within(1e-12));
+        assertThat(above.once).isCloseTo(PieceLimits.heaviest(cork.shape(), cork.stillWater()), within(1e-12));
         Question stone = Question.weighed(Loaded.with(BALL, new Inset(0.12, 6e-6)), 0.2);
         CriticalSearch below = search(stone, inputs(stone), 1);
         assertThat(below.met).isEqualTo(Met.BELOW_RANGE);
-        assertThat(below.end).isCloseTo(PieceLimits.lightest(stone), within(1e-12));
-        assertThat(below.once).isCloseTo(PieceLimits.lightest(stone), within(1e-12));
+        assertThat(below.end).isCloseTo(PieceLimits.lightest(stone.shape(), stone.stillWater()), within(1e-12));
+        assertThat(below.once).isCloseTo(PieceLimits.lightest(stone.shape(), stone.stillWater()), within(1e-12));
     }
 
     /** What rises later comes up after what floats at once, and what stays down or is denser than its grains never does. */

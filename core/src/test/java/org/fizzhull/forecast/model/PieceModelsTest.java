@@ -8,18 +8,18 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prepared.PreparedQuestion;
 import org.fizzhull.forecast.prepared.Scatter;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
-import org.fizzhull.forecast.result.Floats;
+import org.fizzhull.forecast.question.Question.IntoBath;
+import org.fizzhull.forecast.result.FloatCheck.Floats;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.powder.Press;
 import org.fizzhull.quantity.Measures;
@@ -98,7 +98,7 @@ class PieceModelsTest {
     /** A piece whose making is the same is made once; the bath alone may change. */
     @Test
     void aMadePieceIsKept() {
-        Question question = Question.of(BALL, new FilledMould(mix(), 0.13, Optional.empty(), DryingPlan.none()));
+        Question question = Question.of(BALL, new Moulded.Filled(mix(), 0.13, Optional.empty(), DryingPlan.none()));
         PreparedQuestion prepared = prepared(question);
         int[] made = {0};
         DropModel drop = new DropModel(prepared, (draw, ratio) -> {
@@ -182,7 +182,7 @@ class PieceModelsTest {
     /** A fill that does not fill its mould is refused, also by a check of another weight. */
     @Test
     void checksOfAFill() {
-        Question question = Question.of(BALL, new FilledMould(mix(), 0.13, Optional.empty(), DryingPlan.none()));
+        Question question = Question.of(BALL, new Moulded.Filled(mix(), 0.13, Optional.empty(), DryingPlan.none()));
         PreparedCheck check = new PreparedCheck(question, Factors.standard(), prepared(question), centre(question));
         assertThatThrownBy(() -> check.floats(0.04)).isInstanceOf(Refusal.class);
         assertThat(check.floats(0.12).mass()).isLessThan(check.floats().mass());
@@ -191,7 +191,7 @@ class PieceModelsTest {
     /** 130 g of a mix of 309 g with 300 g of powder; of a dried piece the powder, the oil and no water weigh 102 parts. */
     @Test
     void powderOfAPiece() {
-        Question fill = Question.of(BALL, new FilledMould(mix(), 0.13, Optional.empty(), DryingPlan.none()));
+        Question fill = Question.of(BALL, new Moulded.Filled(mix(), 0.13, Optional.empty(), DryingPlan.none()));
         Factors asked = Factors.standard().asked(fill);
         Piece piece = new Piece(BALL, 0.1, Makeup.usual());
         assertThat(FreshPowder.of(fill, asked, piece).mass()).isCloseTo(0.13 / 1.03, within(1e-9));

@@ -13,8 +13,7 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Maker;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Factors;
@@ -47,13 +46,13 @@ class PreparedQuestionsTest {
     }
 
     private static Question filled(Blend blend) {
-        return Question.of(BALL, new FilledMould(blend, 0.13, Optional.empty(), DryingPlan.none()));
+        return Question.of(BALL, new Moulded.Filled(blend, 0.13, Optional.empty(), DryingPlan.none()));
     }
 
     private static Question pressed() {
         return Question.of(
                 BALL,
-                new PressedMould(mix("kaolin"), 5e4, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none()));
+                new Moulded.Pressed(mix("kaolin"), 5e4, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none()));
     }
 
     private static Scatter scatter(Question question, Factors factors) {

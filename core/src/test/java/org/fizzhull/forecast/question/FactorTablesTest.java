@@ -12,8 +12,7 @@ import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.ToldShape;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Measured;
@@ -185,14 +184,14 @@ class FactorTablesTest {
     void inputsOfAFill() {
         DryingPlan plan =
                 DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 86400).plan(BALL);
-        FilledMould filled = new FilledMould(LEMON, 0.13, Optional.of(Priors.normal(0, 0.002)), plan);
+        Moulded.Filled filled = new Moulded.Filled(LEMON, 0.13, Optional.of(Priors.normal(0, 0.002)), plan);
         Question question = Question.of(BALL, filled);
         List<Input> asked = inputs(Factors.standard().asked(question));
         assertThat(asked).contains(Input.HAND, Input.OIL, Input.STARCH).doesNotContain(Input.SURFACTANT, Input.PRESS);
         assertThat(asked.indexOf(Input.POWDER_SCORES)).isGreaterThan(asked.indexOf(Input.PLUME));
         assertThat(asked.indexOf(Input.ROOM_HUMIDITY)).isGreaterThan(asked.indexOf(Input.POWDER_SCORES));
         assertThat(asked).doesNotHaveDuplicates();
-        PressedMould pressed = new PressedMould(LEMON, 5e4, 1.6, MouldDimensions.Filling.usual(BALL), plan);
+        Moulded.Pressed pressed = new Moulded.Pressed(LEMON, 5e4, 1.6, MouldDimensions.Filling.usual(BALL), plan);
         List<Input> press = inputs(Factors.standard().askedOfPress(Question.of(BALL, pressed)));
         assertThat(press)
                 .contains(Input.PRESS_SCALE, Input.PRESS, Input.PRESS_REPEAT, Input.BRIDGE_EFFICIENCY)
@@ -207,7 +206,7 @@ class FactorTablesTest {
     void noDrawLeavesTheAirThatIsPossible() {
         DryingPlan plan = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.96), 86400)
                 .plan(BALL);
-        Question question = Question.of(BALL, new FilledMould(LEMON, 0.13, Optional.empty(), plan));
+        Question question = Question.of(BALL, new Moulded.Filled(LEMON, 0.13, Optional.empty(), plan));
         Prior damp = Factors.standard()
                 .asked(question)
                 .row(Input.ROOM_HUMIDITY)

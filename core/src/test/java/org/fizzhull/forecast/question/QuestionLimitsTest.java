@@ -7,11 +7,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fizzhull.forecast.ToldShape;
+import org.fizzhull.forecast.limit.PieceLimits;
+import org.fizzhull.forecast.limit.ShapeCheck;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Scale;
+import org.fizzhull.forecast.question.Question.IntoBath;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
@@ -54,8 +57,10 @@ class QuestionLimitsTest {
                     .isEqualTo("mass");
         }
         Question question = still ? Question.still(BLOCK, 0.1) : Question.weighed(BLOCK, 0.1);
-        assertThat(PieceLimits.lightest(question)).isCloseTo(still ? 0 : 0.03, within(1e-12));
-        assertThat(PieceLimits.heaviest(question)).isCloseTo(still ? 2.5 : 0.167, within(1e-12));
+        assertThat(PieceLimits.lightest(question.shape(), question.stillWater()))
+                .isCloseTo(still ? 0 : 0.03, within(1e-12));
+        assertThat(PieceLimits.heaviest(question.shape(), question.stillWater()))
+                .isCloseTo(still ? 2.5 : 0.167, within(1e-12));
     }
 
     /** A slip of the point by one or three places is named; what is no slip is told to be light or heavy. */
@@ -107,7 +112,7 @@ class QuestionLimitsTest {
         assertThat(wide.read()).isEqualTo("100 g with a spread that reaches down to -11.6 g");
         assertThat(Question.weighed(BLOCK, 0.1).spread(Priors.normal(0, 0.02)).making())
                 .isEqualTo(new Weighed(0.1, Optional.of(Priors.normal(0, 0.02)), Optional.empty()));
-        FilledMould filled = new FilledMould(LEMON, 0.1, Optional.of(Priors.normal(0, 0.03)), DryingPlan.none());
+        Moulded.Filled filled = new Moulded.Filled(LEMON, 0.1, Optional.of(Priors.normal(0, 0.03)), DryingPlan.none());
         assertThat(refusal(() -> PieceLimits.checkPiece(BLOCK, filled)).read())
                 .isEqualTo("100 g with a spread that reaches down to -11.6 g");
         assertThatThrownBy(() -> Question.of(BLOCK, filled.weighing(0.1)).spread(Priors.normal(0, 0.001)))
@@ -117,7 +122,7 @@ class QuestionLimitsTest {
     /** A fill of 0.3 g/cm3 does not even fill the mould loosely. */
     @Test
     void fills() {
-        FilledMould loose = new FilledMould(LEMON, 0.029, Optional.empty(), DryingPlan.none());
+        Moulded.Filled loose = new Moulded.Filled(LEMON, 0.029, Optional.empty(), DryingPlan.none());
         assertThat(refusal(() -> PieceLimits.checkFill(BLOCK, loose)).field()).isEqualTo("fill");
         assertThat(refusal(() -> PieceLimits.checkPiece(BLOCK, loose)).allowed())
                 .isEqualTo("more than 30 g");
@@ -146,7 +151,7 @@ class QuestionLimitsTest {
         assertThat(question.measured(Measured.RULER).measured()).isEqualTo(Measured.RULER);
         assertThat(question.weighing(0.12).making()).isEqualTo(Weighed.of(0.12));
         assertThat(refusal(() -> question.on(new Scale(0.03))).field()).isEqualTo("scale");
-        FilledMould light = new FilledMould(LEMON, 0.04, Optional.empty(), DryingPlan.none());
+        Moulded.Filled light = new Moulded.Filled(LEMON, 0.04, Optional.empty(), DryingPlan.none());
         assertThat(Question.of(BLOCK, light).scale().step()).isCloseTo(0.04 / 50, within(1e-12));
         // what is known of an inset is on no scale: of 53 g, 3 g in steps of a gram are too little
         Shape loaded = Loaded.with(Sphere.ofDiameter(0.03), new Inset(0.05, 2.5e-6));

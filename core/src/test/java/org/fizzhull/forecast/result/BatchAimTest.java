@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.result.CriticalWeights.BatchAim;
+import org.fizzhull.forecast.result.CriticalWeights.BatchShare;
 import org.fizzhull.forecast.result.CriticalWeights.Met;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.fizzhull.evidence.Interval;
+import org.fizzhull.forecast.result.CriticalWeights.BatchShare;
 import org.fizzhull.geometry.Vec3;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,11 +76,11 @@ class ResultValuesTest {
     @Test
     void misfitOfALog() {
         DryLog.Series piece = series(List.of(0.0, 1.0), List.of(130.0, 128.0), 1e-4);
-        assertThat(DryLogFit.deviation(piece, new double[] {0, 1e-3})).isCloseTo(100.0 / 6, within(1e-6));
-        assertThat(DryLogFit.deviation(piece, new double[] {0, 2e-3})).isCloseTo(0, within(1e-9));
+        assertThat(DryLog.Fit.deviation(piece, new double[] {0, 1e-3})).isCloseTo(100.0 / 6, within(1e-6));
+        assertThat(DryLog.Fit.deviation(piece, new double[] {0, 2e-3})).isCloseTo(0, within(1e-9));
         Interval open = new Interval(1, 0, 2);
-        assertThat(new DryLogFit(open, 2, 100).fits()).isTrue();
-        assertThat(new DryLogFit(open, 2.001, 100).fits()).isFalse();
+        assertThat(new DryLog.Fit(open, 2, 100).fits()).isTrue();
+        assertThat(new DryLog.Fit(open, 2.001, 100).fits()).isFalse();
     }
 
     /** Two of three pieces share their fate where those that are nine of ten up or one of ten down are more than 0.66. */

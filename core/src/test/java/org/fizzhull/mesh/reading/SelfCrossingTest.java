@@ -33,7 +33,7 @@ class SelfCrossingTest {
         double length = 60 + 40 + 30 + 70;
         double plan = w * length - w * w;
         double outline = 2 * length + 2 * w - 4 * w;
-        MeshReading rod = united(rod(line, w, 10).rotated(angle, 1, 2, 3));
+        MeshReader.Reading rod = united(rod(line, w, 10).rotated(angle, 1, 2, 3));
         // a float32 of 80 mm, over the shortest side, 8 mm
         volumeAndArea(rod, 10 * plan, 2 * plan + 10 * outline, angle == 0 ? EXACT : 3e-6);
     }
@@ -196,16 +196,16 @@ class SelfCrossingTest {
         soup.add(a, b, c).add(a, c, d);
     }
 
-    private static void volumeAndArea(MeshReading found, double volume, double area, double within) {
+    private static void volumeAndArea(MeshReader.Reading found, double volume, double area, double within) {
         assertThat(MassProperties.of(found.mesh()).volume() * 1e9)
                 .as("volume")
                 .isCloseTo(volume, within(within * volume));
         assertThat(MassProperties.of(found.mesh()).area() * 1e6).as("area").isCloseTo(area, within(within * area));
     }
 
-    private static MeshReading united(Soup soup) {
+    private static MeshReader.Reading united(Soup soup) {
         assertThat(StlAnswer.judge(soup.binary())).isTrue();
-        MeshReading found = MeshReader.read(ByteBuffer.wrap(soup.binary()), "t.stl", Unit.MILLIMETRE);
+        MeshReader.Reading found = MeshReader.read(ByteBuffer.wrap(soup.binary()), "t.stl", Unit.MILLIMETRE);
         assertThat(found.notices()).extracting(Notice::code).contains("mesh-united");
         assertThat(found.notices().toString()).contains("runs through itself");
         return found;

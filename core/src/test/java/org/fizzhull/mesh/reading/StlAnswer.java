@@ -15,7 +15,7 @@ final class StlAnswer {
 
     /** Returns whether the bytes were read; throws where the answer is neither a refusal nor a closed body. */
     static boolean judge(byte[] bytes) {
-        MeshReading reading;
+        MeshReader.Reading reading;
         try {
             reading = MeshReader.read(ByteBuffer.wrap(bytes), "any.stl", Unit.MILLIMETRE);
         } catch (Refusal refusal) {
@@ -29,7 +29,7 @@ final class StlAnswer {
         return true;
     }
 
-    private static void judge(MeshReading reading) {
+    private static void judge(MeshReader.Reading reading) {
         TriangleMesh mesh = reading.mesh();
         boolean[] used = new boolean[mesh.vertexCount()];
         Map<Long, Integer> balance = new HashMap<>();

@@ -42,7 +42,7 @@ class StlCorpusTest {
     }
 
     private static void isRead(StlCorpus.Case odd) {
-        MeshReading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
+        MeshReader.Reading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
         // float32 rounding of coordinates: 6e-8 each, three to a volume; 1e-5 joined cracks
         double expected = odd.volume() * 1e-9;
         assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(expected, within(3e-6 * expected));
@@ -56,7 +56,7 @@ class StlCorpusTest {
 
     private static void isRefused(StlCorpus.Case odd) {
         try {
-            MeshReading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
+            MeshReader.Reading reading = MeshReader.read(ByteBuffer.wrap(odd.bytes()), "odd.stl", Unit.MILLIMETRE);
             fail("read with volume " + MassProperties.of(reading.mesh()).volume() + " and " + reading.notices());
         } catch (Refusal refusal) {
             assertThat(odd.codes().get(0).split("\\|")).contains(refusal.code());

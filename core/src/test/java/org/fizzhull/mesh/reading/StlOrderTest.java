@@ -17,10 +17,10 @@ class StlOrderTest {
     @CsvSource({"91, 90", "128, 64", "2731, 3", "241, 102", "23, 11"})
     void everyOrderHasTheSameVerticesAndVolume(int around, int across) {
         byte[] file = Soup.torus(22.5, 12.5, around, across).binary();
-        MeshReading plain = read(file);
-        MeshReading shuffled =
+        MeshReader.Reading plain = read(file);
+        MeshReader.Reading shuffled =
                 read(Soup.torus(22.5, 12.5, around, across).shuffled(5).binary());
-        for (MeshReading reading : new MeshReading[] {plain, shuffled}) {
+        for (MeshReader.Reading reading : new MeshReader.Reading[] {plain, shuffled}) {
             assertThat(reading.mesh().vertexCount()).isEqualTo(around * across);
             assertThat(reading.mesh().facetCount()).isEqualTo(2 * around * across);
             assertThat(reading.bodies()).isEqualTo(1);
@@ -41,13 +41,13 @@ class StlOrderTest {
                 bytes.putFloat(i, bytes.getFloat(i) == 0 ? -0f : bytes.getFloat(i));
             }
         }
-        MeshReading reading = read(file);
+        MeshReader.Reading reading = read(file);
         assertThat(reading.mesh().vertexCount()).isEqualTo(8);
         assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(64e-6, within(1e-18));
         assertThat(reading.notices()).isEmpty();
     }
 
-    private static MeshReading read(byte[] bytes) {
+    private static MeshReader.Reading read(byte[] bytes) {
         return StlReader.read(ByteBuffer.wrap(bytes), "t.stl", 1e-3);
     }
 }

@@ -52,8 +52,8 @@ class StlOtherProgramTest {
     @Test
     void ourFilesReadBackToTheSameFloats() {
         TriangleMesh mesh = read(TORUS.binary()).mesh();
-        MeshReading binary = read(StlWriter.binary(mesh, "again", 1e-3).array());
-        MeshReading text = read(StlWriter.ascii(mesh, "again", 1e-3));
+        MeshReader.Reading binary = read(StlWriter.binary(mesh, "again", 1e-3).array());
+        MeshReader.Reading text = read(StlWriter.ascii(mesh, "again", 1e-3));
         assertThat(binary.ascii()).isFalse();
         assertThat(text.ascii()).isTrue();
         assertThat(text.facetsRead()).isEqualTo(192);
@@ -95,7 +95,7 @@ class StlOtherProgramTest {
         assertThat(coarse / fine).isBetween(3.9, 4.1);
     }
 
-    private static MeshReading read(byte[] bytes) {
+    private static MeshReader.Reading read(byte[] bytes) {
         return StlReader.read(ByteBuffer.wrap(bytes), "t.stl", 1e-3);
     }
 }

@@ -51,7 +51,7 @@ class ThreeMfReaderTest {
         "unit='meter', 1"
     })
     void namesItsUnit(String unit, double metres) {
-        MeshReading reading = read(model(unit, box(1), "<item objectid='1'/>"), null);
+        MeshReader.Reading reading = read(model(unit, box(1), "<item objectid='1'/>"), null);
         double expected = VOLUME * Math.pow(metres, 3);
         assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(expected, within(1e-6 * expected));
         assertThat(reading.ownUnit().orElseThrow().toSi(1)).isCloseTo(metres, within(1e-12));
@@ -62,7 +62,7 @@ class ThreeMfReaderTest {
     @Test
     void theQuestionCounts() {
         byte[] file = model("unit='inch'", box(1), "<item objectid='1'/>");
-        MeshReading reading = read(file, Unit.MILLIMETRE);
+        MeshReader.Reading reading = read(file, Unit.MILLIMETRE);
         assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-15));
         assertThat(codes(reading)).contains("3mf-unit");
         assertThat(codes(read(file, Unit.INCH))).doesNotContain("3mf-unit");
@@ -76,7 +76,8 @@ class ThreeMfReaderTest {
         "-1 0 0 0 1 0 0 0 1 0 0 0, 1, 20, 30"
     })
     void placed(String transform, double grown, double x, double y) {
-        MeshReading reading = read(model("", box(1), "<item objectid='1' transform='" + transform + "'/>"), null);
+        MeshReader.Reading reading =
+                read(model("", box(1), "<item objectid='1' transform='" + transform + "'/>"), null);
         assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(grown * VOLUME * 1e-9, within(1e-13));
         double[] box = reading.mesh().box();
         assertThat(box[3] - box[0]).isCloseTo(x / 1000, within(1e-9));
@@ -90,7 +91,7 @@ class ThreeMfReaderTest {
         String pair = "<object id='2'><components><component objectid='1'/>"
                 + "<component objectid='1' transform='1 0 0 0 1 0 0 0 1 100 0 0'/></components></object>";
         String support = box(3).replace("<object id='3'>", "<object id='3' type='support'>");
-        MeshReading reading = read(
+        MeshReader.Reading reading = read(
                 model(
                         "",
                         box(1) + pair + support,
@@ -219,11 +220,11 @@ class ThreeMfReaderTest {
         return Arguments.of(name, file, said);
     }
 
-    private static MeshReading read(byte[] file, @Nullable Unit unit) {
+    private static MeshReader.Reading read(byte[] file, @Nullable Unit unit) {
         return MeshReader.read(ByteBuffer.wrap(file), "a.3mf", unit);
     }
 
-    private static List<String> codes(MeshReading reading) {
+    private static List<String> codes(MeshReader.Reading reading) {
         return reading.notices().stream().map(Notice::code).toList();
     }
 

@@ -12,7 +12,6 @@ import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Unit;
@@ -35,7 +34,7 @@ class UnitedBodiesTest {
 
     @Test
     void twoCubesOverTheirCorners() {
-        MeshReading union = united(Soup.cube(40).add(Soup.box(20, 20, 20, 40, 40, 40)), 2, "8 cm3");
+        MeshReader.Reading union = united(Soup.cube(40).add(Soup.box(20, 20, 20, 40, 40, 40)), 2, "8 cm3");
         volumeAndArea(union, 2 * 64_000 - 8000, 2 * 9600 - 6 * 400, EXACT);
         Vec3 centroid = MassProperties.of(union.mesh()).centroid();
         // 64 at 20, 64 at 40, less 8 at 30
@@ -77,7 +76,7 @@ class UnitedBodiesTest {
     @Test
     void aStarOfTwoSquarePlates() {
         Soup plate = Soup.box(-20, -20, 0, 40, 40, 10);
-        MeshReading star = united(Soup.empty().add(plate).add(plate.rotated(Math.PI / 4, 0, 0, 1)), 2);
+        MeshReader.Reading star = united(Soup.empty().add(plate).add(plate.rotated(Math.PI / 4, 0, 0, 1)), 2);
         double square = 1600 * (4 - 2 * Math.sqrt(2));
         volumeAndArea(star, 10 * square, 2 * square + 160 * 40 * (1 - Math.sqrt(0.5)), EXACT);
     }
@@ -95,7 +94,7 @@ class UnitedBodiesTest {
         Soup three = Soup.cube(40).add(Soup.box(20, 20, 20, 40, 40, 40)).add(Soup.box(10, 30, 5, 40, 40, 40));
         double twice = 20 * 20 * 20 + 30 * 10 * 35 + 30 * 30 * 25;
         double thrice = 20 * 10 * 20;
-        MeshReading union = united(three, 3);
+        MeshReader.Reading union = united(three, 3);
         assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
                 .isCloseTo(3 * 64_000 - twice + thrice, within(EXACT * 155_000));
         assertThat(union.mesh().facetCount()).isLessThan(300);
@@ -109,7 +108,7 @@ class UnitedBodiesTest {
         double d = Math.sqrt(13 * 13 + 5 * 5 + 21 * 21);
         double lens = Math.PI * (40 - d) * (40 - d) * (80 + d) / 12;
         double cap = 2 * Math.PI * 20 * (20 - d / 2);
-        MeshReading union = united(balls, 2);
+        MeshReader.Reading union = united(balls, 2);
         volumeAndArea(union, 8.0 / 3 * Math.PI * 8000 - lens, 8 * Math.PI * 400 - 2 * cap, 5e-4);
     }
 
@@ -120,7 +119,7 @@ class UnitedBodiesTest {
         double[] z = {0, 0, 50, 50};
         double height = Math.sqrt(400 - 64);
         double cap = Math.PI * (20 - height) * (20 - height) * (60 - 20 + height) / 3;
-        MeshReading union = united(Soup.ball(20, 128).add(Soup.revolved(r, z, 256)), 2);
+        MeshReader.Reading union = united(Soup.ball(20, 128).add(Soup.revolved(r, z, 256)), 2);
         double volume = 4.0 / 3 * Math.PI * 8000 + Math.PI * 64 * (50 - height) - cap;
         double area =
                 4 * Math.PI * 400 - 2 * Math.PI * 20 * (20 - height) + 16 * Math.PI * (50 - height) + Math.PI * 64;
@@ -160,7 +159,7 @@ class UnitedBodiesTest {
     @Test
     void aPlugInAHollow() {
         Soup plug = Soup.cube(40).add(Soup.box(10, 10, 10, 20, 20, 20).turned()).add(Soup.box(15, 15, 20, 5, 5, 40));
-        MeshReading union = united(plug, 2);
+        MeshReader.Reading union = united(plug, 2);
         assertThat(MassProperties.of(union.mesh()).volume() * 1e9)
                 .isCloseTo(56_000 + 25 * 10 + 25 * 20, within(EXACT * 56_750));
         assertThat(union.notices()).extracting(Notice::code).contains("mesh-cavity");
@@ -197,9 +196,9 @@ class UnitedBodiesTest {
     void theDepthOfTheUnionIsThatOfTheSolid() {
         Soup boxes = Soup.box(0, 0, 0, 40, 40, 30).add(Soup.box(20, 0, 0, 40, 40, 30));
         MeshShape shape = MeshShape.of("boxes.stl", "mm", read(boxes).mesh());
-        DepthProfile exact =
-                ShapeText.read("block(length=60 mm, width=40 mm, height=30 mm)").depthProfile(Exposure.ALL);
-        MeshDepthTest.near("two boxes", shape.depthProfile(Exposure.ALL), exact, 0.005, 0.02);
+        DepthProfile exact = ShapeText.read("block(length=60 mm, width=40 mm, height=30 mm)")
+                .depthProfile(DepthProfile.Exposure.ALL);
+        MeshDepthTest.near("two boxes", shape.depthProfile(DepthProfile.Exposure.ALL), exact, 0.005, 0.02);
     }
 
     /** A surface that faces inward and breaks out may be meant to be taken away: it is not guessed. */
@@ -212,7 +211,7 @@ class UnitedBodiesTest {
     private static void compare(Soup one, Soup two) {
         RegionBSPTree3D tree = tree(one);
         tree.union(tree(two));
-        MeshReading union = united(Soup.empty().add(one).add(two), 2);
+        MeshReader.Reading union = united(Soup.empty().add(one).add(two), 2);
         MassProperties ours = MassProperties.of(union.mesh());
         assertThat(ours.volume() * 1e9).isCloseTo(tree.getSize(), within(1e-6 * tree.getSize()));
         assertThat(ours.area() * 1e6).isCloseTo(tree.getBoundarySize(), within(1e-6 * tree.getBoundarySize()));
@@ -229,15 +228,15 @@ class UnitedBodiesTest {
                 .toTree();
     }
 
-    private static void volumeAndArea(MeshReading found, double volume, double area, double within) {
+    private static void volumeAndArea(MeshReader.Reading found, double volume, double area, double within) {
         assertThat(MassProperties.of(found.mesh()).volume() * 1e9)
                 .as("volume")
                 .isCloseTo(volume, within(within * volume));
         assertThat(MassProperties.of(found.mesh()).area() * 1e6).as("area").isCloseTo(area, within(within * area));
     }
 
-    private static MeshReading united(Soup soup, int bodies, String... says) {
-        MeshReading found = read(soup);
+    private static MeshReader.Reading united(Soup soup, int bodies, String... says) {
+        MeshReader.Reading found = read(soup);
         assertThat(StlAnswer.judge(soup.binary())).isTrue();
         assertThat(found.notices())
                 .filteredOn(notice -> notice.code().equals("mesh-united"))
@@ -249,7 +248,7 @@ class UnitedBodiesTest {
         return found;
     }
 
-    private static MeshReading read(Soup soup) {
+    private static MeshReader.Reading read(Soup soup) {
         return MeshReader.read(ByteBuffer.wrap(soup.binary()), "t.stl", Unit.MILLIMETRE);
     }
 }

@@ -3,8 +3,6 @@ package org.fizzhull.pressing.powder;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.fizzhull.pressing.Feel;
-import org.fizzhull.pressing.LiquidWindow;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
 import org.fizzhull.quantity.Measures;
@@ -63,17 +61,17 @@ class MakerTest {
                 .wet("water", "5 mL")
                 .wet("lemon fragrance", "3 mL")
                 .build();
-        assertThat(press(little).press(30e3, ball).feel()).isEqualTo(Feel.HOLDS);
+        assertThat(press(little).press(30e3, ball).feel()).isEqualTo(Pressed.Feel.HOLDS);
     }
 
     /** Common practice, no source: dry powder crumbles, much more water is too wet, a mould barely filled does not hold. */
     @Test
     void crumblesOrTooWet() {
-        assertThat(press(powders().build()).press(30e3, ball).feel()).isEqualTo(Feel.CRUMBLES);
+        assertThat(press(powders().build()).press(30e3, ball).feel()).isEqualTo(Pressed.Feel.CRUMBLES);
         assertThat(press(change("water +60 g", chain())).press(30e3, ball).feel())
-                .isEqualTo(Feel.TOO_WET);
+                .isEqualTo(Pressed.Feel.TOO_WET);
         Pressed loose = press(chain()).fill(0.090, ball);
-        assertThat(loose.feel()).isEqualTo(Feel.CRUMBLES);
+        assertThat(loose.feel()).isEqualTo(Pressed.Feel.CRUMBLES);
         assertThat(loose.notices()).extracting("code").contains("filled-loosely");
     }
 
@@ -81,22 +79,22 @@ class MakerTest {
     @Test
     void clayTakesMoreLiquid() {
         Recipe clay = change("bentonite = 60 g", change("corn starch = 0 g", chain()));
-        LiquidWindow starchWindow = WindowScan.of(press(chain()), 30e3, ball);
-        LiquidWindow clayWindow = WindowScan.of(press(clay), 30e3, ball);
+        Pressed.LiquidWindow starchWindow = WindowScan.of(press(chain()), 30e3, ball);
+        Pressed.LiquidWindow clayWindow = WindowScan.of(press(clay), 30e3, ball);
         assertThat(starchWindow.isEmpty()).isFalse();
         assertThat(clayWindow.low()).isGreaterThan(starchWindow.low());
         double inside = 0.5 * (starchWindow.low() + starchWindow.high());
-        assertThat(press(chain()).withLiquid(inside).press(30e3, ball).feel()).isEqualTo(Feel.HOLDS);
+        assertThat(press(chain()).withLiquid(inside).press(30e3, ball).feel()).isEqualTo(Pressed.Feel.HOLDS);
         assertThat(press(chain())
                         .withLiquid(0.98 * starchWindow.low())
                         .press(30e3, ball)
                         .feel())
-                .isEqualTo(Feel.CRUMBLES);
+                .isEqualTo(Pressed.Feel.CRUMBLES);
         assertThat(press(chain())
                         .withLiquid(1.02 * starchWindow.high())
                         .press(30e3, ball)
                         .feel())
-                .isEqualTo(Feel.TOO_WET);
+                .isEqualTo(Pressed.Feel.TOO_WET);
     }
 
     /** A room as damp as the films never lets it dry, however little water: docs/physics/drying.md, 6. */
@@ -105,7 +103,7 @@ class MakerTest {
         Press press = press(chain());
         MixingRoom damp = new MixingRoom(0.01729, 0.75, 0.72, 2.475e-5, 2.5e-3);
         Pressed piece = press.in(damp, EarlyReaction.standard(press.blend())).press(30e3, ball);
-        assertThat(piece.feel()).isEqualTo(Feel.TOO_WET);
+        assertThat(piece.feel()).isEqualTo(Pressed.Feel.TOO_WET);
         assertThat(piece.notices()).extracting("code").containsExactly("reacts-before-dry");
     }
 
@@ -146,7 +144,7 @@ class MakerTest {
         for (Recipe recipe : java.util.List.of(
                 ExampleRecipes.lemon(table), ExampleRecipes.harbourClay(table), ExampleRecipes.seaFoam(table))) {
             Pressed piece = press(recipe).press(30e3, ball);
-            assertThat(piece.feel()).as(recipe.name()).isEqualTo(Feel.HOLDS);
+            assertThat(piece.feel()).as(recipe.name()).isEqualTo(Pressed.Feel.HOLDS);
             assertThat(press(recipe).fill(piece.dampMass(), ball).topPressure()).isCloseTo(30e3, within(1.0));
         }
     }

@@ -6,9 +6,7 @@ import java.util.Map;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.recipe.Blend;
-import org.fizzhull.recipe.Datum;
 import org.fizzhull.recipe.Ingredient;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Property;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.Role;
@@ -21,11 +19,11 @@ final class Sample {
     private Sample() {}
 
     static Ingredient powder(String name, Role role, double solid, double loose, double tapped, double micrometres) {
-        EnumMap<Property, Datum> values = new EnumMap<>(Property.class);
-        values.put(Property.TRUE_DENSITY, new Datum(solid * 1e3, 5, INVENTED));
-        values.put(Property.LOOSE_DENSITY, new Datum(loose * solid * 1e3, 100, INVENTED));
-        values.put(Property.TAPPED_DENSITY, new Datum(tapped * solid * 1e3, 100, INVENTED));
-        values.put(Property.GRAIN_SIZE, new Datum(micrometres * 1e-6, 0, INVENTED));
+        EnumMap<Property, Property.Datum> values = new EnumMap<>(Property.class);
+        values.put(Property.TRUE_DENSITY, new Property.Datum(solid * 1e3, 5, INVENTED));
+        values.put(Property.LOOSE_DENSITY, new Property.Datum(loose * solid * 1e3, 100, INVENTED));
+        values.put(Property.TAPPED_DENSITY, new Property.Datum(tapped * solid * 1e3, 100, INVENTED));
+        values.put(Property.GRAIN_SIZE, new Property.Datum(micrometres * 1e-6, 0, INVENTED));
         return new Ingredient(name, List.of(), role, Substance.UNSPECIFIED, values, "", "", "");
     }
 
@@ -36,16 +34,16 @@ final class Sample {
                 Role.WATER,
                 Substance.UNSPECIFIED,
                 Map.of(
-                        Property.LIQUID_DENSITY, new Datum(1000, 0, INVENTED),
-                        Property.WATER_SHARE, new Datum(1, 0, INVENTED)),
+                        Property.LIQUID_DENSITY, new Property.Datum(1000, 0, INVENTED),
+                        Property.WATER_SHARE, new Property.Datum(1, 0, INVENTED)),
                 "",
                 "",
                 "");
-        List<Part> dry = List.of(
-                new Part(powder("citric acid", Role.ACID, 1.665, 0.55, 0.61, 400), 0.030, 0),
-                new Part(powder("sodium bicarbonate", Role.BICARBONATE, 2.20, 0.46, 0.62, 100), 0.060, 0),
-                new Part(powder("corn starch", Role.STARCH, 1.48, 0.34, 0.50, 15), 0.010, 0));
-        List<Part> wet = List.of(new Part(water, 0.1 * liquidRatio, 0));
+        List<Recipe.Part> dry = List.of(
+                new Recipe.Part(powder("citric acid", Role.ACID, 1.665, 0.55, 0.61, 400), 0.030, 0),
+                new Recipe.Part(powder("sodium bicarbonate", Role.BICARBONATE, 2.20, 0.46, 0.62, 100), 0.060, 0),
+                new Recipe.Part(powder("corn starch", Role.STARCH, 1.48, 0.34, 0.50, 15), 0.010, 0));
+        List<Recipe.Part> wet = List.of(new Recipe.Part(water, 0.1 * liquidRatio, 0));
         return Blend.of(new Recipe("invented", dry, wet, false, Map.of(), Map.of(), List.of()));
     }
 

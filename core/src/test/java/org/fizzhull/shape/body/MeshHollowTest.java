@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.mesh.TriangleMesh;
@@ -229,7 +228,7 @@ class MeshHollowTest {
     @CsvSource({"90, 15", "90, 4"})
     void outside(double diameter, double wall) {
         Bowl bowl = Bowl.ofDiameterAndWall(diameter / 1000, wall / 1000);
-        DepthProfile exact = bowl.depthProfile(Exposure.OUTSIDE);
+        DepthProfile exact = bowl.depthProfile(DepthProfile.Exposure.OUTSIDE);
         DepthProfile mesh = found(ShapeMeshes.of(bowl, 192)).outside().orElseThrow();
         // the facets hold 0.05 % less, of thin shells a few times that is missing in the middle of the wall
         MeshDepthTest.near("bowl outside", mesh, exact, 0.008, 0.01);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.DoubleUnaryOperator;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.text.ShapeText;
 import org.junit.jupiter.api.Test;
 
@@ -18,11 +17,12 @@ class ProfileTableTest {
         follows(new SpheroidErosion(10, 200), new SpheroidErosion(10, 200).profile(), 10);
         follows(new SpheroidErosion(25, 25.001), new SpheroidErosion(25, 25.001).profile(), 25);
         for (RoundedPrism body : rounded()) {
-            DepthProfile profile = body.profile(Exposure.TRAY);
+            DepthProfile profile = body.profile(DepthProfile.Exposure.TRAY);
             follows(new RoundedPrism.OnTray(body), profile, profile.deepest());
         }
-        for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
-            int open = exposure == Exposure.TRAY ? 1 : 2;
+        for (DepthProfile.Exposure exposure :
+                new DepthProfile.Exposure[] {DepthProfile.Exposure.ALL, DepthProfile.Exposure.TRAY}) {
+            int open = exposure == DepthProfile.Exposure.TRAY ? 1 : 2;
             for (Outline outline : new Outline[] {
                 new HeartOutline(41),
                 new StarOutline(5, 40, 22.5),
@@ -66,7 +66,7 @@ class ProfileTableTest {
         for (RoundedPrism body : rounded()) {
             derivative(body, Math.min(body.inradius(), body.height() / 2));
             Erosion onTray = new RoundedPrism.OnTray(body);
-            derivative(onTray, body.profile(Exposure.TRAY).deepest());
+            derivative(onTray, body.profile(DepthProfile.Exposure.TRAY).deepest());
         }
         derivative(new SpheroidErosion(25, 35), 25);
         derivative(new SpheroidErosion(10, 200), 10);
@@ -108,57 +108,66 @@ class ProfileTableTest {
 
     @Test
     void cubicsAreExactEverywhere() {
-        cubic("sphere(diameter=60 mm)", Exposure.ALL, 30, d -> 4 * Math.PI * cube(30 - d) / 3);
-        cubic("dome(diameter=60 mm)", Exposure.TRAY, 30, d -> 2 * Math.PI * cube(30 - d) / 3);
+        cubic("sphere(diameter=60 mm)", DepthProfile.Exposure.ALL, 30, d -> 4 * Math.PI * cube(30 - d) / 3);
+        cubic("dome(diameter=60 mm)", DepthProfile.Exposure.TRAY, 30, d -> 2 * Math.PI * cube(30 - d) / 3);
         // Cap of height 30 - 2d on a ball of radius 2500/60 - d.
         cubic(
                 "dome(diameter=80 mm, height=30 mm)",
-                Exposure.ALL,
+                DepthProfile.Exposure.ALL,
                 15,
                 d -> Math.PI * square(30 - 2 * d) * (3 * (2500.0 / 60 - d) - (30 - 2 * d)) / 3);
         cubic(
                 "dome(diameter=80 mm, height=30 mm)",
-                Exposure.TRAY,
+                DepthProfile.Exposure.TRAY,
                 30,
                 d -> Math.PI * square(30 - d) * (3 * (2500.0 / 60 - d) - (30 - d)) / 3);
-        cubic("ring(diameter=90 mm, tube=30 mm)", Exposure.TRAY, 15, d -> 60 * square(Math.PI * (15 - d)));
+        cubic("ring(diameter=90 mm, tube=30 mm)", DepthProfile.Exposure.TRAY, 15, d -> 60 * square(Math.PI * (15 - d)));
         cubic(
                 "block(length=60 mm, width=40 mm, height=30 mm)",
-                Exposure.ALL,
+                DepthProfile.Exposure.ALL,
                 15,
                 d -> (60 - 2 * d) * (40 - 2 * d) * (30 - 2 * d));
         cubic(
                 "block(length=60 mm, width=40 mm, height=30 mm)",
-                Exposure.TRAY,
+                DepthProfile.Exposure.TRAY,
                 20,
                 d -> (60 - 2 * d) * (40 - 2 * d) * (30 - d));
-        cubic("puck(diameter=60 mm, height=70 mm)", Exposure.TRAY, 30, d -> Math.PI * square(30 - d) * (70 - d));
+        cubic(
+                "puck(diameter=60 mm, height=70 mm)",
+                DepthProfile.Exposure.TRAY,
+                30,
+                d -> Math.PI * square(30 - d) * (70 - d));
         cubic(
                 "bowl(diameter=90 mm, wall=15 mm)",
-                Exposure.OUTSIDE,
+                DepthProfile.Exposure.OUTSIDE,
                 15,
                 d -> 2 * Math.PI * (cube(45 - d) - cube(30)) / 3);
         cubic(
                 "bowl(diameter=90 mm, wall=15 mm)",
-                Exposure.ALL,
+                DepthProfile.Exposure.ALL,
                 7.5,
                 d -> Math.PI * (square(45 - 2 * d) * (90 - d) - 900 * (60 + 3 * d)) / 3);
         cubic(
                 "capsule(length=80 mm, diameter=40 mm)",
-                Exposure.ALL,
+                DepthProfile.Exposure.ALL,
                 20,
                 d -> Math.PI * square(20 - d) * (40 + 4 * (20 - d) / 3));
         // A cone keeps its angles: it shrinks alike towards the centre of its inscribed ball.
         double reach = 30 * 40 / (30 + 50.0);
         cubic(
                 "cone(diameter=60 mm, height=40 mm)",
-                Exposure.ALL,
+                DepthProfile.Exposure.ALL,
                 reach,
                 d -> Math.PI * 900 * 40 / 3 * cube(1 - d / reach));
-        cubic("cone(diameter=60 mm, height=40 mm)", Exposure.TRAY, 24, d -> Math.PI * 900 * 40 / 3 * cube(1 - d / 24));
+        cubic(
+                "cone(diameter=60 mm, height=40 mm)",
+                DepthProfile.Exposure.TRAY,
+                24,
+                d -> Math.PI * 900 * 40 / 3 * cube(1 - d / 24));
     }
 
-    private static void cubic(String text, Exposure exposure, double deepest, DoubleUnaryOperator formula) {
+    private static void cubic(
+            String text, DepthProfile.Exposure exposure, double deepest, DoubleUnaryOperator formula) {
         DepthProfile profile = ShapeText.read(text).depthProfile(exposure);
         assertThat(profile.deepest() * 1e3).isCloseTo(deepest, within(1e-12 * deepest));
         assertThat(profile.relativeError()).isZero();

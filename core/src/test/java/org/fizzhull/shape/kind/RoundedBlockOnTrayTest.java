@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.DepthByBruteForceTest;
 import org.fizzhull.shape.Shape;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +23,7 @@ class RoundedBlockOnTrayTest {
     @CsvSource({"60, 40, 30, 8", "50, 30, 60, 12", "40, 40, 20, 0"})
     void gridOfDistances(double l, double w, double h, double e) {
         Shape block = Block.ofSidesAndEdge(l / 1e3, w / 1e3, h / 1e3, e / 1e3);
-        DepthProfile profile = block.depthProfile(Exposure.TRAY);
+        DepthProfile profile = block.depthProfile(DepthProfile.Exposure.TRAY);
         double deepest = profile.deepest() * 1e3;
         double cell = Math.max(l, Math.max(w, h)) / CELLS;
         double[] left = new double[10];

@@ -8,7 +8,6 @@ import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
@@ -54,7 +53,8 @@ class LoadedTest {
         Shape ball = Sphere.ofDiameter(0.065);
         Shape topped = Loaded.with(ball, new Topping("salt", 0.006, 2165, 0.55));
         assertThat(topped.mouldedInHalves()).isTrue();
-        assertThat(topped.diffusionTime(Exposure.ALL)).isEqualTo(ball.diffusionTime(Exposure.ALL));
+        assertThat(topped.diffusionTime(DepthProfile.Exposure.ALL))
+                .isEqualTo(ball.diffusionTime(DepthProfile.Exposure.ALL));
     }
 
     /** A thing of 25 mL low in a ball: hull, surface and first moment of the whole volume stay. */
@@ -76,7 +76,7 @@ class LoadedTest {
     @Test
     void frontEndsAtTheThingInside() {
         Sphere ball = Sphere.ofDiameter(0.065);
-        DepthProfile left = Loaded.with(ball, new Inset(0.008, 25e-6)).depthProfile(Exposure.ALL);
+        DepthProfile left = Loaded.with(ball, new Inset(0.008, 25e-6)).depthProfile(DepthProfile.Exposure.ALL);
         assertThat(left.volume(0)).isCloseTo(ball.volume() - 25e-6, within(1e-17));
         assertThat(left.area(0)).isEqualTo(ball.surface());
         assertThat(left.deepest()).isCloseTo(0.0325 - Math.cbrt(75e-6 / (4 * Math.PI)), within(1e-9));

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.shape.HullBodies;
@@ -50,7 +49,7 @@ public class MeshDepthTest {
                     bowl(diameter=90 mm, wall=2 mm)                           | ALL
                     puck(diameter=200 mm, height=5 mm)                        | ALL
                     """)
-    void agreesWithTheClosedForm(String text, Exposure exposure) {
+    void agreesWithTheClosedForm(String text, DepthProfile.Exposure exposure) {
         compare(text, exposure);
     }
 
@@ -60,15 +59,15 @@ public class MeshDepthTest {
     @MethodSource("org.fizzhull.shape.ShapeBattery#texts")
     void agreesWithEveryClosedForm(String text) {
         if (!text.startsWith("filled")) {
-            compare(text, Exposure.ALL);
-            compare(text, Exposure.TRAY);
+            compare(text, DepthProfile.Exposure.ALL);
+            compare(text, DepthProfile.Exposure.TRAY);
         }
     }
 
-    private static void compare(String text, Exposure exposure) {
+    private static void compare(String text, DepthProfile.Exposure exposure) {
         Shape shape = ShapeText.read(text);
         TriangleMesh mesh = ShapeMeshes.of(shape, AROUND);
-        DepthProfile found = MeshDepth.of(mesh, exposure == Exposure.TRAY, false);
+        DepthProfile found = MeshDepth.of(mesh, exposure == DepthProfile.Exposure.TRAY, false);
         double ease = text.contains("wall=2 mm") || text.contains("wall=4 mm") ? 2 : 1;
         near(text + " " + exposure, found, shape.depthProfile(exposure), ease * IN_VOLUME, ease * IN_AREA);
     }
@@ -101,7 +100,7 @@ public class MeshDepthTest {
     }
 
     private static double worst(DepthProfile found, Shape shape) {
-        DepthProfile exact = shape.depthProfile(Exposure.ALL);
+        DepthProfile exact = shape.depthProfile(DepthProfile.Exposure.ALL);
         double worst = 0;
         for (double d = 0; exact.volume(d) > 0.1 * exact.volume(0); d += exact.deepest() / 400) {
             worst = Math.max(worst, Math.abs(found.volume(d) / exact.volume(d) - 1));
@@ -117,7 +116,7 @@ public class MeshDepthTest {
     void slivers() {
         Shape cone = ShapeText.read("cone(diameter=50 mm, height=60 mm, top=20 mm)");
         DepthProfile found = MeshDepth.of(slivers(0.025, 0.01, 0.06, 300, 128), false, false);
-        near("slivers", found, cone.depthProfile(Exposure.ALL), IN_VOLUME, IN_AREA);
+        near("slivers", found, cone.depthProfile(DepthProfile.Exposure.ALL), IN_VOLUME, IN_AREA);
     }
 
     private static TriangleMesh slivers(double below, double above, double height, int n, int m) {

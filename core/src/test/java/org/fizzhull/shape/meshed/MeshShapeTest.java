@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
@@ -36,10 +35,11 @@ class MeshShapeTest {
         assertThat(shape.centroid().z()).isCloseTo(0.015, within(1e-15));
         assertThat(shape.extents().length()).isCloseTo(0.06, within(1e-15));
         assertThat(shape.hull().orElseThrow().reach(0, 0, -1)).isCloseTo(0, within(1e-16));
-        assertThat(shape.depthProfile(Exposure.ALL).area(0)).isCloseTo(108e-4, within(1e-15));
-        assertThat(shape.depthProfile(Exposure.TRAY).area(0)).isCloseTo(84e-4, within(1e-15));
-        assertThat(shape.depthProfile(Exposure.OUTSIDE)).isSameAs(shape.depthProfile(Exposure.ALL));
-        assertThat(shape.depthProfile(Exposure.TRAY).deepest()).isCloseTo(0.02, within(1e-6));
+        assertThat(shape.depthProfile(DepthProfile.Exposure.ALL).area(0)).isCloseTo(108e-4, within(1e-15));
+        assertThat(shape.depthProfile(DepthProfile.Exposure.TRAY).area(0)).isCloseTo(84e-4, within(1e-15));
+        assertThat(shape.depthProfile(DepthProfile.Exposure.OUTSIDE))
+                .isSameAs(shape.depthProfile(DepthProfile.Exposure.ALL));
+        assertThat(shape.depthProfile(DepthProfile.Exposure.TRAY).deepest()).isCloseTo(0.02, within(1e-6));
     }
 
     /** ANALYTIC: the flat face of a dome is found lying down, and there is none when it stands on its round side. */
@@ -62,7 +62,7 @@ class MeshShapeTest {
 
     @Test
     void refusesSizesAndNamesThatCannotBe() {
-        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(Exposure.ALL);
+        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(DepthProfile.Exposure.ALL);
         MeshProfiles profiles = new MeshProfiles(any, any, any);
         TriangleMesh large = HullBodies.box(60, 40, 30);
         assertThatThrownBy(() -> MeshShape.of("a.stl", "m", large, profiles))
@@ -75,7 +75,7 @@ class MeshShapeTest {
     /** What a mesh leaves out is said, and nothing is said of one that leaves nothing out. */
     @Test
     void saysWhatItLeavesOut() {
-        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(Exposure.ALL);
+        DepthProfile any = Sphere.ofDiameter(0.05).depthProfile(DepthProfile.Exposure.ALL);
         MeshProfiles profiles = new MeshProfiles(any, any, any);
         assertThat(codes(HullBodies.box(0.06, 0.04, 0.03), profiles)).isEmpty();
         assertThat(codes(ShapeMeshes.of(Sphere.ofDiameter(0.05), 128), profiles))

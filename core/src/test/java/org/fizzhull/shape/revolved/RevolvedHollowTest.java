@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.shape.kind.Bowl;
 import org.fizzhull.shape.meshed.MeshDepthTest;
@@ -31,8 +30,8 @@ class RevolvedHollowTest {
         assertThat(-found.rim().lowest(1, 0, 0)).isCloseTo(-exact.rim().lowest(1, 0, 0), within(1e-12));
         assertThat(turned.hullVolume()).isCloseTo(bowl.hullVolume(), within(2e-3 * bowl.hullVolume()));
         assertThat(found.volume()).isCloseTo(exact.volume(), within(4e-3 * exact.volume()));
-        DepthProfile outside = bowl.depthProfile(Exposure.OUTSIDE);
-        MeshDepthTest.near("bowl outside", turned.depthProfile(Exposure.OUTSIDE), outside, 0.0025, 0.005);
+        DepthProfile outside = bowl.depthProfile(DepthProfile.Exposure.OUTSIDE);
+        MeshDepthTest.near("bowl outside", turned.depthProfile(DepthProfile.Exposure.OUTSIDE), outside, 0.0025, 0.005);
         assertThat(turned.notices()).isEmpty();
     }
 
@@ -93,6 +92,7 @@ class RevolvedHollowTest {
             assertThat(it.code()).isEqualTo("dimple");
             assertThat(it.text()).contains("is 3 % of");
         });
-        assertThat(dimple.depthProfile(Exposure.OUTSIDE)).isSameAs(dimple.depthProfile(Exposure.ALL));
+        assertThat(dimple.depthProfile(DepthProfile.Exposure.OUTSIDE))
+                .isSameAs(dimple.depthProfile(DepthProfile.Exposure.ALL));
     }
 }

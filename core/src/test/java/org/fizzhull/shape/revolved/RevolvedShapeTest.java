@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.MeshDepthTest;
@@ -24,7 +23,8 @@ class RevolvedShapeTest {
             return;
         }
         RevolvedShape turned = RevolvedShape.of("a.csv", hull.profile());
-        for (Exposure exposure : new Exposure[] {Exposure.ALL, Exposure.TRAY}) {
+        for (DepthProfile.Exposure exposure :
+                new DepthProfile.Exposure[] {DepthProfile.Exposure.ALL, DepthProfile.Exposure.TRAY}) {
             MeshDepthTest.near(
                     text + " " + exposure, turned.depthProfile(exposure), shape.depthProfile(exposure), 0.0025, 0.005);
         }
@@ -41,7 +41,7 @@ class RevolvedShapeTest {
     void straightOutlinesAreHeldToATenthOfThat() {
         double[][] cylinder = {{0, 0.03, 0.03, 0}, {0, 0, 0.05, 0.05}};
         DepthProfile all = RevolvedShape.of("a.csv", ProfilePoints.profile(cylinder[0], cylinder[1]))
-                .depthProfile(Exposure.ALL);
+                .depthProfile(DepthProfile.Exposure.ALL);
         for (double d = 0; d < 0.017; d += 0.001) {
             double left = Math.PI * (0.03 - d) * (0.03 - d) * (0.05 - 2 * d);
             assertThat(all.volume(d)).isCloseTo(left, within(2e-4 * left));
@@ -53,7 +53,8 @@ class RevolvedShapeTest {
             // inradius of the section r H/(r + sqrt(r^2 + H^2))
             double left = whole * Math.pow(1 - share, 3);
             double d = share * 0.03 * 0.04 / (0.03 + 0.05);
-            assertThat(pointed.depthProfile(Exposure.ALL).volume(d)).isCloseTo(left, within(2e-4 * left));
+            assertThat(pointed.depthProfile(DepthProfile.Exposure.ALL).volume(d))
+                    .isCloseTo(left, within(2e-4 * left));
         }
         assertThat(pointed.text()).isEqualTo("revolved(file=\"a b.csv\")");
         assertThat(pointed.kind()).isEqualTo("revolved");

@@ -8,7 +8,6 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Block;
 import org.fizzhull.shape.kind.Bowl;
@@ -56,7 +55,7 @@ class ShapeTextProperties {
 
     private static void same(Shape shape) {
         assertThat(ShapeText.read(shape.text())).isEqualTo(shape);
-        for (Exposure exposure : Exposure.values()) {
+        for (DepthProfile.Exposure exposure : DepthProfile.Exposure.values()) {
             DepthProfile profile = shape.depthProfile(exposure);
             assertThat(profile.volume(0)).isBetween(shape.volume() * (1 - 1e-9), shape.volume() * (1 + 1e-9));
         }

@@ -13,7 +13,6 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
@@ -58,16 +57,18 @@ class VoyageProperties {
                 SHAPES[kind] + release, key -> VoyageForm.of(ShapeText.read(SHAPES[kind]), release));
         Shape shape = ShapeText.read(SHAPES[kind]);
         Piece piece = new Piece(
-                shape, density * shape.volume() + shape.insetMass(), new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity));
+                shape,
+                density * shape.volume() + shape.insetMass(),
+                new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, capacity));
         Bath bath = Bath.at(celsius(warmth)).withDepth(depth);
         FizzParameters fizz = new FizzParameters(recession, 2.3, 30e3, 0.5, bubble, 0.45, 0.5, 0.65);
         Voyage voyage = FullVoyage.of(form, bath).run(piece, fizz, VoyageParameters.standard());
-        VoyageSeries s = voyage.series();
+        Voyage.Series s = voyage.series();
         double whole = piece.bodyMass() * capacity;
-        assertThat(voyage.events().get(voyage.events().size() - 1).kind()).isEqualTo(VoyageEvent.Kind.END);
+        assertThat(voyage.events().get(voyage.events().size() - 1).kind()).isEqualTo(Voyage.Event.Kind.END);
         assertThat(s.rows()).isLessThan(5000);
         double before = 0;
-        for (VoyageEvent event : voyage.events()) {
+        for (Voyage.Event event : voyage.events()) {
             assertThat(event.time()).isGreaterThanOrEqualTo(before);
             before = event.time();
         }

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import org.fizzhull.forecast.prior.Input;
-import org.fizzhull.learn.LearnedDraws;
+import org.fizzhull.learn.Learned;
 import org.fizzhull.validation.table.Bindings;
 import org.fizzhull.validation.table.Inputs;
 
@@ -27,6 +27,6 @@ public final class LearnChecks extends Bindings {
     }
 
     private static Input input(Inputs in) {
-        return LearnedDraws.named(in.word("of"));
+        return Learned.Draws.named(in.word("of"));
     }
 }

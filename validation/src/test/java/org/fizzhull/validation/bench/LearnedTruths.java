@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.fizzhull.forecast.conditioning.TimedVoyage;
-import org.fizzhull.forecast.measured.BathResult;
+import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.forecast.model.DropModel;
@@ -110,7 +110,12 @@ public final class LearnedTruths {
             DropModel drop = new DropModel(prepared);
             double own = HeldPiece.ownLift(BALL, BATH);
             boolean floats = drop.at(values) + own * score(random) > 0 != random.nextDouble() < SLIP;
-            Trial trial = Trial.of("piece " + i, BALL, MASSES[i], BATH, floats ? BathResult.FLOATED : BathResult.SANK);
+            Trial trial = Trial.of(
+                    "piece " + i,
+                    BALL,
+                    MASSES[i],
+                    BATH,
+                    floats ? DroppedPiece.Result.FLOATED : DroppedPiece.Result.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
                 double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);

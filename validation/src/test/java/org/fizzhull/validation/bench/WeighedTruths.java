@@ -7,7 +7,7 @@ import org.fizzhull.forecast.conditioning.Conditioned;
 import org.fizzhull.forecast.conditioning.PressedWeightSolver;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.model.PressModel;
 import org.fizzhull.forecast.prior.Input;
@@ -52,7 +52,7 @@ public final class WeighedTruths {
     /** @param weighed how many pieces of each bench are weighed */
     public WeighedTruths(int weighed) {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
-        making = new PressedMould(
+        making = new Moulded.Pressed(
                 blend, PRESSURE, WeighedPiece.HAND, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
         factors = PressModel.factors(Factors.standard(), BALL, making);
         PressedWeightSolver scale = new PressedWeightSolver(WeighedPiece.byHand(0.15, PRESSURE), making, BALL, factors);

@@ -7,15 +7,12 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.ComparedPiece;
 import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.SortBy;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Making;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
@@ -95,7 +92,7 @@ public final class DecideChecks extends Bindings {
         return switch (rule) {
             case "bowl" -> {
                 Comparison table = compared(
-                        SortBy.FLOAT,
+                        Comparison.SortBy.FLOAT,
                         pressed(BALL, lemon),
                         pressed(DOME, lemon),
                         pressed(PUCK, lemon),
@@ -108,7 +105,7 @@ public final class DecideChecks extends Bindings {
             case "foam" -> firstIs(ExampleRecipes.seaFoam(TABLE), lemon, ExampleRecipes.seaFoam(TABLE));
             case "flat-dries-sooner" -> {
                 List<String> order = order(compared(
-                        SortBy.DRY,
+                        Comparison.SortBy.DRY,
                         pressed(BALL, lemon),
                         pressed("sphere(diameter=40 mm)", lemon),
                         pressed("puck(diameter=60 mm, height=25 mm, edge=4 mm)", lemon)));
@@ -117,8 +114,8 @@ public final class DecideChecks extends Bindings {
             case "big-fizzes-longer" -> {
                 String small = "sphere(diameter=45 mm)";
                 String big = "sphere(diameter=80 mm)";
-                List<String> order =
-                        order(compared(SortBy.FIZZ, dense(small, 1000), dense(BALL, 1000), dense(big, 1000)));
+                List<String> order = order(
+                        compared(Comparison.SortBy.FIZZ, dense(small, 1000), dense(BALL, 1000), dense(big, 1000)));
                 yield order.equals(List.of(big, BALL, small));
             }
             default -> throw new IllegalArgumentException(rule);
@@ -128,7 +125,7 @@ public final class DecideChecks extends Bindings {
     /** Whether pieces of one density, kg/m3, stand in the order of their surface per volume. */
     private static boolean surface(double density) {
         Comparison table = compared(
-                SortBy.FLOAT,
+                Comparison.SortBy.FLOAT,
                 dense(BALL, density),
                 dense(PUCK, density),
                 dense(DOME, density),
@@ -141,7 +138,7 @@ public final class DecideChecks extends Bindings {
 
     /** Whether a recipe stands above the other by more than nobody would notice. */
     private static boolean firstIs(Recipe expected, Recipe... recipes) {
-        Comparison table = compared(SortBy.FLOAT, pressed(BALL, recipes[0]), pressed(BALL, recipes[1]));
+        Comparison table = compared(Comparison.SortBy.FLOAT, pressed(BALL, recipes[0]), pressed(BALL, recipes[1]));
         return table.best()
                 .map(best -> best.recipe().orElseThrow().name().equals(expected.name()))
                 .orElse(false);
@@ -160,23 +157,23 @@ public final class DecideChecks extends Bindings {
         return table.rows().stream().map(ComparedPiece::shape).map(Shape::text).toList();
     }
 
-    private static Comparison compared(SortBy sort, Candidate... candidates) {
+    private static Comparison compared(Comparison.SortBy sort, Comparison.Candidate... candidates) {
         Comparer comparer = Comparer.standard().with(new Sampling(SEED, 512));
-        return comparer.compare(List.of(candidates), List.of(), sort, Progress.SILENT);
+        return comparer.compare(List.of(candidates), List.of(), sort, Workers.Progress.SILENT);
     }
 
-    private static Candidate pressed(String text, Recipe recipe) {
+    private static Comparison.Candidate pressed(String text, Recipe recipe) {
         Shape shape = ShapeText.read(text);
         var plan =
                 DryingConditions.open(RoomAir.of(celsius(21), 0.5), 3 * 86400.0).plan(shape);
-        return Candidate.of(
-                Question.of(shape, new PressedMould(Blend.of(recipe), 30e3, 1.6, Filling.usual(shape), plan)));
+        return Comparison.Candidate.of(
+                Question.of(shape, new Moulded.Pressed(Blend.of(recipe), 30e3, 1.6, Filling.usual(shape), plan)));
     }
 
-    private static Candidate dense(String text, double density) {
+    private static Comparison.Candidate dense(String text, double density) {
         Shape shape = ShapeText.read(text);
-        return Candidate.of(
-                Question.of(shape, new Weighed(density * shape.volume(), Optional.empty(), Optional.empty())));
+        return Comparison.Candidate.of(
+                Question.of(shape, new Making.Weighed(density * shape.volume(), Optional.empty(), Optional.empty())));
     }
 
     /** Two unit normals of a correlation. */

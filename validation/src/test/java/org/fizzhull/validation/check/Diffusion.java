@@ -10,7 +10,6 @@ import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Block;
@@ -170,14 +169,14 @@ final class Diffusion {
         return switch (name) {
             case "slab" -> new DepthProfile(new double[] {0, SIZE}, new double[] {d, 0}, new double[] {2, 2}, 0);
             case "rod" -> rod();
-            case "ball" -> Sphere.ofDiameter(d).depthProfile(Exposure.ALL);
-            case "dome on its tray" -> Dome.ofDiameter(d).depthProfile(Exposure.TRAY);
-            case "dome on a rack" -> Dome.ofDiameter(d).depthProfile(Exposure.ALL);
-            case "puck" -> Puck.ofDiameterAndHeight(d, d).depthProfile(Exposure.ALL);
+            case "ball" -> Sphere.ofDiameter(d).depthProfile(DepthProfile.Exposure.ALL);
+            case "dome on its tray" -> Dome.ofDiameter(d).depthProfile(DepthProfile.Exposure.TRAY);
+            case "dome on a rack" -> Dome.ofDiameter(d).depthProfile(DepthProfile.Exposure.ALL);
+            case "puck" -> Puck.ofDiameterAndHeight(d, d).depthProfile(DepthProfile.Exposure.ALL);
             case "flat puck" ->
-                Puck.ofDiameterAndHeight(d * 35 / 30, d * 14 / 30).depthProfile(Exposure.ALL);
-            case "block" -> Block.ofSides(d, d * 20 / 30, d * 15 / 30).depthProfile(Exposure.ALL);
-            case "cube" -> Block.ofSides(d, d, d).depthProfile(Exposure.ALL);
+                Puck.ofDiameterAndHeight(d * 35 / 30, d * 14 / 30).depthProfile(DepthProfile.Exposure.ALL);
+            case "block" -> Block.ofSides(d, d * 20 / 30, d * 15 / 30).depthProfile(DepthProfile.Exposure.ALL);
+            case "cube" -> Block.ofSides(d, d, d).depthProfile(DepthProfile.Exposure.ALL);
             default -> throw new IllegalArgumentException("unknown body " + name);
         };
     }

@@ -14,7 +14,7 @@ import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.JarPressure;
 import org.fizzhull.drying.run.Resolution;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Measures;
@@ -112,7 +112,7 @@ public final class DryingChecks extends Bindings {
         double worst = 0;
         double days = in.number("days");
         var wrap = Wrap.named(in.word("wrap")).orElseThrow();
-        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1);
+        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(DepthProfile.Exposure.ALL), 1);
         for (double water : new double[] {0.005, 0.02, 0.06}) {
             for (double starch : new double[] {0, 0.1, 0.3}) {
                 for (double humidity : new double[] {0.2, 0.5, 0.7, 0.85}) {
@@ -173,12 +173,12 @@ public final class DryingChecks extends Bindings {
         return SorptionMixture.of(1, in.number("Xm"), in.number("C"), in.number("K"));
     }
 
-    private static Exposure exposure(Inputs in) {
-        return Exposure.valueOf(in.word("open"));
+    private static DepthProfile.Exposure exposure(Inputs in) {
+        return DepthProfile.Exposure.valueOf(in.word("open"));
     }
 
     private static DryingCourse course(DryingInput mix, Inputs in, double days, DryingParameters parameters) {
-        var ball = new Opening(Sphere.ofDiameter(in.millimetres("ball_mm")).depthProfile(Exposure.ALL), 1);
+        var ball = new Opening(Sphere.ofDiameter(in.millimetres("ball_mm")).depthProfile(DepthProfile.Exposure.ALL), 1);
         return Drying.run(mix, List.of(DryingPhase.open(ball, air(in), days * DAY)), parameters, Resolution.FINE);
     }
 
@@ -232,7 +232,7 @@ public final class DryingChecks extends Bindings {
                 .build();
         double days = in.number("days");
         var mix = DryingInput.plain(1100, 0.4, in.number("water"), SorptionMixture.none(), in.number("xi"));
-        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1);
+        var ball = new Opening(Sphere.ofDiameter(0.065).depthProfile(DepthProfile.Exposure.ALL), 1);
         var jar = DryingPhase.open(ball, RoomAir.of(298.15, 0.5), days * DAY)
                 .in(Wrap.named("jar").orElseThrow(), 0);
         return 100

@@ -1,16 +1,15 @@
 package org.fizzhull.validation.check;
 
 import java.util.Optional;
-import org.fizzhull.drying.DryState;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.FilledMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.medium.RoomAirText;
+import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
@@ -95,7 +94,7 @@ final class DryingPractice {
 
     private static double alcoholGone(DryingCourse course) {
         for (int i = 0; i < course.steps(); i++) {
-            DryState state = course.at(course.time(i));
+            DryingCourse.State state = course.at(course.time(i));
             if (state.alcohol() <= 0.05 * course.at(0).alcohol()) {
                 return state.time();
             }
@@ -129,13 +128,13 @@ final class DryingPractice {
                 dried.open(),
                 Wrap.NONE,
                 0,
-                Optional.of(new DryingConditions.Storage(10 * DAY, RoomAirText.parse("air", air))));
+                Optional.of(new DryingConditions.Storage(10 * DAY, RoomAir.parse("air", air))));
         DryingCourse course = course("water 10 g", stored, salt);
         return course.last().mass() / course.at(3 * DAY).mass() - 1;
     }
 
     private static DryingConditions open(String air, double days) {
-        return DryingConditions.open(RoomAirText.parse("air", air), days * DAY);
+        return DryingConditions.open(RoomAir.parse("air", air), days * DAY);
     }
 
     /** A day and a half open at 60 %, then three days in a wrap. */
@@ -171,7 +170,7 @@ final class DryingPractice {
             int amount = text.lastIndexOf(' ', unit - 1);
             recipe = recipe.wet(text.substring(0, amount), text.substring(amount + 1));
         }
-        var making = new FilledMould(Blend.of(recipe.build()), 0.146, Optional.empty(), conditions.plan(BALL));
+        var making = new Moulded.Filled(Blend.of(recipe.build()), 0.146, Optional.empty(), conditions.plan(BALL));
         return DryPredictor.standard().with(draws).forecast(BALL, making);
     }
 }

@@ -8,13 +8,13 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.why.Cause;
-import org.fizzhull.decide.why.Check;
 import org.fizzhull.decide.why.Seen;
 import org.fizzhull.decide.why.Symptom;
-import org.fizzhull.forecast.BathOutcome;
+import org.fizzhull.decide.why.Why;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
+import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
@@ -22,15 +22,14 @@ import org.fizzhull.forecast.prior.Measured;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.prior.Scale;
 import org.fizzhull.forecast.question.Factors;
-import org.fizzhull.forecast.question.IntoBath;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.numeric.Normal;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.IngredientTable;
-import org.fizzhull.recipe.Part;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
@@ -72,7 +71,7 @@ final class FailedBatches {
     private record Fixed(Input input, double value) {}
 
     /** The chain walked once, with all symptoms that it shows, the most striking first. */
-    private record Walked(BathOutcome outcome, DryForecast dry, List<Symptom> symptoms) {}
+    private record Walked(Forecast.BathOutcome outcome, DryForecast dry, List<Symptom> symptoms) {}
 
     private final SplittableRandom random;
     private final List<Design> designs = designs();
@@ -119,7 +118,7 @@ final class FailedBatches {
                 filling,
                 Optional.of(dried),
                 Bath.at(celsius(38)),
-                shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED,
+                shape.hollow().isPresent() ? Question.IntoBath.PLACED : Question.IntoBath.DROPPED,
                 false,
                 Measured.CALIPERS,
                 Scale.usual(0.140));
@@ -179,11 +178,11 @@ final class FailedBatches {
     /** The chain once, in one state of all that is uncertain. */
     private static Walked walked(Truth truth, Factors state) {
         FloatPredictor walk = FloatPredictor.standard().with(state).with(CENTRAL);
-        BathOutcome outcome = walk.outcome(truth.made().question());
+        Forecast.BathOutcome outcome = walk.outcome(truth.made().question());
         if (truth.fizzLeft().isPresent()) {
-            Makeup fresh = outcome.piece().makeup();
-            Makeup left =
-                    new Makeup(fresh.trueDensity(), truth.fizzLeft().get() * fresh.gasCapacity(), fresh.additives());
+            Piece.Makeup fresh = outcome.piece().makeup();
+            Piece.Makeup left = new Piece.Makeup(
+                    fresh.trueDensity(), truth.fizzLeft().get() * fresh.gasCapacity(), fresh.additives());
             Design.Filling finished =
                     new Design.Filling.Finished(outcome.piece().mass(), Optional.empty(), Optional.of(left));
             outcome = walk.outcome(truth.made().filled(finished).question());
@@ -195,7 +194,7 @@ final class FailedBatches {
         return new Walked(outcome, dry, symptoms(truth, outcome, dry));
     }
 
-    private static List<Symptom> symptoms(Truth truth, BathOutcome outcome, DryForecast dry) {
+    private static List<Symptom> symptoms(Truth truth, Forecast.BathOutcome outcome, DryForecast dry) {
         List<Symptom> shown = new ArrayList<>();
         double mass = outcome.piece().mass();
         if (mass > outcome.critical().atOnce()[0]) {
@@ -222,21 +221,21 @@ final class FailedBatches {
     }
 
     private Seen measured(Truth truth, Factors state, Walked walked) {
-        BathOutcome outcome = walked.outcome();
+        Forecast.BathOutcome outcome = walked.outcome();
         double off =
                 state.row(Input.MOULD_SIZE).map(row -> row.prior().median()).orElse(0.0);
         Seen seen = Seen.nothing()
-                .with(Check.WEIGH_A_PIECE, outcome.piece().mass() + normal(0.5e-3))
-                .with(Check.MEASURE_ACROSS, truth.made().shape().extents().length() + off + normal(0.7e-3));
+                .with(Why.Check.WEIGH_A_PIECE, outcome.piece().mass() + normal(0.5e-3))
+                .with(Why.Check.MEASURE_ACROSS, truth.made().shape().extents().length() + off + normal(0.7e-3));
         if (outcome.fizzTime().isPresent() && checked()) {
-            seen = seen.with(Check.TIME_THE_FIZZ, outcome.fizzTime().get().median() * Math.exp(normal(0.1)));
+            seen = seen.with(Why.Check.TIME_THE_FIZZ, outcome.fizzTime().get().median() * Math.exp(normal(0.1)));
         }
         if (checked()) {
             double humidity = truth.made().drying().orElseThrow().air().humidity();
-            seen = seen.with(Check.READ_A_HYGROMETER, humidity + normal(0.04));
+            seen = seen.with(Why.Check.READ_A_HYGROMETER, humidity + normal(0.04));
         }
         double water = walked.dry().course().last().water() * (0.6 + 0.4 * random.nextDouble()) + normal(0.2e-3);
-        return checked() ? seen.with(Check.WEIGH_AFTER_TWO_DAYS, Math.max(1e-4, water)) : seen;
+        return checked() ? seen.with(Why.Check.WEIGH_AFTER_TWO_DAYS, Math.max(1e-4, water)) : seen;
     }
 
     private boolean checked() {
@@ -267,7 +266,7 @@ final class FailedBatches {
             case MOULD_SMALLER -> weak(d, Input.MOULD_SIZE, -between(1e-3, 3e-3));
             case WATER_SOAKED_IN -> weak(d, Input.WET_SKIN_DEPTH, 0.15e-3 * between(2.5, 6)); // times its usual depth
             case HEAVY_POWDER -> weak(d, Input.GRAIN_SCORE, between(1.5, 3.5));
-            case RIM_DIPPED -> d.shape().hollow().isPresent() ? of(d.put(IntoBath.DROPPED)) : Optional.empty();
+            case RIM_DIPPED -> d.shape().hollow().isPresent() ? of(d.put(Question.IntoBath.DROPPED)) : Optional.empty();
             case TOO_MUCH_LIQUID -> of(d.of(wetter(d.recipe().orElseThrow(), between(1.3, 1.7))));
             case TOO_LITTLE_LIQUID -> of(d.of(wetter(d.recipe().orElseThrow(), between(0.3, 0.7))));
             case DAMP_ROOM -> of(d.dried(damper(d.drying().orElseThrow(), between(0.15, 0.20))));
@@ -296,9 +295,9 @@ final class FailedBatches {
     }
 
     private static Recipe wetter(Recipe recipe, double factor) {
-        List<Part> wet = new ArrayList<>();
-        for (Part part : recipe.wet()) {
-            wet.add(new Part(part.ingredient(), factor * part.mass(), part.sigma()));
+        List<Recipe.Part> wet = new ArrayList<>();
+        for (Recipe.Part part : recipe.wet()) {
+            wet.add(new Recipe.Part(part.ingredient(), factor * part.mass(), part.sigma()));
         }
         return new Recipe(
                 recipe.name(),

@@ -2,8 +2,8 @@ package org.fizzhull.validation.check;
 
 import java.util.Arrays;
 import java.util.Map;
-import org.fizzhull.pressing.Feel;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.pressing.Pressed;
 import org.fizzhull.pressing.powder.DeLarrard1999;
 import org.fizzhull.pressing.powder.Janssen1895;
 import org.fizzhull.pressing.powder.Powders;
@@ -125,18 +125,18 @@ public final class PressingChecks extends Bindings {
             case "bentonite-thirstier" ->
                 thirst(changed(changed(mix, "corn starch = 0 g"), "bentonite = 60 g"), ball) > thirst(mix, ball);
             case "harder-heavier" -> press.press(100e3, ball).dampMass() > firm;
-            case "common-batch-holds" -> press.press(30e3, ball).feel() == Feel.HOLDS;
-            case "dry-crumbles" -> press.withLiquid(0).press(30e3, ball).feel() == Feel.CRUMBLES;
+            case "common-batch-holds" -> press.press(30e3, ball).feel() == Pressed.Feel.HOLDS;
+            case "dry-crumbles" -> press.withLiquid(0).press(30e3, ball).feel() == Pressed.Feel.CRUMBLES;
             case "much-more-water-too-wet" ->
                 Press.of(Blend.of(changed(mix, "water +60 g")))
                                 .press(30e3, ball)
                                 .feel()
-                        == Feel.TOO_WET;
+                        == Pressed.Feel.TOO_WET;
             case "batch-400-25" -> holds(400, 12, 13, ball);
             case "batch-450-22" -> holds(450, 11, 11, ball);
             case "batch-500-20" -> holds(500, 10, 10, ball);
             case "barely-filled-no-grip" -> press.fill(0.090, ball).meanPressure() == 0;
-            case "barely-filled-crumbles" -> press.fill(0.090, ball).feel() == Feel.CRUMBLES;
+            case "barely-filled-crumbles" -> press.fill(0.090, ball).feel() == Pressed.Feel.CRUMBLES;
             default -> throw new IllegalArgumentException(rule);
         };
         return so ? 1 : 0;
@@ -151,7 +151,7 @@ public final class PressingChecks extends Bindings {
                 .wet("sweet almond oil", oil + " mL")
                 .wet("water", water + " mL")
                 .build();
-        return Press.of(Blend.of(mix)).press(30e3, ball).feel() == Feel.HOLDS;
+        return Press.of(Blend.of(mix)).press(30e3, ball).feel() == Pressed.Feel.HOLDS;
     }
 
     /** Saturation of one powder filled to a solid fraction. */

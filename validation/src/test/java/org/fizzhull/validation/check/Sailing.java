@@ -2,7 +2,6 @@ package org.fizzhull.validation.check;
 
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.meshed.MeshShape;
@@ -13,7 +12,6 @@ import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageSeries;
 
 /**
  * Full voyages under plain conditions, which parameters alone set: a front of one speed, no clinging gas, no plume, no
@@ -27,7 +25,9 @@ record Sailing(Shape shape, Piece piece, Voyage voyage, double speed) {
         double capacity = in.number("xi");
         Bath bath = Bath.at(in.celsius("t_C")).withDepth(in.number("depth_m"));
         Piece piece = new Piece(
-                shape, in.number("density") * shape.volume(), new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity));
+                shape,
+                in.number("density") * shape.volume(),
+                new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, capacity));
         FizzParameters fizz = new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1);
         Release release = in.has("release") ? Release.valueOf(in.word("release")) : Release.DROPPED;
         Voyage voyage = FullVoyage.of(VoyageForm.of(shape, release), bath).run(piece, fizz, new VoyageParameters(0, 0));
@@ -38,7 +38,7 @@ record Sailing(Shape shape, Piece piece, Voyage voyage, double speed) {
         return MeshShape.of("ball.stl", "m", Icosphere.of(in.millimetres("R_mm"), (int) in.number("k")));
     }
 
-    VoyageSeries series() {
+    Voyage.Series series() {
         return voyage.series();
     }
 

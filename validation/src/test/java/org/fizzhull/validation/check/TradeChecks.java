@@ -12,16 +12,13 @@ import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.FilledMould;
 import org.fizzhull.forecast.making.Making;
-import org.fizzhull.forecast.making.PressedMould;
-import org.fizzhull.forecast.making.Weighed;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
-import org.fizzhull.forecast.question.IntoBath;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.RoomAir;
-import org.fizzhull.piece.Makeup;
+import org.fizzhull.piece.Piece;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
@@ -87,7 +84,7 @@ public final class TradeChecks extends Bindings {
         rules.put(
                 "surface-bowl",
                 () -> clearly(
-                        once(like("bowl(diameter=90 mm, wall=15 mm)").into(IntoBath.DROPPED)),
+                        once(like("bowl(diameter=90 mm, wall=15 mm)").into(Question.IntoBath.DROPPED)),
                         once(like("puck(diameter=70 mm, height=28 mm)"))));
         rules.put("open-bowl-floats", () -> once(at("bowl(diameter=90 mm, wall=15 mm)", 1150)) > 0.99);
         rules.put("spent-sinks", () -> clearly(once(left(4.6)), once(left(0.5))));
@@ -142,7 +139,7 @@ public final class TradeChecks extends Bindings {
     }
 
     private static double once(Question question) {
-        boolean costly = !(question.making() instanceof Weighed);
+        boolean costly = !(question.making() instanceof Making.Weighed);
         return forecast(question, costly ? 512 : 1024)
                 .probability()
                 .orElseThrow()
@@ -159,7 +156,7 @@ public final class TradeChecks extends Bindings {
 
     /** 138 g of the default recipe with changes, weighed. */
     private static Question weighed(String... changes) {
-        return Question.of(BALL, new Weighed(grams(138), Optional.empty(), Optional.of(blend(changes))));
+        return Question.of(BALL, new Making.Weighed(grams(138), Optional.empty(), Optional.of(blend(changes))));
     }
 
     /** A ball of 30 g and 1 g/cm3 in water of a temperature, C. */
@@ -183,15 +180,15 @@ public final class TradeChecks extends Bindings {
 
     /** A piece of the default recipe that still has so much gas, mol/kg. */
     private static Question left(double grams, double capacity) {
-        Makeup makeup = new Makeup(Makeup.USUAL_TRUE_DENSITY, capacity);
+        Piece.Makeup makeup = new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, capacity);
         return Question.of(
-                BALL, new Weighed(grams(grams), Optional.empty(), Optional.of(blend("")), Optional.of(makeup)));
+                BALL, new Making.Weighed(grams(grams), Optional.empty(), Optional.of(blend("")), Optional.of(makeup)));
     }
 
     private static Question pressed(String... changes) {
         return Question.of(
                 BALL,
-                new PressedMould(blend(changes), FIRM, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
+                new Moulded.Pressed(blend(changes), FIRM, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
     }
 
     private static Question filled(String... changes) {
@@ -199,7 +196,7 @@ public final class TradeChecks extends Bindings {
     }
 
     private static Making fill(double grams, DryingPlan plan, String... changes) {
-        return new FilledMould(blend(changes), grams(grams), Optional.empty(), plan);
+        return new Moulded.Filled(blend(changes), grams(grams), Optional.empty(), plan);
     }
 
     /** 148 g damp, after so many seconds open at 20 C and 50 %. */
@@ -212,7 +209,7 @@ public final class TradeChecks extends Bindings {
     private static Question undried(String text) {
         Shape shape = ShapeText.read(text);
         return Question.of(shape, fill(1040 * shape.volume() * 1e3, plan(shape, 0.50, 3 * 3600.0), ""))
-                .into(IntoBath.DROPPED);
+                .into(Question.IntoBath.DROPPED);
     }
 
     private static double lost(String change) {

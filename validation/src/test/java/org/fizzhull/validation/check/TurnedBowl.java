@@ -1,7 +1,6 @@
 package org.fizzhull.validation.check;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.meshed.MeshShape;
@@ -14,7 +13,7 @@ final class TurnedBowl {
 
     /** The shape; its depth profiles, which cost a second, are those of a ball and without meaning. */
     static MeshShape of(double outer, double inner, int around) {
-        DepthProfile any = Sphere.ofDiameter(outer).depthProfile(Exposure.ALL);
+        DepthProfile any = Sphere.ofDiameter(outer).depthProfile(DepthProfile.Exposure.ALL);
         return MeshShape.of("bowl.stl", "m", mesh(outer, inner, around), exposure -> any);
     }
 

@@ -4,11 +4,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.medium.Bath;
 import org.fizzhull.medium.relation.Kell1975;
 import org.fizzhull.medium.relation.Patek2009Viscosity;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -34,8 +32,6 @@ import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
 import org.fizzhull.voyage.result.Voyage;
-import org.fizzhull.voyage.result.VoyageEvent;
-import org.fizzhull.voyage.result.VoyageSeries;
 
 /** The full voyage against closed forms and published times; drag and added mass. */
 public final class VoyageChecks extends Bindings {
@@ -80,10 +76,10 @@ public final class VoyageChecks extends Bindings {
     /** Speed of a fall in the last second above the bottom, m/s. */
     private static double terminalFall(Inputs in) {
         Sailing s = Sailing.of(in);
-        double bottom = event(s.voyage(), VoyageEvent.Kind.BOTTOM);
+        double bottom = event(s.voyage(), Voyage.Event.Kind.BOTTOM);
         int to = s.rowAt(bottom) - 1;
         int from = s.rowAt(bottom - 1);
-        VoyageSeries c = s.series();
+        Voyage.Series c = s.series();
         return (c.centreDepth()[to] - c.centreDepth()[from]) / (c.time()[to] - c.time()[from]);
     }
 
@@ -100,12 +96,12 @@ public final class VoyageChecks extends Bindings {
         // added mass of the spheroid as wide as a disc of the cube's plan area
         double added = Lamb1932.oblate(Math.sqrt(Math.PI / 4));
         double start = sunken * PhysicalConstants.GRAVITY / (s.piece().density() + added * water);
-        VoyageSeries c = s.series();
+        Voyage.Series c = s.series();
         int first = 0;
         while (c.centreDepth()[first] < side) {
             first++;
         }
-        int last = s.rowAt(event(s.voyage(), VoyageEvent.Kind.BOTTOM)) - 1;
+        int last = s.rowAt(event(s.voyage(), Voyage.Event.Kind.BOTTOM)) - 1;
         double length = terminal * terminal / start;
         double near = (c.time()[first + 1] - c.time()[first]) * start / terminal;
         double moved = Math.exp((c.centreDepth()[first + 1] - c.centreDepth()[first]) / length);
@@ -165,10 +161,10 @@ public final class VoyageChecks extends Bindings {
     /** Largest gap in the books of carbon at any output time, over the whole, with the usual parameters. */
     private static double carbon(Inputs in) {
         Shape shape = ShapeText.read(in.word("shape"));
-        Makeup makeup = new Makeup(Makeup.USUAL_TRUE_DENSITY, in.number("xi"));
+        Piece.Makeup makeup = new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, in.number("xi"));
         Piece piece = new Piece(shape, in.number("g") / 1e3, makeup);
         Bath bath = Bath.at(in.celsius("t_C"));
-        VoyageSeries s = FullVoyage.of(VoyageForm.of(shape, Release.valueOf(in.word("release"))), bath)
+        Voyage.Series s = FullVoyage.of(VoyageForm.of(shape, Release.valueOf(in.word("release"))), bath)
                 .run(piece, FizzParameters.standard(), VoyageParameters.standard())
                 .series();
         double whole = piece.bodyMass() * makeup.gasCapacity();
@@ -184,7 +180,7 @@ public final class VoyageChecks extends Bindings {
     private static double ballFizz(Inputs in) {
         Sailing s = Sailing.of(in);
         double life = in.millimetres("R_mm") / s.speed();
-        VoyageSeries c = s.series();
+        Voyage.Series c = s.series();
         return switch (in.word("of")) {
             case "tau_s" -> (s.voyage().fizzTime() - s.late()) / (1 - Math.cbrt(0.01));
             case "gas_L" -> 1e3 * s.voyage().dryVolume(s.whole());
@@ -211,7 +207,7 @@ public final class VoyageChecks extends Bindings {
     private static double pocket(Inputs in) {
         Sailing s = Sailing.of(in);
         double water = Kell1975.density(in.celsius("t_C"));
-        int at = s.rowAt(event(s.voyage(), VoyageEvent.Kind.LIFT_OFF));
+        int at = s.rowAt(event(s.voyage(), Voyage.Event.Kind.LIFT_OFF));
         double deep = s.series().centreDepth()[at];
         double squeeze = PhysicalConstants.ATMOSPHERE
                 / (PhysicalConstants.ATMOSPHERE + water * PhysicalConstants.GRAVITY * deep);
@@ -223,7 +219,7 @@ public final class VoyageChecks extends Bindings {
     /** How long a tablet lasts with the usual parameters, s. */
     private static double tabletLife(Inputs in) {
         Shape shape = ShapeText.read(in.word("shape"));
-        Piece piece = new Piece(shape, in.number("density") * shape.volume(), Makeup.usual());
+        Piece piece = new Piece(shape, in.number("density") * shape.volume(), Piece.Makeup.usual());
         Bath bath = Bath.at(in.celsius("t_C")).withVolume(in.number("L") / 1e3).withDepth(in.number("depth_m"));
         return FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
                 .run(piece, FizzParameters.standard(), VoyageParameters.standard())
@@ -241,9 +237,9 @@ public final class VoyageChecks extends Bindings {
         Piece piece = new Piece(
                 shape,
                 in.number("s") * Kell1975.density(Units.celsius(38)) * shape.volume(),
-                new Makeup(Makeup.USUAL_TRUE_DENSITY, Makeup.USUAL_GAS_CAPACITY));
+                new Piece.Makeup(Piece.Makeup.USUAL_TRUE_DENSITY, Piece.Makeup.USUAL_GAS_CAPACITY));
         double speed = 1e-5;
-        VoyageSeries series = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
+        Voyage.Series series = FullVoyage.of(VoyageForm.of(shape, Release.DROPPED), bath)
                 .run(piece, new FizzParameters(speed, 0, 0, 0, 1e-3, 0, 0, 1), new VoyageParameters(0, 0))
                 .series();
         int to = series.rows() - 1;
@@ -252,7 +248,7 @@ public final class VoyageChecks extends Bindings {
         }
         double part = (series.mass()[to - 1] - left * piece.mass()) / (series.mass()[to - 1] - series.mass()[to]);
         double life = series.time()[to - 1] + part * (series.time()[to] - series.time()[to - 1]);
-        DepthProfile profile = shape.depthProfile(Exposure.ALL);
+        DepthProfile profile = shape.depthProfile(DepthProfile.Exposure.ALL);
         double low = 0;
         double high = profile.deepest();
         for (int pass = 0; pass < 50; pass++) {
@@ -302,8 +298,8 @@ public final class VoyageChecks extends Bindings {
         };
     }
 
-    private static double event(Voyage voyage, VoyageEvent.Kind kind) {
-        for (VoyageEvent event : voyage.events()) {
+    private static double event(Voyage voyage, Voyage.Event.Kind kind) {
+        for (Voyage.Event event : voyage.events()) {
             if (event.kind() == kind) {
                 return event.time();
             }

@@ -3,15 +3,11 @@ package org.fizzhull.validation.speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.fizzhull.decide.GenericMoulds;
 import org.fizzhull.decide.Mould;
-import org.fizzhull.decide.compare.Candidate;
 import org.fizzhull.decide.compare.Comparer;
 import org.fizzhull.decide.compare.Comparison;
-import org.fizzhull.decide.compare.SortBy;
-import org.fizzhull.forecast.Progress;
 import org.fizzhull.forecast.making.DryingConditions;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.medium.RoomAir;
@@ -21,6 +17,7 @@ import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.Shape;
+import org.fizzhull.uncertainty.Workers;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -43,17 +40,17 @@ public class CompareSpeed {
     @Param({"128", "1008"})
     public int samples;
 
-    private final List<Candidate> candidates = new ArrayList<>();
+    private final List<Comparison.Candidate> candidates = new ArrayList<>();
 
     /** Presses the lemon recipe firmly into the first moulds of the catalogue and dries it for three days. */
     @Setup
     public void candidates() {
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
         DryingConditions room = DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 3 * 86400.0);
-        for (Mould mould : GenericMoulds.all().subList(0, moulds)) {
+        for (Mould mould : Mould.catalogue().subList(0, moulds)) {
             Shape shape = mould.shape();
-            PressedMould making = new PressedMould(blend, 30e3, 1.6, Filling.usual(shape), room.plan(shape));
-            candidates.add(new Candidate(mould, Question.of(shape, making)));
+            Moulded.Pressed making = new Moulded.Pressed(blend, 30e3, 1.6, Filling.usual(shape), room.plan(shape));
+            candidates.add(new Comparison.Candidate(mould, Question.of(shape, making)));
         }
     }
 
@@ -61,6 +58,6 @@ public class CompareSpeed {
     @Benchmark
     public Comparison table() {
         Comparer comparer = Comparer.standard().with(new Sampling(1, samples));
-        return comparer.compare(candidates, List.of(), SortBy.FLOAT, Progress.SILENT);
+        return comparer.compare(candidates, List.of(), Comparison.SortBy.FLOAT, Workers.Progress.SILENT);
     }
 }

@@ -10,7 +10,7 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
-import org.fizzhull.geometry.Exposure;
+import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.shape.kind.Sphere;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -30,7 +30,9 @@ public class DryingSpeed {
 
     private final DryingInput mix = DryingInput.plain(1100, 0.40, 0.02, SorptionMixture.of(0.12, 0.088, 20, 0.72), 4.6);
     private final List<DryingPhase> rack = List.of(DryingPhase.open(
-            new Opening(Sphere.ofDiameter(0.065).depthProfile(Exposure.ALL), 1), RoomAir.of(293.15, 0.5), TWO_DAYS));
+            new Opening(Sphere.ofDiameter(0.065).depthProfile(DepthProfile.Exposure.ALL), 1),
+            RoomAir.of(293.15, 0.5),
+            TWO_DAYS));
     private final List<DryingPhase> fortnight = List.of(rack.get(0).lasting(7 * TWO_DAYS));
     private final DryingParameters parameters = DryingParameters.standard();
 

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.SplittableRandom;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MassProperties;
-import org.fizzhull.mesh.reading.MeshReading;
+import org.fizzhull.mesh.reading.MeshReader;
 import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
 
@@ -50,7 +50,7 @@ public final class MeasureStl {
         }
     }
 
-    private static void print(MeshReading reading) {
+    private static void print(MeshReader.Reading reading) {
         MassProperties all = MassProperties.of(reading.mesh());
         System.out.println("volume_m3 " + all.volume() + "\narea_m2 " + all.area());
         System.out.println("centroid_m " + all.centroid().x() + " "

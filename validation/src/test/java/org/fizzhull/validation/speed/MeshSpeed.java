@@ -12,7 +12,7 @@ import org.fizzhull.hydrostatics.Draft;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.MassProperties;
-import org.fizzhull.mesh.reading.MeshReading;
+import org.fizzhull.mesh.reading.MeshReader;
 import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
 import org.fizzhull.shape.body.PolyhedronHull;
@@ -94,13 +94,13 @@ public class MeshSpeed {
 
     /** A binary STL read, checked and measured. */
     @Benchmark
-    public MeshReading readBinary() {
+    public MeshReader.Reading readBinary() {
         return StlReader.read(ByteBuffer.wrap(binary), "ring.stl", MILLIMETRE);
     }
 
     /** The same mesh as text. */
     @Benchmark
-    public MeshReading readText() {
+    public MeshReader.Reading readText() {
         return StlReader.read(ByteBuffer.wrap(text), "ring.stl", MILLIMETRE);
     }
 }

@@ -5,7 +5,7 @@ import java.util.concurrent.TimeUnit;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.PressPredictor;
 import org.fizzhull.forecast.making.DryingPlan;
-import org.fizzhull.forecast.making.PressedMould;
+import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
@@ -69,7 +69,7 @@ public class PressingSpeed {
     @Benchmark
     public PressForecast.PieceOut tenThousandPieces() {
         return FORECAST.piece(
-                ball, new PressedMould(blend, PRESSURE, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
+                ball, new Moulded.Pressed(blend, PRESSURE, 1.6, MouldDimensions.Filling.TWO_HALVES, DryingPlan.none()));
     }
 
     private double dampDensity(double[] x) {

@@ -2,7 +2,6 @@ package org.fizzhull.validation.speed;
 
 import java.util.concurrent.TimeUnit;
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Exposure;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.text.ShapeText;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -37,13 +36,13 @@ public class ProfileSpeed {
     @Setup
     public void prepare() {
         piece = ShapeText.read(shape);
-        profile = piece.depthProfile(Exposure.ALL);
+        profile = piece.depthProfile(DepthProfile.Exposure.ALL);
     }
 
     /** The table, from all faces. */
     @Benchmark
     public DepthProfile table() {
-        return piece.depthProfile(Exposure.ALL);
+        return piece.depthProfile(DepthProfile.Exposure.ALL);
     }
 
     /** The volume left at a third of the depth; m3. */

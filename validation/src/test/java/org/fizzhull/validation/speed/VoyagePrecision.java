@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -17,7 +16,6 @@ import org.fizzhull.voyage.QuickVoyage;
 import org.fizzhull.voyage.Release;
 import org.fizzhull.voyage.VoyageForm;
 import org.fizzhull.voyage.VoyageParameters;
-import org.fizzhull.voyage.result.Outcome;
 import org.fizzhull.voyage.result.Voyage;
 
 /**
@@ -43,7 +41,7 @@ public final class VoyagePrecision {
     private VoyagePrecision() {}
 
     /** What is compared of a voyage; the rise time is NaN where it does not rise later. */
-    private record Answer(Outcome outcome, double fizzTime, double riseTime) {}
+    private record Answer(Voyage.Outcome outcome, double fizzTime, double riseTime) {}
 
     private record Work(List<Answer> answers, double microseconds) {}
 
@@ -102,7 +100,7 @@ public final class VoyagePrecision {
             Shape shape = ShapeText.read(text);
             EquationOfMotion course = maker.of(shape);
             for (double density = 850; density < 1160; density += 15) {
-                Piece piece = new Piece(shape, density * shape.volume(), Makeup.usual());
+                Piece piece = new Piece(shape, density * shape.volume(), Piece.Makeup.usual());
                 long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                 Answer answer = course.run(piece);
                 for (int i = 1; i < times; i++) {
@@ -130,7 +128,7 @@ public final class VoyagePrecision {
             worstFizz = Math.max(worstFizz, error);
             if (ours.outcome != best.outcome) {
                 others++;
-            } else if (best.outcome == Outcome.RISES_LATER) {
+            } else if (best.outcome == Voyage.Outcome.RISES_LATER) {
                 double late = Math.abs(ours.riseTime - best.riseTime);
                 rises++;
                 rise += late;

@@ -3,7 +3,6 @@ package org.fizzhull.validation.speed;
 import java.util.concurrent.TimeUnit;
 import org.fizzhull.fizz.FizzParameters;
 import org.fizzhull.medium.Bath;
-import org.fizzhull.piece.Makeup;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.shape.Shape;
@@ -60,7 +59,7 @@ public class VoyageSpeed {
         VoyageForm form = VoyageForm.of(read, Release.DROPPED, depths);
         full = FullVoyage.of(form, BATH).accurateTo(accuracy);
         quick = new QuickVoyage(form, BATH);
-        piece = new Piece(read, density * read.volume(), Makeup.usual());
+        piece = new Piece(read, density * read.volume(), Piece.Makeup.usual());
     }
 
     /** With its series and events. */

@@ -11,7 +11,6 @@ import org.apache.spark.SparkConf;
 import org.apache.spark.api.java.JavaSparkContext;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.result.FloatCheck;
-import org.fizzhull.forecast.result.Floats;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.shape.Shape;
@@ -44,7 +43,7 @@ class ManyMachinesTest {
     }
 
     /** The bits of every answer, so that equal means to the last one. */
-    private static long bits(Floats floats) {
+    private static long bits(FloatCheck.Floats floats) {
         long bits = Double.doubleToRawLongBits(floats.spareAtDrop());
         return bits * 4 + (floats.atOnce() ? 2 : 0) + (floats.toTheEnd() ? 1 : 0);
     }
