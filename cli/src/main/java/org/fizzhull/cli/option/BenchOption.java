@@ -76,13 +76,14 @@ public final class BenchOption {
     }
 
     private static double water(BenchFile.Measured filled) {
-        String text = filled.piece().text();
-        return WATER.parseExact(filled.key(), text.substring(0, TypedMeasurement.mouldAt(text)));
+        return WATER.parseExact(
+                filled.key(), PieceText.of(filled.piece().text()).said());
     }
 
     private static Shape mould(Arguments arguments, BenchFile.Measured filled) {
         String text = filled.piece().text();
-        return TypedMeasurement.mould(arguments, text)
+        return PieceText.of(text)
+                .mould(arguments.files())
                 .orElseThrow(() -> filled.here(new Refusal(
                         "missing-value",
                         filled.key(),

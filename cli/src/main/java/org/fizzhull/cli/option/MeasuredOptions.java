@@ -69,7 +69,7 @@ public final class MeasuredOptions {
                 BathedPieces.walk(arguments, List.of(mould), false).byMould().getOrDefault(mould, Observations.none());
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
         boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
-        Optional<WeighedPiece> weighed = pressed ? WeighedOptions.weighed(arguments) : Optional.empty();
+        Optional<WeighedPiece> weighed = pressed ? WeighedOptions.weighed(arguments, question::shape) : Optional.empty();
         if (!pressed) {
             WeighedOptions.passed(arguments, "they tell how a press answers, and this piece is not pressed");
         }
