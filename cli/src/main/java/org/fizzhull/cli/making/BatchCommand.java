@@ -95,7 +95,7 @@ public final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments, () -> shape);
         Observations seen = MeasuredOptions.read(arguments, Question.of(shape, making));
         PressPredictor presses = DryingOptions.inAir(
                 drying,

@@ -52,7 +52,6 @@ public final class BathedPieces {
      */
     public static BathedPieces walk(Arguments arguments, List<Shape> moulds, boolean others) {
         BathedPieces walk = new BathedPieces(arguments, moulds, others);
-        BenchOption.asked(arguments, walk.moulds);
         for (Map.Entry<String, String> key : KEYS.entrySet()) {
             String option = key.getValue();
             for (String text : arguments.texts(option)) {
@@ -105,18 +104,19 @@ public final class BathedPieces {
     private Optional<Unfit> taken(String option, String text) {
         PieceText piece = PieceText.of(text);
         Optional<Shape> named = piece.mould(arguments.files());
+        if (unfit.isPresent()) {
+            return unfit;
+        }
         if (named.isEmpty() && moulds.size() > 1) {
-            return Optional.of(unfit.orElseGet(() -> Unfit.withoutMould(text)));
+            return Optional.of(Unfit.withoutMould(text));
         }
         if (named.isPresent() && !others && !moulds.contains(named.get())) {
-            return Optional.of(unfit.orElse(Unfit.OTHER_MOULD));
+            return Optional.of(Unfit.OTHER_MOULD);
         }
-        if (unfit.isEmpty()) {
-            Shape mould = named.orElse(moulds.get(0));
-            Observations before = byMould.getOrDefault(mould, Observations.none());
-            byMould.put(mould, TypedMeasurement.and(before, option, piece.said()));
-        }
-        return unfit;
+        Shape mould = named.orElse(moulds.get(0));
+        Observations before = byMould.getOrDefault(mould, Observations.none());
+        byMould.put(mould, TypedMeasurement.and(before, option, piece.said()));
+        return Optional.empty();
     }
 
     /** What is asked may be nothing that a measurement in the bath tells of. */

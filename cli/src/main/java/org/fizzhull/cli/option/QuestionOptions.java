@@ -101,15 +101,18 @@ public final class QuestionOptions {
     public static Question read(Arguments arguments, Shape shape, Optional<Blend> blend) {
         Making making = making(arguments, shape, blend);
         Bath bath = bath(arguments);
-        boolean still = arguments.has(NO_FIZZ);
         IntoBath usual = shape.hollow().isPresent() ? IntoBath.PLACED : IntoBath.DROPPED;
         return new Question(
                 shape,
                 making,
                 bath,
-                into(arguments).orElse(usual),
-                still,
-                measured(arguments).orElse(Measured.CALIPERS),
+                arguments
+                        .word(INTO_BATH, IntoBath.values(), IntoBath::word, "placed or dropped")
+                        .orElse(usual),
+                arguments.has(NO_FIZZ),
+                arguments
+                        .word(MEASURED, Measured.values(), Measured::word, "nominal, ruler, calipers or water")
+                        .orElse(Measured.CALIPERS),
                 scale(arguments, making));
     }
 
@@ -151,16 +154,15 @@ public final class QuestionOptions {
 
     /** One of the last place of a weight as it was typed, kg; 0 where it was not typed. */
     private static double step(Arguments arguments, String option) {
-        Optional<String> text = arguments.text(option);
-        return text.isPresent() ? WeightText.step(option, text.get()) : 0;
+        return arguments.value(option, WeightText::step).orElse(0.0);
     }
 
     /** Weighed, or made from a recipe by fill or by press. */
     private static Making making(Arguments arguments, Shape shape, Optional<Blend> blend) {
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
-        boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
-        if (weighed && made && !dried) {
+        boolean weighedLater = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
+        if (weighed && made && !weighedLater) {
             throw new Refusal(
                     "conflict",
                     MASS,
@@ -169,8 +171,8 @@ public final class QuestionOptions {
                     "A weighed piece needs no fill: keep the weight just before the bath.");
         }
         if (blend.isPresent() && made && !weighed) {
-            return MakingOptions.making(arguments, blend.get(), shape, DryingOptions.plan(arguments, shape))
-                    .orElseThrow();
+            DryingPlan plan = DryingOptions.plan(arguments, shape);
+            return MakingOptions.making(arguments, blend.get(), shape, plan).orElseThrow();
         }
         if (blend.isPresent() && !weighed) {
             throw new Refusal(
@@ -181,7 +183,8 @@ public final class QuestionOptions {
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
         }
         Amount mass = mass(arguments, shape);
-        return new Weighed(mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
+        Optional<Makeup> dried = dried(arguments, shape, blend, mass);
+        return new Weighed(mass.value(), MakingOptions.around(mass), blend, dried);
     }
 
     /** What a weighed piece has become by drying; with its fill, the weighing says how much water is left. */
@@ -258,36 +261,10 @@ public final class QuestionOptions {
     }
 
     private static Bath bath(Arguments arguments) {
-        Optional<String> text = arguments.text(BATH);
-        Bath bath = text.isPresent() ? BathText.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
-        Optional<String> salt = arguments.text(BATH_SALT);
-        return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
-    }
-
-    private static Optional<IntoBath> into(Arguments arguments) {
-        Optional<String> word = arguments.text(INTO_BATH);
-        if (word.isEmpty()) {
-            return Optional.empty();
-        }
-        for (IntoBath way : IntoBath.values()) {
-            if (way.word().equals(word.get())) {
-                return Optional.of(way);
-            }
-        }
-        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "Write one of these words.");
-    }
-
-    private static Optional<Measured> measured(Arguments arguments) {
-        Optional<String> word = arguments.text(MEASURED);
-        if (word.isEmpty()) {
-            return Optional.empty();
-        }
-        for (Measured how : Measured.values()) {
-            if (how.word().equals(word.get())) {
-                return Optional.of(how);
-            }
-        }
-        throw new Refusal(
-                "unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "Write one of these words.");
+        Bath bath = arguments.value(BATH, BathText::parse).orElseGet(() -> Bath.at(Question.DEFAULT_TEMPERATURE));
+        return arguments
+                .value(BATH_SALT, (option, text) -> QuantityText.parseExact(option, text, Dimension.MASS))
+                .map(bath::withSalt)
+                .orElse(bath);
     }
 }

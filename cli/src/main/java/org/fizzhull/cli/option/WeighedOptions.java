@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.WrittenLine;
 import org.fizzhull.forecast.making.WeighedPiece;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
 /** Damp pressed pieces on the scale: typed, of a recipe file, of a bench file. */
@@ -27,12 +25,11 @@ public final class WeighedOptions {
      * @param mould that of a piece which names none, asked for where a weight was leant on it
      */
     public static Optional<WeighedPiece> weighed(Arguments arguments, Supplier<Shape> mould) {
-        WeighedText reader = reader(arguments, mould);
-        List<WeighedPiece> pieces = new ArrayList<>();
         List<String> typed = arguments.texts(MeasuredOptions.WEIGHED);
-        typed.forEach(text -> pieces.addAll(reader.all(text)));
-        if (typed.isEmpty()) {
-            List<WrittenLine> written = new ArrayList<>();
+        List<WrittenLine> written = new ArrayList<>();
+        if (!typed.isEmpty()) {
+            passed(arguments, MeasuredOptions.WEIGHED + " was typed");
+        } else {
             arguments
                     .text(MakingOptions.RECIPE)
                     .ifPresent(file -> written.addAll(
@@ -40,36 +37,13 @@ public final class WeighedOptions {
             List<WrittenLine> bench = BenchOption.of(arguments).weighed();
             bench.forEach(arguments.benchUse()::counts);
             written.addAll(bench);
-            pieces.addAll(written(reader, written));
-        } else {
-            passed(arguments, MeasuredOptions.WEIGHED + " was typed");
         }
-        return together(pieces);
+        return WeighedText.beside(arguments, mould).all(typed, written);
     }
 
     /** The pieces that a recipe file has of its mix; the first with the others behind it. */
     public static Optional<WeighedPiece> ofRecipe(Arguments arguments, String file, Supplier<Shape> mould) {
-        return together(written(
-                reader(arguments, mould), MakingOptions.read(arguments, file).weighed()));
-    }
-
-    private static WeighedText reader(Arguments arguments, Supplier<Shape> mould) {
-        return new WeighedText(arguments.files(), arguments.text(MakingOptions.PRESS), mould);
-    }
-
-    private static Optional<WeighedPiece> together(List<WeighedPiece> pieces) {
-        return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
-    }
-
-    private static List<WeighedPiece> written(WeighedText reader, List<WrittenLine> lines) {
-        List<WeighedPiece> pieces = new ArrayList<>();
-        for (WrittenLine weighed : lines) {
-            try {
-                pieces.add(reader.one(weighed.text()));
-            } catch (Refusal refusal) {
-                throw weighed.refused(refusal, BenchFile.WEIGHED);
-            }
-        }
-        return pieces;
+        List<WrittenLine> written = MakingOptions.read(arguments, file).weighed();
+        return WeighedText.beside(arguments, mould).all(List.of(), written);
     }
 }

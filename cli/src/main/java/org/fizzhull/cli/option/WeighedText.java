@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.fizzhull.cli.file.BenchFile;
 import org.fizzhull.cli.file.FileAccess;
+import org.fizzhull.cli.file.WrittenLine;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
@@ -24,17 +26,19 @@ public final class WeighedText {
     private final Optional<String> press;
     private final Supplier<Shape> mould;
 
-    /**
-     * A reader for pieces beside one that is asked about.
-     *
-     * @param files those that a mould may be read from
-     * @param press how that piece is pressed, if told
-     * @param mould its mould, asked for only where a weight is leant on it
-     */
-    WeighedText(FileAccess files, Optional<String> press, Supplier<Shape> mould) {
+    private WeighedText(FileAccess files, Optional<String> press, Supplier<Shape> mould) {
         this.files = files;
         this.press = press;
         this.mould = mould;
+    }
+
+    /**
+     * The reader for pieces beside the one that a line asks about.
+     *
+     * @param mould that of the piece asked about, needed only where a weight is leant on it
+     */
+    static WeighedText beside(Arguments line, Supplier<Shape> mould) {
+        return new WeighedText(line.files(), line.text(MakingOptions.PRESS), mould);
     }
 
     /** Weighed pieces as typed, each with how it was pressed and, where one is given, its mould, if it does not say so itself. */
@@ -51,17 +55,25 @@ public final class WeighedText {
         return String.join(", ", told);
     }
 
-    /** Every piece of a text, in order. */
-    List<WeighedPiece> all(String texts) {
+    /** The pieces of all texts, typed and of a file; the first with the others behind it. */
+    Optional<WeighedPiece> all(List<String> typed, List<WrittenLine> written) {
         List<WeighedPiece> pieces = new ArrayList<>();
-        for (String text : apart(texts)) {
-            pieces.add(one(text));
+        for (String texts : typed) {
+            for (String text : apart(texts)) {
+                pieces.add(one(text));
+            }
         }
-        return pieces;
+        for (WrittenLine line : written) {
+            try {
+                pieces.add(one(line.text()));
+            } catch (Refusal refusal) {
+                throw line.refused(refusal, BenchFile.WEIGHED);
+            }
+        }
+        return pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get(0).and(pieces.subList(1, pieces.size())));
     }
 
-    /** A single piece. */
-    WeighedPiece one(String text) {
+    private WeighedPiece one(String text) {
         PieceText parted = PieceText.of(text);
         String said = parted.said();
         int at = said.indexOf(PieceText.AT);
