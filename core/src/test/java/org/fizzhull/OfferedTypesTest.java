@@ -54,12 +54,12 @@ class OfferedTypesTest {
             fizz.gas 2
             forecast 18
             forecast.making 8
-            forecast.measured 9
+            forecast.measured 10
             forecast.prior 5
             forecast.question 5
             forecast.result 10
             geometry 9
-            learn 6
+            learn 7
             medium 4
             mesh 1
             mesh.reading 4

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * <p>Planes are given as {@code n . x = c}, n a unit vector of the body frame (for a floating body the one that points
  * up) and c in m; the part with {@code n . x <= c} is "below". Components are passed one by one, so that a search
- * allocates nothing.
+ * allocates no more than a holder of one facet.
  *
  * <p>Two kinds come with the library, exact bodies of revolution ({@code shape.revolved.RevolvedHull}) and closed
  * triangle meshes ({@code shape.meshed.PolyhedronHull}); an embedder may write another. Nothing in the library depends

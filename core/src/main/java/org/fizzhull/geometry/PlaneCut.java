@@ -3,7 +3,7 @@ package org.fizzhull.geometry;
 /**
  * What a plane cuts from a closed body: the part below the plane {@code n . x = c} (the points with {@code n . x <= c})
  * and the cut face, which for a floating body is the water plane. A mutable holder that a caller owns and passes to
- * {@link Hull#cut} again and again, so that a search allocates nothing; one to a thread.
+ * {@link Hull#cut} again and again, so that a search allocates next to nothing; one to a thread.
  *
  * <p>All in SI and the body frame. The centre of buoyancy is {@code (mx, my, mz) / volume}. The second moments are
  * about the centroid of the cut face, along the two unit vectors (ux, uy, uz) and (wx, wy, wz) that with n form a

@@ -28,12 +28,14 @@ public final class Immersion {
     /** The first step of the fraction is not quite dry, so that the wet share has a slope at the start. */
     private static final double NEARLY_DRY = 1e-6;
 
-    /** The hull in its attitude; null where the tables are whole from the start. */
+    /** The hull in its attitude; null for an upright prism. */
     private final @Nullable Hull hull;
     /** Unit vector of the body frame that points up. */
     private final Vec3 up;
     /** Area of the whole surface that can get wet, m2. */
     private final double whole;
+    /** Area of one flat of a prism, m2; of a hull without meaning. */
+    private final double flat;
     /** Height of the lowest point along {@link #up}, m. */
     private final double bottom;
     /** From there to the highest, m. */
@@ -62,17 +64,15 @@ public final class Immersion {
      * @param whole area of the whole surface that can get wet, m2
      */
     public Immersion(Hull hull, Vec3 up, double whole) {
-        this(hull, up, whole, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
-        for (int i = 0; i <= CELLS; i++) {
-            section(i);
-            slopes(i);
-        }
+        this(hull, up, whole, Double.NaN, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
+        evaluate();
     }
 
-    private Immersion(@Nullable Hull hull, Vec3 up, double whole, double bottom, double top) {
+    private Immersion(@Nullable Hull hull, Vec3 up, double whole, double flat, double bottom, double top) {
         this.hull = hull;
         this.up = up;
         this.whole = whole;
+        this.flat = flat;
         this.bottom = bottom;
         height = top - bottom;
         fractionAt[0] = heightAt[0] = 0;
@@ -87,8 +87,8 @@ public final class Immersion {
      * @param whole area of the whole surface that can get wet, m2
      */
     public static Immersion forOneVoyage(Hull hull, Vec3 up, double whole) {
-        return new Immersion(
-                hull, up, whole, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
+        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
+        return new Immersion(hull, up, whole, Double.NaN, bottom, hull.reach(up.x(), up.y(), up.z()));
     }
 
     /**
@@ -98,18 +98,27 @@ public final class Immersion {
      * @param whole area of both flats and the side, m2
      */
     public static Immersion ofPrism(double flat, double whole) {
-        Immersion made = new Immersion(null, Vec3.UP, whole, 0, 1);
-        for (int i = 0; i <= CELLS; i++) {
-            double share = (double) i / CELLS;
-            made.fractionAt[i] = share;
-            made.heightAt[i] = share;
-            made.slopeAt[i] = 1;
-            made.wetAt[i] = i == CELLS ? 1 : (flat + (whole - 2 * flat) * Math.max(NEARLY_DRY, share)) / whole;
-        }
-        for (int i = 0; i <= CELLS; i++) {
-            made.slopes(i);
-        }
+        Immersion made = prismForOneVoyage(flat, whole);
+        made.evaluate();
         return made;
+    }
+
+    /**
+     * {@return the same tables, of which a node is worked out when it is first read; serves one thread}
+     *
+     * @param flat area of one flat, m2
+     * @param whole area of both flats and the side, m2
+     */
+    public static Immersion prismForOneVoyage(double flat, double whole) {
+        return new Immersion(null, Vec3.UP, whole, flat, 0, 1);
+    }
+
+    /** Works out every node. */
+    private void evaluate() {
+        for (int i = 0; i <= CELLS; i++) {
+            section(i);
+            slopes(i);
+        }
     }
 
     /** A table of which no node is known yet. */
@@ -121,7 +130,12 @@ public final class Immersion {
 
     /** Works out the fraction at node i, and its slope. */
     private void section(int i) {
-        if (hull == null || !Double.isNaN(slopeAt[i])) {
+        if (!Double.isNaN(slopeAt[i])) {
+            return;
+        }
+        if (hull == null) {
+            fractionAt[i] = (double) i / CELLS;
+            slopeAt[i] = 1;
             return;
         }
         // the end planes touch; just inside them the water plane is that of a flat end
@@ -135,10 +149,15 @@ public final class Immersion {
 
     /** Works out depth and wet share at node i of the fraction: the same turned round. */
     private void draft(int i) {
-        if (hull == null || !Double.isNaN(wetAt[i])) {
+        if (!Double.isNaN(wetAt[i])) {
             return;
         }
         double share = Math.max(NEARLY_DRY, (double) i / CELLS);
+        if (hull == null) {
+            heightAt[i] = (double) i / CELLS;
+            wetAt[i] = (flat + (whole - 2 * flat) * share) / whole;
+            return;
+        }
         // near that of a ball
         double guess = bottom + height * Draft.ballDraft(share);
         double level = Draft.level(hull, up.x(), up.y(), up.z(), hull.volume() * share, guess, cut);

@@ -9,8 +9,7 @@ import org.fizzhull.forecast.question.Question;
  * What trials taught: the answer of {@link Learner#learn}. Immutable.
  *
  * @param draws the learned inputs
- * @param used number of trials it rests on
- * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
+ * @param fits the trials it rests on, and how each lies in what the finished bench expects of it
  * @param left trials that no bench explains together with the others, and why
  * @param effective number of independent draws that the weighted ones are worth
  * @param proposals number of weighted draws
@@ -21,8 +20,7 @@ import org.fizzhull.forecast.question.Question;
  */
 public record Learned(
         LearnedDraws draws,
-        int used,
-        int inside,
+        List<TrialFit> fits,
         List<Left> left,
         double effective,
         int proposals,
@@ -30,11 +28,10 @@ public record Learned(
         Question asked,
         Optional<MeasureNext> next) {
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param draws the learned inputs
-     * @param used number of trials it rests on
-     * @param inside number of them that lie inside the 95 % interval that the finished bench gives for them
+     * @param fits the trials it rests on, and how each lies in what the finished bench expects of it
      * @param left trials that no bench explains together with the others, and why
      * @param effective number of independent draws that the weighted ones are worth
      * @param proposals number of weighted draws
@@ -43,7 +40,18 @@ public record Learned(
      * @param next measurement that would narrow it most; empty where it is settled
      */
     public Learned {
+        fits = List.copyOf(fits);
         left = List.copyOf(left);
+    }
+
+    /** {@return number of trials it rests on} */
+    public int used() {
+        return fits.size();
+    }
+
+    /** {@return number of them that lie inside the 95 % interval that the finished bench gives for them} */
+    public int inside() {
+        return (int) fits.stream().filter(TrialFit::inside).count();
     }
 
     /** {@return a bench of which no more than this is known, whose table every later forecast takes} */

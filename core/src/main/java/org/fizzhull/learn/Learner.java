@@ -14,11 +14,9 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.learn.fit.Laplace;
 import org.fizzhull.learn.fit.LeastSquaresFit;
-import org.fizzhull.numeric.Normal;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Priors;
-import org.fizzhull.uncertainty.sampling.Statistics;
 
 /**
  * Learns the inputs of a bench from its trials (docs/physics/uncertainty.md, "Learning a bench"). With z the scores of the
@@ -61,8 +59,6 @@ public final class Learner {
 
     /** Draws of the forecast that chooses the next measurement. */
     private static final int NEXT_DRAWS = 1024;
-    /** Half width of a 95 % interval, standard deviations. */
-    private static final double INSIDE = Normal.Z_975;
 
     private final List<Trial> trials;
     private final long seed;
@@ -158,8 +154,9 @@ public final class Learner {
         Question asked = border(values(law.mean)).question();
         return new Learned(
                 draws,
-                models.size(),
-                inside(sampled.draws()),
+                models.stream()
+                        .map(model -> TrialFit.of(model, sampled.draws(), this::values))
+                        .toList(),
                 left,
                 sampled.effective(),
                 Resampled.PROPOSALS,
@@ -305,37 +302,6 @@ public final class Learner {
             sum += r * r;
         }
         return -0.5 * sum;
-    }
-
-    /** Number of trials that the draws expect: every measured value inside 95 %, the result with a chance of 5 % or more. */
-    private int inside(double[][] draws) {
-        int inside = 0;
-        for (TrialModel model : models) {
-            // predictions of each sign, draw by draw
-            double[][] predicted = new double[model.signs().size()][draws.length];
-            for (int i = 0; i < draws.length; i++) {
-                double[] each = model.predicted(values(draws[i]));
-                for (int k = 0; k < each.length; k++) {
-                    predicted[k][i] = each[k];
-                }
-            }
-            boolean all = true;
-            for (int k = 0; k < predicted.length; k++) {
-                all &= inside(model.signs().get(k), predicted[k]);
-            }
-            inside += all ? 1 : 0;
-        }
-        return inside;
-    }
-
-    /** Whether the draws expect one sign; {@code predicted} is its prediction by draw. */
-    private static boolean inside(TrialResidual sign, double[] predicted) {
-        if (sign.isResult()) {
-            return Arrays.stream(predicted).map(sign::chance).average().orElse(0) >= 0.05;
-        }
-        double mean = Statistics.mean(predicted);
-        double spread = Math.hypot(Math.sqrt(Statistics.variance(predicted, mean)), sign.deviation());
-        return Math.abs(sign.observed() - mean) <= INSIDE * spread;
     }
 
     /** The inputs that may be learned, of trials with or without pressing. */

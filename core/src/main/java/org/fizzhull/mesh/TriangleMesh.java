@@ -67,6 +67,9 @@ public final class TriangleMesh implements Serializable {
                 renamed[v] = kept++;
             }
         }
+        if (kept == renamed.length) {
+            return new TriangleMesh(xyz, corners);
+        }
         int[] facets = new int[corners.length];
         for (int h = 0; h < corners.length; h++) {
             facets[h] = renamed[corners[h]];

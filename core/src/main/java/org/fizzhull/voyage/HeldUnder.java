@@ -90,7 +90,7 @@ public final class HeldUnder {
         double steps = Math.min(grid.cells, eroded / grid.step);
         int cell = Math.min(grid.cells - 1, (int) steps);
         body = grid.volume(cell, steps - cell) * launch.volumeRatio();
-        half = Math.max(0.1 * form.halfHeight, form.halfHeight * stretch - eroded);
+        half = Math.max(0.1 * form.halfHeight, form.halfHeight * stretch - balance.recession * seconds);
         double front = grid.area(cell, steps - cell) * stretch * stretch * launch.surfaceRatio();
         // gas that clings and gas that rises, both filling up with the layer
         double flux = balance.flux(balance.water.molarVolume);

@@ -84,7 +84,7 @@ public final class VoyageForm {
                         ? AfloatFront.forOneVoyage(() -> shape.depthProfileAfloat(rest), every)
                         : AfloatFront.whole(shape.depthProfileAfloat(rest), every),
                 rest.prism() && !holdsAir
-                        ? Immersion.ofPrism(planArea, shape.surface())
+                        ? prism(planArea, shape.surface(), once)
                         : immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest(), once),
                 shape.surface() / planArea,
                 shape.insetVolume(),
@@ -182,6 +182,11 @@ public final class VoyageForm {
     /** Tables of a hull, whole or for one voyage. */
     private static Immersion tables(Hull hull, Vec3 up, double whole, boolean once) {
         return once ? Immersion.forOneVoyage(hull, up, whole) : new Immersion(hull, up, whole);
+    }
+
+    /** Tables of an upright prism, whole or for one voyage. */
+    private static Immersion prism(double flat, double whole, boolean once) {
+        return once ? Immersion.prismForOneVoyage(flat, whole) : Immersion.ofPrism(flat, whole);
     }
 
     /** A profile on even depths, whole or for one voyage. */

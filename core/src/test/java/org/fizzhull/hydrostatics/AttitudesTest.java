@@ -190,6 +190,7 @@ class AttitudesTest {
         List<Attitude> ball = find(new PolyhedronHull(HullBodies.ellipsoid(1, 1, 1, 32), .01), .8);
         assertThat(ball).hasSize(1);
         assertThat(ball.get(0).turnsFreely()).isTrue();
+        assertThat(ball.get(0).gmLarger()).isZero();
         double[][] can = {{0, 0}, {.5, 0}, {.5, .8}, {0, .8}};
         List<Attitude> tilted = find(new PolyhedronHull(HullBodies.turned(can, 96), 0), .5);
         assertThat(tilted).hasSize(2);

@@ -64,7 +64,20 @@ class RestingAttitudeTest {
                 "star(points=4, diameter=80 mm, inner=70 mm, height=72 mm)",
                 "star(points=3, diameter=80 mm, inner=60 mm, height=80 mm)",
                 "heart(width=70 mm, height=28 mm)",
-                "heart(width=70 mm, height=60 mm)"
+                "heart(width=70 mm, height=60 mm)",
+                "dome(diameter=80 mm)",
+                "dome(diameter=80 mm, height=12 mm)",
+                "ring(diameter=90 mm, tube=30 mm)",
+                "ring(diameter=90 mm, tube=45 mm)",
+                "cone(diameter=60 mm, height=70 mm)",
+                "cone(diameter=60 mm, height=84.8 mm)",
+                "cone(diameter=60 mm, height=84.9 mm)",
+                "cone(diameter=60 mm, height=50 mm, top=40 mm)",
+                "cone(diameter=60 mm, height=50 mm, top=60 mm)",
+                "cone(diameter=60 mm, height=90 mm, top=60 mm)",
+                "bowl(diameter=90 mm, wall=15 mm)",
+                "bowl(diameter=90 mm, wall=44 mm)",
+                "bowl(diameter=90 mm, wall=2 mm)"
             })
     void closedFormsFindWhatTheSearchFinds(String text) {
         Shape shape = ShapeText.read(text);

@@ -6,7 +6,10 @@ import org.fizzhull.answer.body.Version;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.learn.LearnedDraws;
+import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
+import org.fizzhull.quantity.Units;
+import org.fizzhull.cli.text.TrialWords;
 
 /** Writes a bench file: what was learned, commented, and the maker's own keys as {@link BenchFile} reads them. Stateless. */
 public final class BenchWriter {
@@ -38,13 +41,7 @@ public final class BenchWriter {
                 .append(" used, ")
                 .append(learned.inside())
                 .append(" of them inside the interval they were given afterwards\n");
-        for (Learned.Left left : learned.left()) {
-            text.append("# left out: ")
-                    .append(left.name())
-                    .append(", ")
-                    .append(left.what())
-                    .append('\n');
-        }
+        trials(learned, text);
         measured(known, text);
         text.append(
                         "# median, low and high are the 50, 2.5 and 97.5 % points; prior percent: 100 = the trials said nothing of it\n")
@@ -79,6 +76,30 @@ public final class BenchWriter {
             text.append('\n');
         }
         return text.toString();
+    }
+
+    /** A comment for each trial: where it lies in what the finished bench expects. */
+    private static void trials(Learned learned, StringBuilder text) {
+        text.append("# each trial: chance of its result, and how many standard deviations each value lies off what is expected now\n");
+        for (TrialFit fit : learned.fits()) {
+            text.append("#   ")
+                    .append(fit.name())
+                    .append(", ")
+                    .append(fit.shape().text());
+            fit.mass().ifPresent(mass -> text.append(", ")
+                    .append(Decimals.text(Units.inGrams(mass), DIGITS))
+                    .append(" g"));
+            text.append(fit.inside() ? ": inside; " : ": OUTSIDE; ").append(TrialWords.of(fit)).append('\n');
+        }
+        for (Learned.Left left : learned.left()) {
+            text.append("#   ")
+                    .append(left.name())
+                    .append(": LEFT OUT; ")
+                    .append(left.what())
+                    .append(' ')
+                    .append(Decimals.text(left.off(), 2))
+                    .append(" off what the others allow\n");
+        }
     }
 
     private static void measured(BenchFile known, StringBuilder text) {

@@ -93,8 +93,13 @@ public final class MeasuredText {
                 .lift()
                 .forEach(piece -> table.row(
                         "reading under water",
-                        NumberText.grams(piece.reading()) + " +- " + NumberText.grams(piece.deviation())
-                                + " (one standard deviation; assumed unless you gave it), against the weight before;"
+                        piece.readings().stream()
+                                        .map(read -> NumberText.grams(read.reading()) + " +- "
+                                                + NumberText.grams(read.deviation()))
+                                        .collect(Collectors.joining(" then "))
+                                + " (one standard deviation; assumed unless you gave it"
+                                + (piece.readings().size() > 1 ? "; half of the variance is the same in all of them" : "")
+                                + "), against the weight before;"
                                 + " one draw in ten takes it that the scale does not feel the rising bubbles; a proposal of"
                                 + " this program, checked by simulation only"));
         if (several(known)) {
@@ -130,7 +135,10 @@ public final class MeasuredText {
     private static String lifts(MeasurementEffect known) {
         return "under water "
                 + known.seen().lift().stream()
-                        .map(piece -> NumberText.grams(piece.reading()) + " after " + entered(piece.seconds())
+                        .map(piece -> piece.readings().stream()
+                                        .map(read -> NumberText.grams(read.reading()) + " after "
+                                                + entered(read.seconds()))
+                                        .collect(Collectors.joining(" then "))
                                 + (piece.mass().isPresent()
                                         ? " at " + NumberText.grams(piece.mass().getAsDouble())
                                         : ""))

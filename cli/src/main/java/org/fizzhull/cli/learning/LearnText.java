@@ -11,10 +11,12 @@ import org.fizzhull.cli.text.Answer;
 import org.fizzhull.cli.text.NoticeText;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.cli.text.Table;
+import org.fizzhull.cli.text.TrialWords;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.learn.LearnedDraws;
+import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
 
 /** What trials taught, in words and as a table. */
@@ -135,6 +137,11 @@ public final class LearnText implements Answer {
                     parameter.input().label(),
                     band(parameter, parameter.after()) + ", before " + band(parameter, parameter.before()) + "; moved "
                             + Decimals.text(parameter.shift(), 2) + " standard deviations");
+        }
+        for (TrialFit fit : learned.fits()) {
+            table.row(
+                    fit.name(),
+                    TrialWords.of(fit) + (fit.inside() ? "" : ": outside") + " (chance; standard deviations off)");
         }
         table.row(
                 "assumed",

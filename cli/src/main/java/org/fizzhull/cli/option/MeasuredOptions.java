@@ -35,8 +35,9 @@ public final class MeasuredOptions {
                 "READING",
                 "your scale: 151 g after 5 s, or 151 g after 5 s at 142 g (its weight before). Set a bowl of water as warm as"
                         + " the bath on the scale and tare it. Weigh the dry piece, then hold it wholly under with a wire"
-                        + " hoop that touches neither bowl nor bottom, and read after 2 to 5 s. A reading above the weight"
-                        + " before: it floats. Our own proposal, checked by simulation only. The piece and the wet floor"
+                        + " hoop that touches neither bowl nor bottom, and read after 2 to 5 s. Better: film the display and"
+                        + " write down several readings of the one piece, 149 g after 2 s then 151 g after 4 s at 142 g. A"
+                        + " reading above the weight before: it floats. Our own proposal, checked by simulation only. The piece and the wet floor"
                         + " are slippery; keep the scale dry and small children away from the warm water");
         CommonOptions.value(
                 spec,

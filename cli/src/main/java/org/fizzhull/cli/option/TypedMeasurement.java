@@ -1,11 +1,13 @@
 package org.fizzhull.cli.option;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.measured.BathResult;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.LiftReading;
 import org.fizzhull.forecast.measured.Observations;
 import org.fizzhull.forecast.measured.TimedPiece;
 import org.fizzhull.quantity.Allowed;
@@ -23,6 +25,8 @@ final class TypedMeasurement {
     private static final Allowed WIDTH = Allowed.aboveUpTo(0, 1000, Unit.MILLIMETRE);
     private static final Allowed SOON = Allowed.aboveUpTo(0, 30, Unit.SECOND);
     private static final String AFTER = " after ";
+    private static final String THEN = " then ";
+    private static final String READINGS = "150 g after 2 s then 151 g after 4 s";
     private static final String LEFT = "left";
 
     private TypedMeasurement() {}
@@ -30,15 +34,21 @@ final class TypedMeasurement {
     /** What was seen, and what an option or its key of a bench file says of one piece more; without its mould. */
     static Observations and(Observations seen, String option, String text) {
         List<String> parts = QuantityText.parts(text);
+        // of a rise its width stands behind a comma; of all else a comma can only part two pieces
+        boolean several = !option.equals(MeasuredOptions.RISE) && parts.size() > 1;
         for (String further : parts.subList(1, parts.size())) {
-            if (further.contains(AT) || further.contains(AFTER)) {
-                throw new Refusal(
-                        "several-readings",
-                        option,
-                        text,
-                        "one piece, such as " + parts.get(0),
-                        "Give " + option + " again for each further piece.");
-            }
+            several |= further.contains(AT) || further.contains(AFTER);
+        }
+        if (several) {
+            boolean dunk = option.equals(MeasuredOptions.LIFT);
+            throw new Refusal(
+                    "several-readings",
+                    option,
+                    text,
+                    "one piece, such as " + parts.get(0),
+                    "Leave the comma away, or give " + option + " again for each further piece"
+                            + (dunk ? "; further readings of the same piece stand behind then, as in " + READINGS : "")
+                            + ".");
         }
         return switch (option) {
             case MeasuredOptions.FIZZ -> seen.fizzed(timed(option, text, false));
@@ -64,26 +74,28 @@ final class TypedMeasurement {
                 : DroppedPiece.of(result, MASS.parseExact(MeasuredOptions.RESULT, text.substring(at + AT.length())));
     }
 
-    /** {@code 151 g after 5 s at 142 g}. */
+    /** {@code 151 g after 5 s at 142 g}, or {@code 150 g after 2 s then 151 g after 4 s at 142 g}. */
     private static HeldPiece held(String text) {
-        int after = text.indexOf(AFTER);
-        if (after < 0) {
-            throw new Refusal(
-                    "missing-value",
-                    MeasuredOptions.LIFT,
-                    text,
-                    "a reading and its time, such as 151 g after 5 s",
-                    "Say how long the piece was under when you read the scale; 2 to 5 s say most.");
+        int at = text.lastIndexOf(AT);
+        String[] readings = (at < 0 ? text : text.substring(0, at)).split(THEN, -1);
+        List<LiftReading> shown = new ArrayList<>();
+        for (String reading : readings) {
+            int after = reading.indexOf(AFTER);
+            if (after < 0) {
+                throw new Refusal(
+                        "missing-value",
+                        MeasuredOptions.LIFT,
+                        text,
+                        "a reading and its time, such as 151 g after 5 s",
+                        "Say how long the piece was under when you read the scale; 2 to 5 s say most.");
+            }
+            Amount grams = MASS.parse(MeasuredOptions.LIFT, reading.substring(0, after));
+            double seconds = SOON.parseExact(MeasuredOptions.LIFT, reading.substring(after + AFTER.length()));
+            double deviation = grams.isExact() ? HeldPiece.DEVIATION : grams.standardDeviation();
+            shown.add(new LiftReading(grams.value(), deviation, seconds));
         }
-        String rest = text.substring(after + AFTER.length());
-        int at = rest.indexOf(AT);
-        Amount reading = MASS.parse(MeasuredOptions.LIFT, text.substring(0, after));
-        double seconds = SOON.parseExact(MeasuredOptions.LIFT, at < 0 ? rest : rest.substring(0, at));
-        HeldPiece piece = HeldPiece.of(reading.value(), seconds);
-        if (!reading.isExact()) {
-            piece = piece.within(reading.standardDeviation());
-        }
-        return at < 0 ? piece : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, rest.substring(at + AT.length())));
+        HeldPiece piece = new HeldPiece(shown, OptionalDouble.empty());
+        return at < 0 ? piece : piece.weighing(MASS.parseExact(MeasuredOptions.LIFT, text.substring(at + AT.length())));
     }
 
     private static TimedPiece timed(String option, String text, boolean rise) {

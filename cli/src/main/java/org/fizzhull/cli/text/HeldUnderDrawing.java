@@ -22,7 +22,8 @@ public final class HeldUnderDrawing {
             "     \\_____________/       bowl",
             "    [     151 g     ]      kitchen scale tared with bowl and water",
             "",
-            "Read after 2 to 5 s. A reading above the weight before: it floats.",
+            "Read after 2 to 5 s. Better: film the display and read it after 2 and 4 and 6",
+            "and 8 and 10 s. Above the weight before: it floats.",
             "Our own proposal. It was checked by simulation only. Wet pieces and floors are",
             "slippery. Keep the scale dry and small children away from the warm water.");
 

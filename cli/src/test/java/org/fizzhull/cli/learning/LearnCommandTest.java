@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
 import org.junit.jupiter.api.Test;
@@ -166,6 +168,7 @@ class LearnCommandTest {
             {"rise times", "--measured-rise", "95 s at 150 g, 50 mm left"},
             {"fizz times", "--measured-fizz", "4 min at 150 g"},
             {"dunks", "--measured-lift", "151 g after 5 s at 142 g"},
+            {"dunks", "--measured-lift", "149 g after 2 s then 150 g after 4 s then 150 g after 6 s at 142 g"},
             {"results", "--measured-result", "sank at 144 g"}
         };
         JsonNode plain = AnswerJson.read(more(weigh).out());
@@ -304,5 +307,77 @@ class LearnCommandTest {
         assertThat(CommandRun.of("float", "--shape", BALL, "--mass", "142 g", "--measured-lift", "151 g")
                         .err())
                 .contains("after");
+    }
+
+    /** Several readings of one dunk stand under the first; a comma between two says what to type in its place. */
+    @Test
+    void severalReadingsOfOneDunk() throws IOException {
+        String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "512", "--json", "--measured-lift"};
+        CommandRun run = more(weigh, "149 g +- 1 g after 2 s then 150 g after 4.5 s at 141 g");
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(AnswerJson.faults("float", run.out())).isEmpty();
+        JsonNode lift = AnswerJson.read(run.out()).get("measured").get("lift");
+        assertThat(lift.get("reading_g").asDouble()).isEqualTo(149);
+        assertThat(lift.get("spread_g").asDouble()).isEqualTo(1);
+        assertThat(lift.get("mass_g").asDouble()).isEqualTo(141);
+        assertThat(lift.get("later")).hasSize(1);
+        assertThat(lift.get("later").get(0).get("reading_g").asDouble()).isEqualTo(150);
+        assertThat(lift.get("later").get(0).get("spread_g").asDouble()).isEqualTo(2);
+        assertThat(lift.get("later").get(0).get("after_s").asDouble()).isEqualTo(4.5);
+        for (String comma : new String[] {"151 g after 5 s, 149 g", "151 g after 5 s, 149 g after 7 s"}) {
+            CommandRun refused = more(weigh, comma);
+            assertThat(refused.status()).isEqualTo(2);
+            assertThat(refused.err()).contains("--measured-lift again", "then", "151 g after 5 s").doesNotContain("Leave out");
+        }
+    }
+
+    /**
+     * By definition: the bench file tells of every row of the sheet where it lies, as the answer does, and what is told changes
+     * nothing of what the file says to a command.
+     */
+    @Test
+    void theBenchFileTellsWhatEachTrialDid() throws IOException {
+        JsonNode learned = AnswerJson.read(learn(SHEET, "--json").out());
+        String text = Files.readString(Path.of(bench()));
+        int inside = 0;
+        for (JsonNode trial : learned.get("trials")) {
+            List<String> told = text.lines()
+                    .filter(line -> line.startsWith("#   " + trial.get("trial").asText() + ","))
+                    .toList();
+            assertThat(told).hasSize(1);
+            assertThat(told.get(0))
+                    .contains(
+                            trial.get("shape").asText(),
+                            trial.get("inside").asBoolean() ? ": inside;" : ": OUTSIDE;",
+                            trial.get("result").asText());
+            trial.get("signs").forEach(sign -> assertThat(told.get(0))
+                    .contains(sign.get("what").asText()));
+            inside += trial.get("inside").asBoolean() ? 1 : 0;
+        }
+        assertThat(learned.get("trials")).hasSize(learned.get("trials_used").asInt());
+        assertThat(inside).isEqualTo(learned.get("inside_their_interval").asInt());
+        // the sheet has a comment and its names in the first two lines, then a piece in each
+        assertThat(learned.get("trials").get(0).get("trial").asText()).isEqualTo("row in line 3");
+        assertThat(learned.get("trials").get(3).get("signs").get(0).get("what").asText()).isEqualTo("rose_after_s");
+        String bare = text.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n", "", "\n"));
+        Path without = Files.writeString(folder.resolve("bare.yaml"), bare);
+        String[] weigh = {"float", "--shape", BALL, "--mass", "142 g", "--samples", "256", "--json", "--bench"};
+        assertThat(more(weigh, bench()).out()).isEqualTo(more(weigh, without.toString()).out());
+    }
+
+    /** By definition: a trial that was left out is told in the file as in the answer. */
+    @Test
+    void theBenchFileTellsWhatWasLeftOut() throws IOException {
+        String row = "\"" + BALL + "\",%s,floated,%s,4\n";
+        StringBuilder rows = new StringBuilder("mould,bath_g,result,lift_g,lift_after_s\n");
+        for (int mass = 138; mass < 144; mass++) {
+            rows.append(row.formatted(mass, 147));
+        }
+        rows.append(row.formatted(140, 190));
+        JsonNode learned = AnswerJson.read(learn(sheet(rows.toString()), "--json").out());
+        assertThat(learned.get("trials_refused")).hasSize(1);
+        String name = learned.get("trials_refused").get(0).get("trial").asText();
+        assertThat(name).isEqualTo("row in line 8");
+        assertThat(Files.readString(Path.of(bench()))).contains("#   " + name + ": LEFT OUT; lift_g ");
     }
 }

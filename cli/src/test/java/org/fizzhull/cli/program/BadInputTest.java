@@ -285,9 +285,17 @@ class BadInputTest {
         ball(
                 all,
                 "several-readings",
-                List.of("145 g after 5 s", "again"),
+                List.of("145 g after 5 s", "again", "then"),
                 "--measured-lift",
                 "145 g after 5 s, 149 g after 4 s");
+        ball(all, "several-readings", List.of("145 g after 5 s", "again"), "--measured-lift", "145 g after 5 s, 149 g");
+        ball(all, "several-readings", List.of("4 min", "comma"), "--measured-fizz", "4 min, 10 s");
+        ball(
+                all,
+                "out-of-range",
+                List.of("4 s, then 2 s", "order"),
+                "--measured-lift",
+                "145 g after 4 s then 149 g after 2 s");
         ball(all, "several-readings", List.of("again"), "--measured-result", "sank at 150 g, floated at 138 g");
     }
 

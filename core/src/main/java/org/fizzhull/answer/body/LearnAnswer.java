@@ -5,6 +5,7 @@ import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
 import org.fizzhull.learn.LearnedDraws;
+import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.Given;
 
@@ -78,6 +79,24 @@ public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextW
         to.endArray();
         NextKeys.write(to, learned.next(), learned.asked(), words, NextKeys.LESS_THE_PIECES_OWN_ALONE);
         to.whole("trials_used", learned.used());
+        to.array("trials");
+        for (TrialFit fit : learned.fits()) {
+            to.object()
+                    .text("trial", fit.name())
+                    .text("shape", fit.shape().text())
+                    .flag("inside", fit.inside())
+                    .text("result", fit.result().word())
+                    .number("result_chance", fit.chance())
+                    .array("signs");
+            for (TrialFit.Sign sign : fit.signs()) {
+                to.object()
+                        .text("what", sign.column())
+                        .number("standard_deviations", sign.off())
+                        .end();
+            }
+            to.endArray().end();
+        }
+        to.endArray();
         to.array("trials_refused");
         for (Learned.Left left : learned.left()) {
             to.object()

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
+import org.fizzhull.forecast.measured.LiftReading;
 import org.fizzhull.forecast.measured.LoggedPieces;
 import org.fizzhull.forecast.measured.MeasurementEffect;
 import org.fizzhull.forecast.measured.Observations;
@@ -24,7 +25,7 @@ import org.fizzhull.forecast.result.Probability;
  * <li>{@code fizz}, {@code rise}: {@code time_s} with {@code spread_s}, one standard deviation; {@code mass_g} of that piece, null
  *     for the one asked about; {@code left_mm}, its width when it came up
  * <li>{@code weighed}: {@code damp_mass_g} with {@code spread_g}, {@code pressure_kPa} and {@code shape} of that piece
- * <li>{@code lift}: {@code reading_g} of the scale with {@code spread_g}, {@code after_s} under water
+ * <li>{@code lift}: {@code reading_g} of the scale with {@code spread_g}, {@code after_s} under water; {@code later} readings of the same piece
  * <li>{@code further} also has each result ({@code result}, {@code mass_g}) and drying log ({@code shape}, {@code weighings})
  * <li>{@code effective_draws}: number of independent draws that the narrowed ones are worth
  * <li>{@code before}: the answer without the measurements
@@ -114,12 +115,23 @@ final class MeasuredKeys {
                 .number("left_mm", piece.left(), MILLIMETRES);
     }
 
-    /** Keys of a piece held under water: g, s. */
+    /** Keys of a piece held under water: g, s; its first reading, then the later ones. */
     private static void held(AnswerWriter to, HeldPiece piece) {
-        to.number("reading_g", inGrams(piece.reading()))
-                .number("spread_g", inGrams(piece.deviation()))
-                .number("after_s", piece.seconds())
-                .number("mass_g", piece.mass(), GRAMS);
+        reading(to, piece.first());
+        to.number("mass_g", piece.mass(), GRAMS).array("later");
+        for (LiftReading reading : Observations.behind(piece.readings())) {
+            to.object();
+            reading(to, reading);
+            to.end();
+        }
+        to.endArray();
+    }
+
+    /** Keys of one reading under water: g, s. */
+    private static void reading(AnswerWriter to, LiftReading reading) {
+        to.number("reading_g", inGrams(reading.reading()))
+                .number("spread_g", inGrams(reading.deviation()))
+                .number("after_s", reading.seconds());
     }
 
     /** Keys of a weighed piece: g, kPa. */

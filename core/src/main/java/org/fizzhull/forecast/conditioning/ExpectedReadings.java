@@ -83,7 +83,7 @@ record ExpectedReadings(
         Optional<Interval> lift = Observations.first(seen.lift())
                 .map(piece -> OutcomeStatistics.intervalOf(run.draws(() -> {
                     DunkReading bowl = new DunkReading(prepared, piece);
-                    return inputs -> bowl.reading(inputs, true);
+                    return bowl::first;
                 })));
         return new ExpectedReadings(seen, fizz, when, risers / (double) Math.max(1, rise.length), floaters, mass, lift);
     }
@@ -140,8 +140,9 @@ record ExpectedReadings(
             }
         }
         Observations.first(seen.lift()).ifPresent(piece -> {
-            if (outside(piece.reading(), lift.orElseThrow())) {
-                notices.add(MeasuredNotices.liftSurprise(piece.reading(), lift.get()));
+            double reading = piece.first().reading();
+            if (outside(reading, lift.orElseThrow())) {
+                notices.add(MeasuredNotices.liftSurprise(reading, lift.get()));
             }
         });
         if (seen.weighed().isPresent() && outside(seen.weighed().get().dampMass(), mass.orElseThrow())) {

@@ -13,8 +13,9 @@ import org.fizzhull.uncertainty.Prior;
  * drawn, with {@link HeldPiece#PLUME_FELT}. The weight of the draw is the prior density of the score over the slope,
  * <pre>  ln w = -z^2/2 - ln(dR/dz),</pre>
  * exact for any spread of the reading; how several readings lie around their mean weights it too. What the next piece
- * lifts more than the dunked ones is put on the solved value afterwards, as own/(dR/dz). Cost: some six force balances
- * a dunk, no voyage. One instance serves one thread.
+ * lifts more than the dunked ones is put on the solved value afterwards, as own/(dB/dz) with B what is to spare at the
+ * drop, which rises more steeply than R where the layer was not full yet or some of it has gone. Cost: some six force
+ * balances a reading, no voyage. One instance serves one thread.
  */
 final class LiftReadingSolver implements LiftSolver {
     /** Score beyond which no root is looked for: four standard deviations off the prior's median. */
@@ -102,13 +103,14 @@ final class LiftReadingSolver implements LiftSolver {
         double before = inputs[column];
         double score = root(inputs);
         double slope = Math.abs(score) <= FARTHEST ? slope(inputs, score) : 0;
-        if (!(slope > 0)) {
+        double spareSlope = slope > 0 ? spareSlope(inputs, score) : 0;
+        if (!(spareSlope > 0)) {
             inputs[column] = before;
             return Double.NEGATIVE_INFINITY;
         }
         inputs[column] = value(score);
         double weight = -0.5 * score * score - Math.log(slope) + bowls.logRest(inputs, plumeFelt);
-        inputs[column] = value(Math.max(-FARTHEST, Math.min(FARTHEST, score + own / slope)));
+        inputs[column] = value(Math.max(-FARTHEST, Math.min(FARTHEST, score + own / spareSlope)));
         return weight;
     }
 
@@ -134,6 +136,14 @@ final class LiftReadingSolver implements LiftSolver {
     /** dR/dz at a score, kg. */
     private double slope(double[] inputs, double score) {
         return (over(inputs, score + SLOPE_STEP) - over(inputs, score - SLOPE_STEP)) / (2 * SLOPE_STEP);
+    }
+
+    /** dB/dz at a score, kg, B what is to spare at the drop. */
+    private double spareSlope(double[] inputs, double score) {
+        inputs[column] = value(score + SLOPE_STEP);
+        double above = bowls.spare(inputs);
+        inputs[column] = value(score - SLOPE_STEP);
+        return (above - bowls.spare(inputs)) / (2 * SLOPE_STEP);
     }
 
     /** Value of the input at a score, SI. */

@@ -47,7 +47,7 @@ final class MeasuredNotices {
 
     private static final Notice LIFT_UNTIMELY = new Notice(
             "measured-lift-untimely",
-            "The reading under water says most 2 to 5 s after the piece went under: before that its layer of gas is not"
+            "The first reading under water says most 2 to 5 s after the piece went under: before that its layer of gas is not"
                     + " full, later too much of it has fizzed away.");
 
     /** Seconds in a minute. */
@@ -106,10 +106,15 @@ final class MeasuredNotices {
     private static Notice sameBowl(HeldPiece piece, Question question) {
         return new Notice(
                 "measured-lift-as",
-                "The reading under water is taken as that of a piece of " + mass(piece.mass(), question)
+                (piece.readings().size() > 1
+                                ? "The " + piece.readings().size() + " readings under water are taken as those"
+                                : "The reading under water is taken as that")
+                        + " of a piece of " + mass(piece.mass(), question)
                         + " before, of the same mix and shape, in a bowl as warm as the bath; true to "
-                        + grams(piece.deviation())
-                        + " (one standard deviation). To weigh a piece under water like this is"
+                        + grams(piece.first().deviation())
+                        + " (one standard deviation"
+                        + (piece.readings().size() > 1 ? ", half of its variance the same in all of them" : "")
+                        + "). To weigh a piece under water like this is"
                         + " this program's own proposal, checked by simulation only.");
     }
 

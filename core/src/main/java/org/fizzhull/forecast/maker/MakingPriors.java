@@ -87,16 +87,20 @@ public final class MakingPriors {
     private static final Source REACTION =
             assumed("reaction", "Solubility argument; rates of damp mixes are not published");
 
+    /** Makeup of a weighed piece whose recipe is not known: true density within 3 %, fizz within 12 %. */
+    private static final List<Factor> USUAL_MAKEUP =
+            List.copyOf(makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL));
+
     private MakingPriors() {}
 
     /**
-     * {@return the rows of a making, those that are settled before the bath first} Of the usual scale; a question puts its
-     * own in their place.
+     * {@return the rows of a making, those that are settled before the bath first}
      *
      * @param making how the piece came to be
+     * @param scale on which the piece or the fill was weighed
      */
-    public static List<Factor> of(Making making) {
-        Given.all("making", making);
+    public static List<Factor> of(Making making, Scale scale) {
+        Given.all("making, scale", making, scale);
         List<Factor> rows = new ArrayList<>();
         if (making instanceof PressedMould pressed) {
             rows.addAll(powders(pressed.blend()));
@@ -106,12 +110,14 @@ public final class MakingPriors {
         } else if (making instanceof FilledMould filled) {
             rows.addAll(grains(filled.blend()));
             rows.addAll(amounts(filled.blend()));
-            rows.addAll(scale(filled.dampMass()));
+            rows.add(scale.reading());
+            rows.add(scale.offset());
             filled.hand().ifPresent(spread -> rows.add(hand(spread)));
             rows.addAll(drying(filled.blend(), filled.plan()));
         } else if (making instanceof Weighed weighed) {
             rows.addAll(makeup(weighed));
-            rows.addAll(scale(weighed.mass()));
+            rows.add(scale.reading());
+            rows.add(scale.offset());
             weighed.hand().ifPresent(spread -> rows.add(hand(spread)));
         }
         return rows;
@@ -120,20 +126,10 @@ public final class MakingPriors {
     /** Makeup of a weighed piece, from what is known of it. */
     private static List<Factor> makeup(Weighed weighed) {
         if (weighed.blend().isEmpty()) {
-            return usualMakeup();
+            return USUAL_MAKEUP;
         }
         Blend blend = weighed.blend().get();
         return weighed.dried().isPresent() ? makeup(blend, weighed.dried().get()) : makeup(blend);
-    }
-
-    /**
-     * {@return the priors of the usual scale for a weight, kg; a question puts its own scale in their place}
-     *
-     * @param mass weight that is read, kg
-     */
-    public static List<Factor> scale(double mass) {
-        Scale usual = Scale.usual(mass);
-        return List.of(usual.reading(), usual.offset());
     }
 
     /**
@@ -144,11 +140,6 @@ public final class MakingPriors {
     public static Factor hand(Prior spread) {
         Given.all("spread", spread);
         return new Factor(Input.HAND, spread, HAND);
-    }
-
-    /** Makeup of a weighed piece whose recipe is not known: true density within 3 %, fizz within 12 %. */
-    static List<Factor> usualMakeup() {
-        return makeup(Makeup.USUAL_TRUE_DENSITY, 0.03, Makeup.USUAL_GAS_CAPACITY, 0.12, USUAL);
     }
 
     /**

@@ -94,8 +94,8 @@ final class StandardPriors {
     /** Error of a depth profile from which it is drawn: closed forms and tables of outlines stay below. */
     private static final double LEAST_IN_DEPTH = 3e-3;
 
-    /** One standard deviation of a bath thermometer, K. */
-    private static final double TEMPERATURE_DEVIATION = 1;
+    /** Error of a bath thermometer: one standard deviation is 1 K. */
+    private static final Factor BATH_TEMPERATURE = new Factor(Input.BATH_TEMPERATURE, normal(0, 1), HOUSE);
 
     private StandardPriors() {}
 
@@ -121,26 +121,17 @@ final class StandardPriors {
     }
 
     /**
-     * The rows that a question brings itself: what was made, the mould, the bath. A scale of the question takes the place
-     * of the usual one.
+     * The rows that a question brings itself: what was made, on which scale, the mould, the bath.
      */
     static List<Factor> ofQuestion(Question question) {
-        List<Factor> own = new ArrayList<>();
-        for (Factor row : MakingPriors.of(question.making())) {
-            own.add(
-                    switch (row.input()) {
-                        case SCALE -> question.scale().reading();
-                        case SCALE_OFFSET -> question.scale().offset();
-                        default -> row;
-                    });
-        }
+        List<Factor> own = new ArrayList<>(MakingPriors.of(question.making(), question.scale()));
         double size = size(question);
         own.add(new Factor(Input.MOULD_SIZE, normal(0, size), HOUSE));
         double spread = question.shape().surfaceSpread();
         if (spread > 0) {
             own.add(new Factor(Input.SURFACE, lognormal(1, 1 + spread), assumed("surface", "Surface of a like shape")));
         }
-        own.add(new Factor(Input.BATH_TEMPERATURE, normal(0, TEMPERATURE_DEVIATION), HOUSE));
+        own.add(BATH_TEMPERATURE);
         return own;
     }
 

@@ -3,7 +3,7 @@ package org.fizzhull.mesh.reading;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.repair.LikelyUnits;
-import org.fizzhull.mesh.repair.MeshBody;
+import org.fizzhull.mesh.repair.MeshCheck;
 
 /**
  * Says when a body looks as if its unit were wrong, or as if it were the mould and not the piece. Pieces lie
@@ -18,11 +18,11 @@ final class SizeHints {
 
     private SizeHints() {}
 
-    static void add(List<MeshBody> bodies, double metresPerUnit, List<Notice> notices) {
-        MeshBody box = MeshBody.around(bodies);
-        double x = box.highX() - box.lowX();
-        double y = box.highY() - box.lowY();
-        double z = box.highZ() - box.lowZ();
+    static void add(MeshCheck body, double metresPerUnit, List<Notice> notices) {
+        double[] box = body.mesh().box();
+        double x = box[3] - box[0];
+        double y = box[4] - box[1];
+        double z = box[5] - box[2];
         double largest = Math.max(x, Math.max(y, z));
         if (largest < LikelyUnits.SMALLEST || largest > LikelyUnits.LARGEST) {
             notices.add(new Notice(
@@ -31,7 +31,7 @@ final class SizeHints {
                                     + LikelyUnits.of(largest, metresPerUnit))
                             .trim()));
         }
-        double part = box.volume() / (x * y * z);
+        double part = body.volume() / (x * y * z);
         if (part < THIN) {
             notices.add(new Notice(
                     "mesh-thin",

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.repair.MeshCheck;
 
 /**
@@ -130,10 +129,9 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.read()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck check = new MeshCheck(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
-        TriangleMesh mesh = check.closedMesh(weld.collapsed() > 0);
-        SizeHints.add(check.bodies(), metresPerUnit, notices);
-        return new MeshReading(mesh, check.bodies().size(), ascii, Optional.empty(), weld.read(), notices);
+        MeshCheck body = MeshCheck.of(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
+        SizeHints.add(body, metresPerUnit, notices);
+        return new MeshReading(body.mesh(), body.surfaces(), ascii, Optional.empty(), weld.read(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */

@@ -1,12 +1,19 @@
 package org.fizzhull.mesh.repair;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.fizzhull.quantity.Unit;
+
 /** The units in which the numbers of a file would make a piece of 10 to 300 mm [assumed: what is made by hand]. */
 public final class LikelyUnits {
+    /** Shortest piece, m. */
     public static final double SMALLEST = 0.010;
+
+    /** Longest piece, m. */
     public static final double LARGEST = 0.300;
 
-    private static final double[] UNITS = {1e-3, 1e-2, 25.4e-3, 1, 1e-6};
-    private static final String[] NAMES = {"mm", "cm", "in", "m", "um"};
+    private static final List<Unit> UNITS =
+            List.of(Unit.MILLIMETRE, Unit.CENTIMETRE, Unit.INCH, Unit.METRE, Unit.MICROMETRE);
 
     private LikelyUnits() {}
 
@@ -17,20 +24,15 @@ public final class LikelyUnits {
      * @param metresPerUnit length of the unit in use, m
      */
     public static String of(double longest, double metresPerUnit) {
-        StringBuilder text = new StringBuilder();
-        for (int i = 0; i < UNITS.length; i++) {
-            double length = longest / metresPerUnit * UNITS[i];
-            boolean other = Math.abs(UNITS[i] / metresPerUnit - 1) > 1e-9;
+        List<String> others = new ArrayList<>();
+        for (Unit unit : UNITS) {
+            double length = longest / metresPerUnit * unit.toSi(1);
+            boolean other = Math.abs(unit.toSi(1) / metresPerUnit - 1) > 1e-9;
             if (other && length >= SMALLEST && length <= LARGEST) {
-                text.append(text.length() == 0 ? "With " : ", with ")
-                        .append("unit=")
-                        .append(NAMES[i])
-                        .append(" it would be ")
-                        .append(rounded(length))
-                        .append(" mm");
+                others.add("unit=" + unit.symbol() + " it would be " + rounded(length) + " mm");
             }
         }
-        return text.length() == 0 ? "" : text.append('.').toString();
+        return others.isEmpty() ? "" : "With " + String.join(", with ", others) + ".";
     }
 
     /**

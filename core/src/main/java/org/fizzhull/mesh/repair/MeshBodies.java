@@ -1,13 +1,10 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 
@@ -18,10 +15,10 @@ import org.jspecify.annotations.Nullable;
  */
 final class MeshBodies {
     /** Most separate surfaces that are told apart. */
-    static final int MOST = 1000;
+    private static final int MOST = 1000;
 
     /** Largest difference between the volumes by x, y and z, as a part of the volume. */
-    static final double FLUX_TOLERANCE = 1e-6;
+    private static final double FLUX_TOLERANCE = 1e-6;
 
     /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
     private static final double LEAST_LEFT = 1e-4;
@@ -29,177 +26,152 @@ final class MeshBodies {
     /** Volume, as a share of that of all, up to which a surface left by uniting is a gap or a flake, not a hollow. */
     private static final double GAP = 1e-7;
 
-    private double[] xyz;
-    private int[] corners;
     private final MeshRefusals refusals;
     private final List<Notice> notices;
-    private int[] label = new int[0];
-    private BodySums sums = new BodySums(0);
-    private @Nullable CrossedShells crossed;
-    private List<MeshBody> list = List.of();
-    private boolean dropped;
-    private @Nullable WindingProbe probe;
+    private Surfaces surfaces;
 
-    MeshBodies(double[] xyz, int[] corners, MeshRefusals refusals, List<Notice> notices) {
-        this.xyz = xyz;
-        this.corners = corners;
+    /** What crosses what; null where nothing is taken to. */
+    private @Nullable CrossedShells crossed;
+
+    private Nesting nesting;
+
+    /** The surfaces of paired facets, of which the fewer are turned where neighbours disagree. */
+    MeshBodies(double[] xyz, EdgePairing pairing, MeshRefusals refusals, List<Notice> notices) {
         this.refusals = refusals;
         this.notices = notices;
+        refuseMany(pairing.joined);
+        if (pairing.mixed) {
+            turnMinority(pairing);
+        }
+        surfaces = Surfaces.of(xyz, pairing.corners, pairing.joined);
+        dropFlat();
+        crossed = crossed();
+        nesting = new Nesting(surfaces, crossed);
     }
 
-    /** Tells the surfaces apart, turns them and unites those that overlap. */
-    void arrange(EdgePairing pairing) {
-        FacetJoin join = pairing.joined();
-        takeApart(join);
-        if (pairing.sameWay() > 0) {
-            turnMinority(join, join.bodies());
-        }
-        measure();
-        dropFlat();
-        cross();
-        Nesting nesting = nesting();
+    /**
+     * Turns the surfaces and unites those that overlap; returns those that are left. First what each surface lies in is told,
+     * since that says which of them are bodies; then bodies are turned, surfaces inside solid ones left out, and those that
+     * cross united. Where one of two that cross may be meant to be taken away, none is united, and the lines of
+     * {@link WindingProbe} decide how much is enclosed twice.
+     */
+    Surfaces arranged() {
         boolean against = against();
         if (against) {
             crossed = null;
-            nesting = nesting();
+            nesting = new Nesting(surfaces, null);
         }
         checkFluxes();
         turnInsideOut();
-        if (dropFilled(nesting)) {
-            cross();
-            nesting = nesting();
+        if (dropFilled()) {
+            crossed = crossed();
+            nesting = new Nesting(surfaces, crossed);
         }
         if (crossed != null && crossed.any()) {
-            unite();
-            crossed = null;
-            nesting = nesting();
-            if (dropFilled(nesting)) {
-                nesting = nesting();
-            }
+            unite(crossed);
+            nesting = new Nesting(surfaces, null);
+            dropFilled();
         }
-        probe = new WindingProbe(new TriangleMesh(xyz, corners));
+        WindingProbe probe = new WindingProbe(surfaces.mesh());
         if (probe.overlaps() && !against && uniteThemselves()) {
-            probe = new WindingProbe(new TriangleMesh(xyz, corners));
-            nesting = nesting();
-            if (dropFilled(nesting)) {
-                nesting = nesting();
-            }
+            nesting = new Nesting(surfaces, null);
+            dropFilled();
+            probe = new WindingProbe(surfaces.mesh());
         }
-        list = listBodies(nesting);
         refuseNothing();
         tell();
+        probe.check(refusals, notices);
+        return surfaces;
     }
 
-    private void takeApart(FacetJoin join) {
-        int count = join.bodies();
-        if (count > MOST) {
-            throw refusals.manyBodies(count, MOST);
+    private void refuseMany(FacetJoin joined) {
+        if (joined.bodies() > MOST) {
+            throw refusals.manyBodies(joined.bodies(), MOST);
         }
-        label = count == 1 ? new int[0] : join.labels();
-        sums = new BodySums(count);
     }
 
-    private void measure() {
-        sums = BodySums.of(xyz, corners, label, sums.count());
-    }
-
-    private void cross() {
-        crossed = sums.count() > 1 ? CrossedShells.of(xyz, corners, label, sums.count()) : null;
-    }
-
-    /** Which surface lies in which, those that cross apart. */
-    private Nesting nesting() {
-        TriangleMesh mesh = crossed == null ? new TriangleMesh(xyz, corners) : crossed.grown();
-        return Nesting.of(mesh, crossed, label, sums);
+    /** What crosses what; null for a single surface, which is not held against itself. */
+    private @Nullable CrossedShells crossed() {
+        return surfaces.count() == 1
+                ? null
+                : CrossedShells.of(surfaces.xyz(), surfaces.corners(), surfaces.label(), surfaces.count());
     }
 
     /** Whether surfaces cross of which one may be meant to be taken away, or both belong to one body. */
     private boolean against() {
         boolean found = false;
-        for (int a = 0; a < sums.count(); a++) {
+        for (int a = 0; a < surfaces.count(); a++) {
             for (int b = 0; b < a; b++) {
-                int one = sums.outermost(a);
-                int other = sums.outermost(b);
-                found |= crossed != null
-                        && crossed.cross(a, b)
-                        && (one == other || sums.volume(one) > 0 != sums.volume(other) > 0);
+                if (crossed != null && crossed.cross(a, b)) {
+                    int one = nesting.outermost(a);
+                    int other = nesting.outermost(b);
+                    found |= one == other
+                            || surfaces.get(one).volume() > 0
+                                    != surfaces.get(other).volume() > 0;
+                }
             }
         }
         return found;
     }
 
     /** Makes one surface of bodies that overlap or touch; leaves them where it is not clear what they enclose. */
-    private void unite() {
-        int[] body = new int[sums.count()];
-        Arrays.setAll(body, sums::outermost);
-        double sum = sums.volume();
-        Optional<CrossedShells.United> found = crossed == null ? Optional.empty() : crossed.united(body);
-        if (found.isEmpty()) {
-            return;
+    private void unite(CrossedShells shells) {
+        int[] body =
+                IntStream.range(0, surfaces.count()).map(nesting::outermost).toArray();
+        Optional<CrossedShells.United> found = shells.united(body);
+        if (found.isPresent()) {
+            String once = take(found.get());
+            notices.add(new Notice(
+                    "mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once));
         }
-        take(found.get());
-        notices.add(new Notice(
-                "mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once(sum)));
     }
 
     /** Makes a clear surface of one that runs through itself; returns whether it is clear what it encloses. */
     private boolean uniteThemselves() {
-        double sum = sums.volume();
-        int[] shell = label.length == 0 ? new int[corners.length / 3] : label;
-        Optional<CrossedShells.United> found = CrossedShells.themselves(xyz, corners, shell);
-        if (found.isEmpty()) {
-            return false;
+        Optional<CrossedShells.United> found =
+                CrossedShells.themselves(surfaces.xyz(), surfaces.corners(), surfaces.label());
+        if (found.isPresent()) {
+            String once = take(found.get());
+            notices.add(new Notice(
+                    "mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once));
         }
-        take(found.get());
-        notices.add(new Notice(
-                "mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once(sum)));
-        return true;
+        return found.isPresent();
     }
 
-    private void take(CrossedShells.United united) {
-        double sum = sums.volume();
-        xyz = united.xyz();
-        corners = united.corners();
-        dropped = true;
-        takeApart(EdgePairing.of(corners, xyz.length / 3).joined());
-        measure();
+    /** Goes on with what was united; returns what was counted several times, in words. */
+    private String take(CrossedShells.United united) {
+        double before = surfaces.volume();
+        EdgePairing pairing = EdgePairing.of(united.corners(), united.xyz().length / 3);
+        refuseMany(pairing.joined);
+        surfaces = Surfaces.of(united.xyz(), united.corners(), pairing.joined);
         // what rounding leaves between faces that lie on each other
-        dropSlight(GAP * sum);
-    }
-
-    /** What was counted several times of a volume, m3. */
-    private String once(double before) {
-        return PlaceWords.cubicCentimetres(Math.max(0, before - sums.volume()))
+        dropSlight(GAP * before);
+        return PlaceWords.cubicCentimetres(Math.max(0, before - surfaces.volume()))
                 + " cm3 that are filled several times count once.";
     }
 
     /** A body and its copy inside out enclose nothing, however large each of them is. */
     private void refuseNothing() {
-        double sum = 0;
-        double sizes = 0;
-        for (MeshBody body : list) {
-            sum += body.volume();
-            sizes += Math.abs(body.volume());
-        }
-        if (!(sum > LEAST_LEFT * sizes)) {
+        double sizes = surfaces.list().stream()
+                .mapToDouble(surface -> Math.abs(surface.volume()))
+                .sum();
+        if (!(surfaces.volume() > LEAST_LEFT * sizes)) {
             throw refusals.flat("surfaces that take away from one another all they enclose");
         }
     }
 
-    private int body(int facet) {
-        return label.length == 0 ? 0 : label[facet];
-    }
-
     /** Turns the fewer facets of each surface where neighbours disagree. */
-    private void turnMinority(FacetJoin join, int count) {
-        int[] vote = new int[count];
-        for (int f = 0; f < corners.length / 3; f++) {
-            vote[body(f)] += join.against(f) ? -1 : 1;
+    private void turnMinority(EdgePairing pairing) {
+        FacetJoin joined = pairing.joined;
+        int[] label = joined.labels();
+        int[] vote = new int[joined.bodies()];
+        for (int f = 0; f < label.length; f++) {
+            vote[label[f]] += joined.against(f) ? -1 : 1;
         }
         int turned = 0;
-        for (int f = 0; f < corners.length / 3; f++) {
-            if (join.against(f) == (vote[body(f)] >= 0)) {
-                turn(f);
+        for (int f = 0; f < label.length; f++) {
+            if (joined.against(f) == vote[label[f]] >= 0) {
+                Surfaces.turn(pairing.corners, f);
                 turned++;
             }
         }
@@ -209,181 +181,103 @@ final class MeshBodies {
         }
     }
 
-    private void turn(int facet) {
-        int kept = corners[3 * facet + 1];
-        corners[3 * facet + 1] = corners[3 * facet + 2];
-        corners[3 * facet + 2] = kept;
-    }
-
     /** Leaves out surfaces without volume, two facets back to back for example. */
     private void dropFlat() {
-        int count = sums.count();
-        int facets = dropSlight(0);
-        if (facets > 0) {
+        List<Surface> flat = dropSlight(0);
+        if (!flat.isEmpty()) {
+            int facets = flat.stream().mapToInt(Surface::facets).sum();
             notices.add(new Notice(
-                    "mesh-flat-part",
-                    count - sums.count() + " parts without volume (" + facets + " facets) were left out."));
+                    "mesh-flat-part", flat.size() + " parts without volume (" + facets + " facets) were left out."));
         }
     }
 
-    /** Leaves out surfaces that enclose no more than a volume, m3, or than rounding makes; returns their facets. */
-    private int dropSlight(double volume) {
-        boolean[] slight = new boolean[sums.count()];
-        int count = 0;
-        for (int b = 0; b < slight.length; b++) {
-            slight[b] = !(Math.abs(sums.volume(b)) > Math.max(volume, sums.flatVolume(b)));
-            count += slight[b] ? 1 : 0;
+    /** Leaves out surfaces that enclose no more than a volume, m3, or than rounding makes; returns them. */
+    private List<Surface> dropSlight(double volume) {
+        List<Surface> slight = surfaces.list().stream()
+                .filter(surface -> surface.slight(volume))
+                .toList();
+        if (slight.size() == surfaces.count()) {
+            throw refusals.flat(slight.stream().mapToInt(Surface::facets).sum() + " facets that enclose nothing");
         }
-        if (count == slight.length) {
-            throw refusals.flat(corners.length / 3 + " facets that enclose nothing");
-        }
-        return count == 0 ? 0 : drop(slight, slight.length - count);
+        surfaces = surfaces.without(slight);
+        return slight;
     }
 
-    /** Leaves out the facets of some surfaces, and measures the others anew; returns their number. */
-    private int drop(boolean[] gone, int left) {
-        int[] renamed = new int[gone.length];
-        int kept = 0;
-        for (int b = 0; b < gone.length; b++) {
-            renamed[b] = gone[b] ? -1 : kept++;
-        }
-        int used = 0;
-        int all = corners.length / 3;
-        for (int f = 0; f < all; f++) {
-            int body = renamed[body(f)];
-            if (body >= 0) {
-                System.arraycopy(corners, 3 * f, corners, 3 * used, 3);
-                label[used] = body;
-                used++;
-            }
-        }
-        corners = Arrays.copyOf(corners, 3 * used);
-        label = Arrays.copyOf(label, used);
-        sums = new BodySums(left);
-        measure();
-        dropped = true;
-        return all - used;
-    }
-
+    /** Refuses surfaces whose fluxes along x, y and z differ by more than rounding: they have no inside. */
     private void checkFluxes() {
-        for (int b = 0; b < sums.count(); b++) {
-            if (!(sums.fluxSpread(b) <= FLUX_TOLERANCE * Math.abs(sums.volume(b)))) {
-                throw refusals.fluxes(sums.middle(b));
+        for (Surface surface : surfaces.list()) {
+            if (!(surface.fluxSpread() <= FLUX_TOLERANCE)) {
+                throw refusals.fluxes(surface.middle());
             }
         }
     }
 
     /** Turns each free body that is inside out, together with everything inside it. */
     private void turnInsideOut() {
-        boolean[] turned = new boolean[sums.count()];
-        int count = 0;
-        for (int b = 0; b < turned.length; b++) {
-            int outermost = sums.outermost(b);
-            turned[b] = sums.volume(outermost) < 0;
-            count += turned[b] ? 1 : 0;
+        List<Surface> insideOut = IntStream.range(0, surfaces.count())
+                .filter(b -> surfaces.get(nesting.outermost(b)).volume() < 0)
+                .mapToObj(surfaces::get)
+                .toList();
+        surfaces.turn(insideOut);
+        if (!insideOut.isEmpty()) {
+            int all = surfaces.count();
+            notices.add(new Notice(
+                    "mesh-inverted",
+                    (all == 1 ? "The surface was" : insideOut.size() + " of " + all + " surfaces were")
+                            + " inside out; the facets were turned."));
         }
-        if (count == 0) {
-            return;
-        }
-        for (int f = 0; f < corners.length / 3; f++) {
-            if (turned[body(f)]) {
-                turn(f);
-            }
-        }
-        for (int b = 0; b < turned.length; b++) {
-            if (turned[b]) {
-                sums.turn(b);
-            }
-        }
-        notices.add(new Notice(
-                "mesh-inverted",
-                (turned.length == 1 ? "The surface was" : count + " of " + turned.length + " surfaces were")
-                        + " inside out; the facets were turned."));
     }
 
     /**
      * Leaves out surfaces that part nothing: going in through one, the number of bodies around rises from 1 to 2, say. A
-     * surface behind which there would be fewer than none has no meaning.
+     * surface behind which there would be fewer than none has no meaning. Returns whether there was any.
      */
-    private boolean dropFilled(Nesting nesting) {
-        boolean[] filled = new boolean[sums.count()];
-        int count = 0;
-        for (int b = 0; b < filled.length; b++) {
+    private boolean dropFilled() {
+        List<Surface> filled = new ArrayList<>();
+        for (int b = 0; b < surfaces.count(); b++) {
             int outside = 0;
-            for (int other = 0; other < filled.length; other++) {
-                outside += nesting.inside(b, other) ? sums.volume(other) > 0 ? 1 : -1 : 0;
+            for (int other = 0; other < surfaces.count(); other++) {
+                outside += nesting.inside(b, other) ? step(other) : 0;
             }
-            int inside = outside + (sums.volume(b) > 0 ? 1 : -1);
+            int inside = outside + step(b);
             if (outside < 0 || inside < 0) {
-                throw refusals.nested(sums.middle(b));
+                throw refusals.nested(surfaces.get(b).middle());
             }
-            filled[b] = outside > 0 == inside > 0;
-            count += filled[b] ? 1 : 0;
+            if (outside > 0 == inside > 0) {
+                filled.add(surfaces.get(b));
+            }
         }
-        if (count == 0) {
-            return false;
+        if (!filled.isEmpty()) {
+            surfaces = surfaces.without(filled);
+            notices.add(new Notice(
+                    "mesh-nested",
+                    (filled.size() == 1 ? "1 surface" : filled.size() + " surfaces")
+                            + " inside a body that is solid there were left out. If a hollow is meant, subtract the"
+                            + " inner body in the program it was drawn in."));
         }
-        drop(filled, filled.length - count);
-        notices.add(new Notice(
-                "mesh-nested",
-                (count == 1 ? "1 surface" : count + " surfaces")
-                        + " inside a body that is solid there were left out. If a hollow is meant, subtract the inner body"
-                        + " in the program it was drawn in."));
-        return true;
+        return !filled.isEmpty();
     }
 
-    private List<MeshBody> listBodies(Nesting nesting) {
-        List<MeshBody> bodies = new ArrayList<>();
-        for (int b = 0; b < sums.count(); b++) {
-            bodies.add(sums.body(b, nesting.depth(b)));
-        }
-        bodies.sort(Comparator.comparingDouble(body -> -Math.abs(body.volume())));
-        return bodies;
+    /** By how much the number of bodies around rises on the way in through a surface. */
+    private int step(int surface) {
+        return surfaces.get(surface).volume() > 0 ? 1 : -1;
     }
 
+    /** Says how many bodies and closed hollows there are, where it is not one body. */
     private void tell() {
-        int solid = 0;
-        int hollow = 0;
-        double hollowVolume = 0;
-        for (MeshBody body : list) {
-            solid += body.cavity() ? 0 : 1;
-            hollow += body.cavity() ? 1 : 0;
-            hollowVolume -= body.cavity() ? body.volume() : 0;
-        }
+        List<Surface> hollows =
+                surfaces.list().stream().filter(surface -> surface.volume() < 0).toList();
+        int solid = surfaces.count() - hollows.size();
         if (solid > 1) {
             notices.add(new Notice("mesh-bodies", solid + " separate bodies are taken as one rigid piece."));
         }
-        if (hollow > 0) {
+        if (!hollows.isEmpty()) {
+            double volume = -hollows.stream().mapToDouble(Surface::volume).sum();
             notices.add(new Notice(
                     "mesh-cavity",
-                    (hollow == 1 ? "1 closed hollow" : hollow + " closed hollows") + " of "
-                            + PlaceWords.cubicCentimetres(hollowVolume)
+                    (hollows.size() == 1 ? "1 closed hollow" : hollows.size() + " closed hollows") + " of "
+                            + PlaceWords.cubicCentimetres(volume)
                             + " cm3 inside. If this is the mould and not the piece, export the piece."));
         }
-    }
-
-    /** Refuses or tells places that the surface encloses twice or inside out; only after {@link #arrange}. */
-    void checkOverlaps() {
-        Objects.requireNonNull(probe).check(refusals, notices);
-    }
-
-    /** The surfaces, largest first. */
-    List<MeshBody> list() {
-        return list;
-    }
-
-    /** The vertices, those where bodies were united included, m. */
-    double[] xyz() {
-        return xyz;
-    }
-
-    /** The facets that are left. */
-    int[] corners() {
-        return corners;
-    }
-
-    /** Whether facets were left out. */
-    boolean droppedFacets() {
-        return dropped;
     }
 }

@@ -3,86 +3,56 @@ package org.fizzhull.mesh.repair;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.quantity.Refusal;
 
 /**
  * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults mended and said,
  * bodies and cavities told apart, overlaps looked for, and the volume held against its three fluxes.
+ *
+ * @param mesh the closed mesh, without vertices that belong to no facet
+ * @param surfaces number of closed surfaces that it is made of
+ * @param volume volume enclosed, m3
  */
-public final class MeshCheck {
-    private final String fileName;
-    private final String doubt;
-    private final List<Notice> notices;
-    private double[] xyz;
-    private int[] corners;
-    private List<MeshBody> bodies = List.of();
-
+public record MeshCheck(TriangleMesh mesh, int surfaces, double volume) {
     /**
+     * {@return the mesh of a facet list}
+     *
      * @param xyz vertices, m; handed over
      * @param corners three vertices a facet; handed over
      * @param fileName name used in refusals
      * @param doubt what was already suspicious about the file, or empty
      * @param notices takes what was found
+     * @throws org.fizzhull.quantity.Refusal for facets that enclose no body
      */
-    public MeshCheck(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices) {
-        this.xyz = xyz;
-        this.corners = corners;
-        this.fileName = fileName;
-        this.doubt = doubt;
-        this.notices = notices;
-    }
-
-    /**
-     * {@return the mesh}
-     *
-     * @param strayVertices whether some vertices may belong to no facet
-     */
-    public TriangleMesh closedMesh(boolean strayVertices) {
+    public static MeshCheck of(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices) {
         MeshRefusals refusals = new MeshRefusals(fileName, doubt);
         if (corners.length == 0) {
             throw refusals.flat("facets that all shrink to a line or a point");
         }
+        double[] vertices = xyz;
         EdgePairing pairing = EdgePairing.of(corners, xyz.length / 3);
-        boolean mended = false;
-        if (!pairing.closed() || pairing.shared() > 0) {
-            MeshMending mending = new MeshMending(xyz, corners, pairing, notices);
+        if (!pairing.plain()) {
+            MeshMending mending = new MeshMending(xyz, pairing, notices);
             pairing = mending.mend();
-            corners = mending.corners();
-            xyz = mending.xyz();
-            mended = true;
-            refuseUnclosed(pairing, refusals);
+            vertices = mending.xyz();
+            refuseUnclosed(vertices, pairing, refusals);
         }
-        if (pairing.joined().contradictions() > 0) {
-            int facet = pairing.joined().firstContradiction();
-            throw refusals.oneSided(PlaceWords.vertex(xyz, corners[3 * facet]));
+        int oneSided = pairing.joined.contradiction();
+        if (oneSided >= 0) {
+            throw refusals.oneSided(PlaceWords.vertex(vertices, pairing.corners[3 * oneSided]));
         }
-        MeshBodies arranged = new MeshBodies(xyz, corners, refusals, notices);
-        arranged.arrange(pairing);
-        xyz = arranged.xyz();
-        corners = arranged.corners();
-        bodies = arranged.list();
-        boolean stray = strayVertices || mended || arranged.droppedFacets();
-        arranged.checkOverlaps();
-        return stray ? TriangleMesh.compact(xyz, corners) : new TriangleMesh(xyz, corners);
+        Surfaces found = new MeshBodies(vertices, pairing, refusals, notices).arranged();
+        return new MeshCheck(TriangleMesh.compact(found.xyz(), found.corners()), found.count(), found.volume());
     }
 
-    private void refuseUnclosed(EdgePairing pairing, MeshRefusals refusals) {
-        if (corners.length == 0) {
+    private static void refuseUnclosed(double[] xyz, EdgePairing pairing, MeshRefusals refusals) {
+        if (pairing.corners.length == 0) {
             throw refusals.flat("facets that lie back to back");
         }
-        Refusal refusal = null;
-        if (pairing.open() > 0) {
-            refusal = refusals.open(pairing.open(), PlaceWords.edge(xyz, corners, pairing.openEdges()[0]));
-        } else if (pairing.crowded() > 0) {
-            refusal = refusals.crowded(pairing.crowded(), PlaceWords.edge(xyz, corners, pairing.firstCrowded()));
+        if (pairing.open.length > 0) {
+            throw refusals.open(pairing.open.length, PlaceWords.edge(xyz, pairing.corners, pairing.open[0]));
         }
-        if (refusal != null) {
-            throw refusal;
+        if (pairing.crowded.length > 0) {
+            throw refusals.crowded(pairing.crowded.length, PlaceWords.edge(xyz, pairing.corners, pairing.crowded[0]));
         }
-    }
-
-    /** {@return the surfaces found; only after the check} */
-    public List<MeshBody> bodies() {
-        return bodies;
     }
 }

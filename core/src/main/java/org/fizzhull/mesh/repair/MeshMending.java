@@ -2,6 +2,10 @@ package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
@@ -21,88 +25,52 @@ final class MeshMending {
     /** A facet lower than this part of its longest side has no area. */
     private static final double NO_AREA = 1e-7;
 
+    /** Most rounds of dividing facets and of leaving out stray ones, each of which may lay open others. */
+    private static final int PASSES = 8;
+
     private double[] xyz;
+    private EdgePairing pairing;
     private final List<Notice> notices;
+
     /** Diagonal of the box, m. */
     private final double size;
 
     private final double tolerance;
-    private int[] corners;
-    private EdgePairing pairing;
 
-    MeshMending(double[] xyz, int[] corners, EdgePairing pairing, List<Notice> notices) {
+    MeshMending(double[] xyz, EdgePairing pairing, List<Notice> notices) {
         this.xyz = xyz;
-        this.corners = corners;
         this.pairing = pairing;
         this.notices = notices;
-        size = FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
+        size = FaceSets.diagonal(new TriangleMesh(xyz, pairing.corners).box());
         tolerance = NEAR * size;
     }
 
-    /** Mends what can be mended and returns the pairing of what is left. */
+    /**
+     * Mends what can be mended and returns the pairing of what is left. The order matters: copies go before facets back to
+     * back, which they would hide; corners are joined before edges are divided at them; and a hole is closed only where
+     * nothing of the surface is left to close it.
+     */
     EdgePairing mend() {
-        FacetTwins twins = FacetTwins.among(corners, pairing.doubtful());
-        if (twins.same() > 0) {
-            replace(twins.withoutSame());
-            tell("mesh-duplicates", twins.same() + " facets are listed more than once and were taken once.");
-        }
+        dropSame();
         dropOpposite();
         if (!pairing.closed()) {
             dropWithoutArea();
         }
-        if (pairing.open() > 0) {
+        if (pairing.open.length > 0) {
             joinNear();
         }
-        if (pairing.open() > 0) {
+        if (pairing.open.length > 0) {
             divide();
         }
-        if (pairing.open() > 0) {
+        if (pairing.open.length > 0) {
             dropStray();
         }
         if (!pairing.closed()) {
-            closeHoles();
+            SmallHoles.Closed closed = SmallHoles.closed(xyz, pairing.corners, pairing.unbalanced, size, notices);
+            xyz = closed.xyz();
+            pairing = paired(closed.corners());
         }
         return pairing;
-    }
-
-    /** Leaves out facets that hang on nothing, or by one edge on a surface that is closed there without them. */
-    private void dropStray() {
-        int dropped = 0;
-        for (int pass = 0; pass < 8 && pairing.open() > 0; pass++) {
-            byte[] free = new byte[corners.length / 3];
-            for (int h : pairing.openEdges()) {
-                free[h / 3]++;
-            }
-            byte[] doubtful = new byte[free.length];
-            for (int h : pairing.doubtful()) {
-                doubtful[h / 3]++;
-            }
-            boolean[] drop = new boolean[free.length];
-            int count = 0;
-            for (int f = 0; f < free.length; f++) {
-                drop[f] = free[f] >= 2 && doubtful[f] == 3;
-                count += drop[f] ? 1 : 0;
-            }
-            if (count == 0 || count == free.length) {
-                break;
-            }
-            dropped += count;
-            replace(without(corners, drop));
-        }
-        if (dropped > 0) {
-            tell(
-                    "mesh-stray",
-                    dropped + (dropped == 1 ? " facet hangs" : " facets hang") + " on no body and were left out.");
-        }
-    }
-
-    private void closeHoles() {
-        SmallHoles small = new SmallHoles(xyz, corners, pairing.unbalanced(), size);
-        if (small.closed() > 0) {
-            xyz = small.xyz();
-            replace(small.corners());
-            small.tell(notices);
-        }
     }
 
     /** The vertices, those in the middle of closed holes included, m. */
@@ -110,115 +78,107 @@ final class MeshMending {
         return xyz;
     }
 
-    /** The facets that are left. */
-    int[] corners() {
-        return corners;
+    private EdgePairing paired(int[] corners) {
+        return EdgePairing.of(corners, xyz.length / 3);
     }
 
-    private void replace(int[] others) {
-        corners = others;
-        pairing = EdgePairing.of(corners, xyz.length / 3);
+    private EdgePairing without(IntPredicate dropped) {
+        return paired(without(pairing.corners, dropped));
+    }
+
+    /** Facets but those that are dropped, by number. */
+    static int[] without(int[] corners, IntPredicate dropped) {
+        return IntStream.range(0, corners.length / 3)
+                .filter(dropped.negate())
+                .flatMap(f -> IntStream.of(corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]))
+                .toArray();
     }
 
     private void tell(String code, String text) {
         notices.add(new Notice(code, text));
     }
 
+    /** Takes facets that are listed several times the same way round once. */
+    private void dropSame() {
+        FacetTwins twins = FacetTwins.among(pairing.corners, pairing.doubtful);
+        if (!twins.same().isEmpty()) {
+            pairing = without(twins.same()::contains);
+            tell("mesh-duplicates", twins.same().size() + " facets are listed more than once and were taken once.");
+        }
+    }
+
     /** Of two facets back to back, one is a stray copy or both are an inner wall: whichever leaves a closed surface. */
     private void dropOpposite() {
-        FacetTwins twins = FacetTwins.among(corners, pairing.doubtful());
-        if (twins.opposite() == 0) {
+        FacetTwins twins = FacetTwins.among(pairing.corners, pairing.doubtful);
+        int pairs = twins.later().size();
+        if (pairs == 0) {
             return;
         }
-        int[] before = corners;
-        EdgePairing pairingBefore = pairing;
-        replace(twins.withoutOpposite(true));
-        if (pairing.closed() && corners.length > 0) {
-            tell("mesh-inner-wall", 2 * twins.opposite() + " facets lie back to back and were left out.");
-            return;
+        EdgePairing neither =
+                without(f -> twins.earlier().contains(f) || twins.later().contains(f));
+        EdgePairing one = without(twins.later()::contains);
+        if (neither.closed() && neither.corners.length > 0) {
+            pairing = neither;
+            tell("mesh-inner-wall", 2 * pairs + " facets lie back to back and were left out.");
+        } else if (one.closed() && !pairing.closed()) {
+            pairing = one;
+            tell("mesh-duplicates", pairs + " facets are listed again the other way round; left out.");
         }
-        replace(twins.withoutOpposite(false));
-        if (pairing.closed() && !pairingBefore.closed()) {
-            tell("mesh-duplicates", twins.opposite() + " facets are listed again the other way round; left out.");
-            return;
-        }
-        corners = before;
-        pairing = pairingBefore;
     }
 
     /** Leaves out facets without area at doubtful edges; the edge they leave is closed by {@link #divide}. */
     private void dropWithoutArea() {
-        boolean[] drop = new boolean[corners.length / 3];
-        int count = 0;
-        for (int h : pairing.doubtful()) {
-            if (!drop[h / 3] && withoutArea(h / 3)) {
-                drop[h / 3] = true;
-                count++;
-            }
-        }
-        if (count > 0) {
-            replace(without(corners, drop));
-            tell("mesh-no-area", count + " facets without area were left out.");
+        Set<Integer> flat = Arrays.stream(pairing.doubtful)
+                .map(h -> h / 3)
+                .filter(this::withoutArea)
+                .boxed()
+                .collect(Collectors.toSet());
+        if (!flat.isEmpty()) {
+            pairing = without(flat::contains);
+            tell("mesh-no-area", flat.size() + " facets without area were left out.");
         }
     }
 
+    /** Whether a facet is a line or nearly so: its least height over a side is nothing beside its longest side. */
     private boolean withoutArea(int facet) {
         double longest = 0;
         double height = Double.POSITIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
-            int a = corners[3 * facet + k];
-            int b = corners[3 * facet + (k + 1) % 3];
-            double side = distance(xyz, a, b);
-            longest = Math.max(longest, side);
-            height = Math.min(height, offLine(xyz, a, b, corners[3 * facet + (k + 2) % 3]));
+            int a = pairing.corners[3 * facet + k];
+            int b = pairing.corners[3 * facet + (k + 1) % 3];
+            int c = pairing.corners[3 * facet + (k + 2) % 3];
+            longest = Math.max(longest, Vertices.distance(xyz, a, b));
+            height = Math.min(height, Vertices.offLine(xyz, a, b, c));
         }
         return height <= NO_AREA * longest;
     }
 
-    /** Facets but those that are dropped. */
-    static int[] without(int[] corners, boolean[] drop) {
-        int[] left = new int[corners.length];
-        int used = 0;
-        for (int f = 0; f < drop.length; f++) {
-            if (!drop[f]) {
-                System.arraycopy(corners, 3 * f, left, used, 3);
-                used += 3;
-            }
-        }
-        return Arrays.copyOf(left, used);
-    }
-
+    /** Joins corners that nearly meet, where that leaves fewer edges open and no more of them crowded. */
     private void joinNear() {
-        NearCorners near = NearCorners.of(xyz, corners, pairing.doubtful(), tolerance);
-        if (near.joined() == 0) {
-            return;
+        NearCorners near = NearCorners.of(xyz, pairing.corners, pairing.doubtful, tolerance);
+        EdgePairing found = paired(near.corners());
+        if (found.open.length < pairing.open.length && found.crowded.length <= pairing.crowded.length) {
+            pairing = found;
+            tell(
+                    "mesh-near",
+                    near.joined() + " corners within " + PlaceWords.micrometres(tolerance)
+                            + " micrometres of another were joined to it, the first at "
+                            + PlaceWords.vertex(xyz, near.first()) + ".");
         }
-        int[] before = corners;
-        EdgePairing pairingBefore = pairing;
-        replace(near.corners());
-        if (pairing.open() >= pairingBefore.open() || pairing.crowded() > pairingBefore.crowded()) {
-            corners = before;
-            pairing = pairingBefore;
-            return;
-        }
-        tell(
-                "mesh-near",
-                near.joined() + " corners within " + PlaceWords.micrometres(tolerance)
-                        + " micrometres of another were joined to it, the first at "
-                        + PlaceWords.vertex(xyz, near.first()) + ".");
     }
 
+    /** Divides facets at corners of others on their open edges, one side of a facet at a time. */
     private void divide() {
         int divided = 0;
         int first = -1;
-        for (int pass = 0; pass < 8 && pairing.open() > 0; pass++) {
-            OpenEdges edges = new OpenEdges(xyz, corners, pairing.doubtful(), tolerance);
-            if (edges.divided() == 0) {
+        for (int pass = 0; pass < PASSES && pairing.open.length > 0; pass++) {
+            OpenEdges edges = new OpenEdges(xyz, pairing.corners, pairing.doubtful, tolerance);
+            if (edges.divided == 0) {
                 break;
             }
-            first = first < 0 ? edges.first() : first;
-            divided += edges.divided();
-            replace(edges.corners());
+            first = first < 0 ? edges.first : first;
+            divided += edges.divided;
+            pairing = paired(edges.corners);
         }
         if (divided > 0) {
             tell(
@@ -228,23 +188,33 @@ final class MeshMending {
         }
     }
 
-    static double distance(double[] xyz, int a, int b) {
-        return norm(xyz[3 * a] - xyz[3 * b], xyz[3 * a + 1] - xyz[3 * b + 1], xyz[3 * a + 2] - xyz[3 * b + 2]);
+    /** Leaves out facets that hang on nothing, or by one edge on a surface that is closed there without them. */
+    private void dropStray() {
+        int dropped = 0;
+        for (int pass = 0; pass < PASSES && pairing.open.length > 0; pass++) {
+            int[] open = sidesOf(pairing.open);
+            int[] doubtful = sidesOf(pairing.doubtful);
+            IntPredicate stray = f -> open[f] >= 2 && doubtful[f] == 3;
+            int count = (int) IntStream.range(0, open.length).filter(stray).count();
+            if (count == 0 || count == open.length) {
+                break;
+            }
+            dropped += count;
+            pairing = without(stray);
+        }
+        if (dropped > 0) {
+            tell(
+                    "mesh-stray",
+                    dropped + (dropped == 1 ? " facet hangs" : " facets hang") + " on no body and were left out.");
+        }
     }
 
-    /** Distance of a vertex from the line through two others, m; its distance from them where they fall together. */
-    static double offLine(double[] xyz, int a, int b, int v) {
-        double ux = xyz[3 * b] - xyz[3 * a];
-        double uy = xyz[3 * b + 1] - xyz[3 * a + 1];
-        double uz = xyz[3 * b + 2] - xyz[3 * a + 2];
-        double wx = xyz[3 * v] - xyz[3 * a];
-        double wy = xyz[3 * v + 1] - xyz[3 * a + 1];
-        double wz = xyz[3 * v + 2] - xyz[3 * a + 2];
-        double length = norm(ux, uy, uz);
-        return length > 0 ? norm(uy * wz - uz * wy, uz * wx - ux * wz, ux * wy - uy * wx) / length : norm(wx, wy, wz);
-    }
-
-    private static double norm(double x, double y, double z) {
-        return Math.sqrt(x * x + y * y + z * z);
+    /** How many of some sides each facet has. */
+    private int[] sidesOf(int[] sides) {
+        int[] count = new int[pairing.corners.length / 3];
+        for (int h : sides) {
+            count[h / 3]++;
+        }
+        return count;
     }
 }

@@ -1,6 +1,10 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
@@ -13,10 +17,17 @@ final class OpenEdges {
 
     private final double[] xyz;
     private final double tolerance;
-    private int[] corners;
-    private int used;
-    private int divided;
-    private int first = -1;
+
+    /** The facets, divided ones included. */
+    int[] corners;
+
+    /** Number of places where a facet was divided. */
+    int divided;
+
+    /** The first corner a facet was divided at; -1 where there is none. */
+    int first = -1;
+
+    private final IntStream.Builder added = IntStream.builder();
 
     /** Corners of the edges, by x, and their x, m. */
     private final int[] ends;
@@ -27,109 +38,67 @@ final class OpenEdges {
     OpenEdges(double[] xyz, int[] corners, int[] edges, double tolerance) {
         this.xyz = xyz;
         this.tolerance = tolerance;
-        this.corners = corners;
-        used = corners.length;
-        ends = NearCorners.ends(corners, edges);
-        x = new double[ends.length];
+        this.corners = corners.clone();
+        ends = Vertices.byX(xyz, corners, edges);
+        x = Arrays.stream(ends).mapToDouble(v -> xyz[3 * v]).toArray();
         if (edges.length <= MOST) {
-            NearCorners.sortByX(xyz, ends, x);
             boolean[] done = new boolean[corners.length / 3];
             for (int h : edges) {
                 done[h / 3] = done[h / 3] || divide(h);
             }
-            this.corners = Arrays.copyOf(this.corners, used);
         }
+        this.corners =
+                IntStream.concat(Arrays.stream(this.corners), added.build()).toArray();
     }
 
+    /** Divides the facet of a side where corners stand on it, by distance from its first corner; returns whether any does. */
     private boolean divide(int h) {
+        int side = FacetEdges.next(h);
         int a = corners[h];
-        int b = corners[FacetEdges.next(h)];
-        int[] on = new int[4];
-        double[] along = new double[4];
-        int count = 0;
-        double length = MeshMending.distance(xyz, a, b);
-        double low = Math.min(xyz[3 * a], xyz[3 * b]) - tolerance;
+        int b = corners[side];
+        int opposite = corners[FacetEdges.next(side)];
+        double length = Vertices.distance(xyz, a, b);
         double high = Math.max(xyz[3 * a], xyz[3 * b]) + tolerance;
-        int place = Arrays.binarySearch(x, low);
+        int place = Arrays.binarySearch(x, Math.min(xyz[3 * a], xyz[3 * b]) - tolerance);
+        NavigableMap<Double, Integer> on = new TreeMap<>();
         for (int n = place < 0 ? -place - 1 : place; n < x.length && x[n] <= high; n++) {
-            int v = ends[n];
-            double t = along(a, b, v);
-            if (t > tolerance && t < length - tolerance && MeshMending.offLine(xyz, a, b, v) <= tolerance) {
-                if (count == on.length) {
-                    on = Arrays.copyOf(on, 2 * count);
-                    along = Arrays.copyOf(along, 2 * count);
-                }
-                int i = count++;
-                while (i > 0 && along[i - 1] > t) {
-                    along[i] = along[i - 1];
-                    on[i] = on[i - 1];
-                    i--;
-                }
-                along[i] = t;
-                on[i] = v;
+            double t = Vertices.along(xyz, a, b, ends[n]);
+            if (t > tolerance
+                    && t < length - tolerance
+                    && ends[n] != opposite
+                    && Vertices.offLine(xyz, a, b, ends[n]) <= tolerance) {
+                on.putIfAbsent(t, ends[n]);
             }
         }
-        int opposite = corners[FacetEdges.next(FacetEdges.next(h))];
-        count = withoutTies(on, along, count, opposite);
-        if (count > 0) {
-            fan(h, a, b, opposite, on, count);
+        if (!on.isEmpty()) {
+            fan(h, withoutTies(on));
         }
-        return count > 0;
+        return !on.isEmpty();
     }
 
-    /** Leaves out corners at one place, and the facet's own. */
-    private int withoutTies(int[] on, double[] along, int count, int opposite) {
-        int kept = 0;
-        for (int i = 0; i < count; i++) {
-            if (on[i] != opposite && (kept == 0 || along[i] - along[kept - 1] > tolerance)) {
-                on[kept] = on[i];
-                along[kept++] = along[i];
+    /** The corners along an edge, of several at one place the first. */
+    private int[] withoutTies(NavigableMap<Double, Integer> on) {
+        IntStream.Builder kept = IntStream.builder();
+        double last = Double.NEGATIVE_INFINITY;
+        for (Map.Entry<Double, Integer> entry : on.entrySet()) {
+            if (entry.getKey() - last > tolerance) {
+                kept.add(entry.getValue());
+                last = entry.getKey();
             }
         }
-        return kept;
+        return kept.build().toArray();
     }
 
-    private void fan(int h, int a, int b, int opposite, int[] on, int count) {
-        if (used + 3 * count > corners.length || first < 0) {
-            corners = Arrays.copyOf(corners, used + 3 * count + corners.length / 8);
+    /** Divides a facet at the corners on one of its sides into triangles with the opposite corner. */
+    private void fan(int h, int[] on) {
+        int side = FacetEdges.next(h);
+        int b = corners[side];
+        int opposite = corners[FacetEdges.next(side)];
+        corners[side] = on[0];
+        for (int i = 0; i < on.length; i++) {
+            added.add(on[i]).add(i + 1 < on.length ? on[i + 1] : b).add(opposite);
         }
         first = first < 0 ? on[0] : first;
-        divided += count;
-        int facet = h - h % 3;
-        corners[facet] = a;
-        corners[facet + 1] = on[0];
-        corners[facet + 2] = opposite;
-        for (int i = 0; i < count; i++) {
-            corners[used++] = on[i];
-            corners[used++] = i + 1 < count ? on[i + 1] : b;
-            corners[used++] = opposite;
-        }
-    }
-
-    /** Distance from a to the foot of v on the line from a to b, m. */
-    private double along(int a, int b, int v) {
-        double ux = xyz[3 * b] - xyz[3 * a];
-        double uy = xyz[3 * b + 1] - xyz[3 * a + 1];
-        double uz = xyz[3 * b + 2] - xyz[3 * a + 2];
-        double wx = xyz[3 * v] - xyz[3 * a];
-        double wy = xyz[3 * v + 1] - xyz[3 * a + 1];
-        double wz = xyz[3 * v + 2] - xyz[3 * a + 2];
-        double length = Math.sqrt(ux * ux + uy * uy + uz * uz);
-        return length > 0 ? (ux * wx + uy * wy + uz * wz) / length : 0;
-    }
-
-    /** The facets, divided ones included. */
-    int[] corners() {
-        return corners;
-    }
-
-    /** Number of places where a facet was divided. */
-    int divided() {
-        return divided;
-    }
-
-    /** The first corner a facet was divided at; -1 where there is none. */
-    int first() {
-        return first;
+        divided += on.length;
     }
 }

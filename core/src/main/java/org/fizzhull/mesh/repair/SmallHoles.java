@@ -1,14 +1,13 @@
 package org.fizzhull.mesh.repair;
 
-import java.util.ArrayDeque;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.geometry.Vec3;
+import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
@@ -26,115 +25,72 @@ final class SmallHoles {
     private static final double COVER = 0.01;
 
     private final double[] xyz;
-
-    /** Where the sides of the fans that begin at a corner lead, the other way round than those of the facets. */
-    private final Map<Integer, Deque<Integer>> next = new HashMap<>();
-
+    private final DoubleStream.Builder middles = DoubleStream.builder();
+    private final IntStream.Builder fans = IntStream.builder();
     private int holes;
     private double longest;
     private double area;
-    private double[] newXyz;
-    private int[] newCorners;
 
-    /** @param sides what no other side runs against, as three times the facet plus the corner */
-    SmallHoles(double[] xyz, int[] corners, int[] sides, double size) {
+    private SmallHoles(double[] xyz) {
         this.xyz = xyz;
-        newXyz = xyz;
-        newCorners = corners;
-        for (int h : sides) {
-            next.computeIfAbsent(corners[FacetEdges.next(h)], v -> new ArrayDeque<>())
-                    .add(corners[h]);
-        }
-        boolean rings = true;
-        for (int h : sides) {
-            rings = rings && rings(corners[FacetEdges.next(h)]);
-        }
-        double surface = 0;
-        for (int f = 0; f < corners.length; f += 3) {
-            surface += area(xyz, corners[f], corners[f + 1], corners[f + 2]);
-        }
-        if (!rings || longest > RIM * size || area > COVER * surface) {
-            holes = 0;
-        }
     }
 
-    /** Follows the sides from a corner and closes each ring as it is met; returns whether all of them end there. */
-    private boolean rings(int begin) {
-        int[] path = new int[16];
-        int used = 0;
-        Set<Integer> on = new HashSet<>();
-        int v = begin;
-        while (true) {
-            if (on.contains(v)) {
-                int from = used - 1;
-                while (path[from] != v) {
-                    from--;
-                }
-                close(Arrays.copyOfRange(path, from, used));
-                while (used > from) {
-                    on.remove(path[--used]);
-                }
-            }
-            Deque<Integer> ways = next.get(v);
-            if (ways == null || ways.isEmpty()) {
-                return used == 0;
-            }
-            path = used == path.length ? Arrays.copyOf(path, 2 * used) : path;
-            path[used++] = v;
-            on.add(v);
-            v = ways.remove();
+    /** A facet list with holes closed. */
+    record Closed(double[] xyz, int[] corners) {}
+
+    /**
+     * The list without holes, which are told; as it was where one of them is too large or its rim is no ring.
+     *
+     * @param sides what no other side runs against, as three times the facet plus the corner
+     * @param size diagonal of the box, m
+     */
+    static Closed closed(double[] xyz, int[] corners, int[] sides, double size, List<Notice> notices) {
+        // the other way round than the facets
+        Rings rims = new Rings();
+        for (int h : sides) {
+            rims.add(corners[FacetEdges.next(h)], corners[h]);
         }
+        List<int[]> rings = rims.closed();
+        SmallHoles small = new SmallHoles(xyz);
+        for (int[] ring : rings) {
+            small.close(ring);
+        }
+        TriangleMesh mesh = new TriangleMesh(xyz, corners);
+        double surface = FaceSets.area(mesh, FaceSets.all(mesh));
+        if (rings.isEmpty() || small.longest > RIM * size || small.area > COVER * surface) {
+            return new Closed(xyz, corners);
+        }
+        notices.add(small.notice());
+        return new Closed(
+                DoubleStream.concat(Arrays.stream(xyz), small.middles.build()).toArray(),
+                IntStream.concat(Arrays.stream(corners), small.fans.build()).toArray());
     }
 
     /** Closes a ring of corners by a fan. */
     private void close(int[] ring) {
-        double rim = 0;
-        int centre = newXyz.length / 3;
-        newXyz = Arrays.copyOf(newXyz, newXyz.length + 3);
+        int centre = xyz.length / 3 + holes;
+        Vec3 middle = Vec3.ZERO;
         for (int v : ring) {
-            for (int k = 0; k < 3; k++) {
-                newXyz[3 * centre + k] += xyz[3 * v + k] / ring.length;
-            }
+            middle = middle.plus(Vertices.at(xyz, v).times(1.0 / ring.length));
         }
-        int used = newCorners.length;
-        newCorners = Arrays.copyOf(newCorners, used + 3 * ring.length);
+        middles.add(middle.x()).add(middle.y()).add(middle.z());
+        double rim = 0;
         for (int i = 0; i < ring.length; i++) {
-            int to = ring[i + 1 < ring.length ? i + 1 : 0];
-            newCorners[used++] = ring[i];
-            newCorners[used++] = to;
-            newCorners[used++] = centre;
-            rim += MeshMending.distance(xyz, ring[i], to);
-            area += area(newXyz, ring[i], to, centre);
+            int from = ring[i];
+            int to = ring[(i + 1) % ring.length];
+            fans.add(from).add(to).add(centre);
+            rim += Vertices.distance(xyz, from, to);
+            area += Vertices.area(Vertices.at(xyz, from), Vertices.at(xyz, to), middle);
         }
         holes++;
         longest = Math.max(longest, rim);
     }
 
-    private static double area(double[] xyz, int a, int b, int c) {
-        return MeshMending.distance(xyz, a, b) * MeshMending.offLine(xyz, a, b, c) / 2;
-    }
-
-    /** Number of holes that were closed; 0 where one is too large or its rim is no ring. */
-    int closed() {
-        return holes;
-    }
-
-    /** The vertices, middles of holes included, m. */
-    double[] xyz() {
-        return newXyz;
-    }
-
-    /** The facets, fans included. */
-    int[] corners() {
-        return newCorners;
-    }
-
-    /** Says what was closed. */
-    void tell(List<Notice> notices) {
-        notices.add(new Notice(
+    private Notice notice() {
+        return new Notice(
                 "mesh-hole",
                 (holes == 1 ? "1 hole was" : holes + " holes were") + " closed, with a rim of at most "
                         + PlaceWords.millimetres(longest) + " mm and an area of "
-                        + PlaceWords.squareMillimetres(area) + " mm2 in all."));
+                        + PlaceWords.squareMillimetres(area) + " mm2 in all.");
     }
 }

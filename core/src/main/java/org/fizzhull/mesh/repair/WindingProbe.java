@@ -18,20 +18,25 @@ final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
     static final double KEPT = 1e-3;
 
+    /** Shortest stretch of a line that counts, as a part of the longest side: rounding may swap faces that lie nearer. */
+    private static final double LEAST = 1e-5;
+
     /** Lines to a side. */
     private static final int LINES = 64;
 
     private final TriangleMesh mesh;
     private final double[] box;
-    private final double size;
     private double length;
     private String where = "";
 
     WindingProbe(TriangleMesh mesh) {
         this.mesh = mesh;
         box = mesh.box();
-        size = Math.max(box[5] - box[2], Math.max(box[3] - box[0], box[4] - box[1]));
-        probe();
+        double size = Math.max(box[5] - box[2], Math.max(box[3] - box[0], box[4] - box[1]));
+        RayTable rays = RayTable.over(mesh, 2, box, LINES);
+        for (int ray = 0; ray < LINES * LINES; ray++) {
+            judge(rays, ray, LEAST * size);
+        }
     }
 
     /** Whether any place is enclosed twice, or inside out. */
@@ -53,28 +58,21 @@ final class WindingProbe {
         }
     }
 
-    private void probe() {
-        RayTable rays = RayTable.over(mesh, 2, box, LINES);
-        for (int ray = 0; ray < LINES * LINES; ray++) {
-            judge(rays, rays.first(ray), rays.end(ray), rays.u(ray), rays.v(ray));
-        }
-    }
-
     /** Adds the length of a line that is enclosed twice or inside out, of one whose crossings add up. */
-    private void judge(RayTable rays, int from, int to, double x, double y) {
+    private void judge(RayTable rays, int ray, double least) {
         int winding = 0;
         double wrong = 0;
         double place = 0;
-        for (int i = from; i < to; i++) {
+        for (int i = rays.first(ray); i < rays.end(ray); i++) {
             winding += rays.leaves(i) ? -1 : 1;
-            double gap = i + 1 < to ? rays.height(i + 1) - rays.height(i) : 0;
-            if ((winding < 0 || winding > 1) && gap > 1e-5 * size) {
+            double gap = i + 1 < rays.end(ray) ? rays.height(i + 1) - rays.height(i) : 0;
+            if ((winding < 0 || winding > 1) && gap > least) {
                 wrong += gap;
                 place = rays.height(i) + gap / 2;
             }
         }
         if (winding == 0 && wrong > 0) {
-            where = where.isEmpty() ? "at " + PlaceWords.point(x, y, place) : where;
+            where = where.isEmpty() ? "at " + PlaceWords.point(rays.u(ray), rays.v(ray), place) : where;
             length += wrong;
         }
     }

@@ -57,6 +57,7 @@ final class Corners {
         }
     }
 
+    /** Share of the way from p to q at which it passes through the plane of a, b and c. */
     private static double share(double[] at, int p, int q, int a, int b, int c) {
         double one = sixfold(at, a, b, c, p);
         return one / (one - sixfold(at, a, b, c, q));
@@ -69,14 +70,12 @@ final class Corners {
     boolean before(int a, int b, int c, int d) {
         int[] four = {a, b, c, d};
         boolean turned = false;
-        for (int i = 1; i < four.length; i++) {
-            for (int j = i; j > 0 && four[j - 1] > four[j]; j--) {
-                int kept = four[j];
-                four[j] = four[j - 1];
-                four[j - 1] = kept;
-                turned = !turned;
+        for (int i = 0; i < four.length; i++) {
+            for (int j = 0; j < i; j++) {
+                turned ^= four[j] > four[i];
             }
         }
+        Arrays.sort(four);
         return sixfold(grown, four[0], four[1], four[2], four[3]) >= 0 != turned;
     }
 

@@ -1,7 +1,10 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -23,17 +26,15 @@ public final class CrossedShells {
 
     private final double[] xyz;
     private final int[] corners;
-    private final double[] grown;
     private final int[] shell;
-    private final int count;
-    private final boolean[] crossed;
+    private final double[] grown;
+    private final boolean[][] crossed;
 
-    private CrossedShells(double[] xyz, int[] corners, double[] grown, int[] shell, int count, boolean[] crossed) {
+    private CrossedShells(double[] xyz, int[] corners, int[] shell, double[] grown, boolean[][] crossed) {
         this.xyz = xyz;
         this.corners = corners;
-        this.grown = grown;
         this.shell = shell;
-        this.count = count;
+        this.grown = grown;
         this.crossed = crossed;
     }
 
@@ -48,9 +49,8 @@ public final class CrossedShells {
     public static CrossedShells of(double[] xyz, int[] corners, int[] shell, int count) {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
         Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, 0);
-        boolean[] crossed = new boolean[count * count];
-        new Crossings(at, new FacetEdges(apart.corners(), at.count()), shell).markShells(crossed, count);
-        return new CrossedShells(apart.xyz(), apart.corners(), at.grown, shell, count, crossed);
+        boolean[][] crossed = new Crossings(at, new FacetEdges(apart.corners(), at.count()), shell).shells(count);
+        return new CrossedShells(apart.xyz(), apart.corners(), shell, at.grown, crossed);
     }
 
     /** {@return the shells as they are held against each other, each grown a little, m} */
@@ -60,12 +60,8 @@ public final class CrossedShells {
 
     /** {@return whether any two shells cross or touch} */
     public boolean any() {
-        for (boolean one : crossed) {
-            if (one) {
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, crossed.length * crossed.length)
+                .anyMatch(i -> cross(i / crossed.length, i % crossed.length));
     }
 
     /**
@@ -75,7 +71,7 @@ public final class CrossedShells {
      * @param b number of another
      */
     public boolean cross(int a, int b) {
-        return crossed[a * count + b];
+        return crossed[a][b];
     }
 
     /**
@@ -93,23 +89,20 @@ public final class CrossedShells {
      * @param body for each shell the outermost one around it: a body and its cavities have one
      */
     public Optional<United> united(int[] body) {
-        boolean[] bodies = new boolean[count * count];
-        for (int i = 0; i < crossed.length; i++) {
-            int a = body[i / count];
-            int b = body[i % count];
-            if (crossed[i] && a == b) {
-                return Optional.empty();
+        int count = crossed.length;
+        boolean[][] bodies = new boolean[count][count];
+        for (int a = 0; a < count; a++) {
+            for (int b = 0; b < count; b++) {
+                bodies[body[a]][body[b]] |= crossed[a][b];
             }
-            bodies[a * count + b] |= crossed[i];
+        }
+        if (IntStream.range(0, count).anyMatch(b -> bodies[b][b])) {
+            return Optional.empty();
         }
         int[] turn = turns(bodies);
-        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Optional<United> found = attempt(body, turn, attempt);
-            if (found.isPresent()) {
-                return found;
-            }
-        }
-        return Optional.empty();
+        int[] turnOf = Arrays.stream(shell).map(s -> turn[body[s]]).toArray();
+        int joined = (int) Arrays.stream(turn).filter(t -> t > 0).count();
+        return tried(xyz, corners, shell, at -> inTurn(at, turnOf), joined);
     }
 
     /**
@@ -122,75 +115,58 @@ public final class CrossedShells {
      */
     public static Optional<United> themselves(double[] xyz, int[] corners, int[] shell) {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
-        TriangleMesh parts = new TriangleMesh(apart.xyz(), apart.corners());
+        return tried(apart.xyz(), apart.corners(), shell, at -> left(at, apart.corners(), new int[0]), 0);
+    }
+
+    /** Unites grown and shaken shells, otherwise each time, until lines through the union agree with what it was made of. */
+    private static Optional<United> tried(
+            double[] xyz, int[] corners, int[] shell, Function<Corners, int[]> union, int bodies) {
+        TriangleMesh parts = new TriangleMesh(xyz, corners);
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Optional<United> united = themselves(parts, apart, shell, attempt);
-            if (united.isPresent()) {
-                return united;
+            Corners at = GrownShells.of(xyz, corners, shell, attempt);
+            try {
+                int[] left = union.apply(at);
+                double[] place = Arrays.copyOf(at.place, 3 * at.count());
+                if (left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME) {
+                    return Optional.of(new United(place, left, bodies));
+                }
+            } catch (UnclearException unclear) {
+                // shaken otherwise, it may be clear
+                continue;
             }
         }
         return Optional.empty();
     }
 
-    /** One attempt, each of which grows and shakes the shells otherwise; empty where what is inside stays unclear. */
-    private static Optional<United> themselves(TriangleMesh parts, ShellCorners apart, int[] shell, int attempt) {
-        Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, attempt);
-        try {
-            int[] left = left(at, apart.corners(), new int[0]);
-            double[] place = Arrays.copyOf(at.place, 3 * at.count());
-            boolean same = left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME;
-            return same ? Optional.of(new United(place, left, 0)) : Optional.empty();
-        } catch (UnclearException unclear) {
-            return Optional.empty();
-        }
-    }
-
     /** When each body is taken: 0 for those that cross nothing, else the same number for several that do not cross. */
-    private int[] turns(boolean[] bodies) {
-        int[] turn = new int[count];
-        for (int b = 0; b < count; b++) {
-            boolean[] taken = new boolean[count + 2];
-            boolean free = true;
-            for (int other = 0; other < count; other++) {
-                if (bodies[b * count + other]) {
-                    free = false;
-                    taken[turn[other]] = true;
+    private static int[] turns(boolean[][] bodies) {
+        int[] turn = new int[bodies.length];
+        for (int b = 0; b < turn.length; b++) {
+            BitSet taken = new BitSet();
+            for (int other = 0; other < turn.length; other++) {
+                if (bodies[b][other]) {
+                    // 0 as well, which says that it crosses something
+                    taken.set(0);
+                    taken.set(turn[other]);
                 }
             }
-            int first = 1;
-            while (taken[first]) {
-                first++;
-            }
-            turn[b] = free ? 0 : first;
+            turn[b] = taken.nextClearBit(0);
         }
         return turn;
     }
 
-    private Optional<United> attempt(int[] body, int[] turn, int attempt) {
-        Corners at = GrownShells.of(xyz, corners, shell, attempt);
-        int[] all = facets(body, turn, 1);
-        try {
-            for (int k = 2; k <= count; k++) {
-                int[] next = facets(body, turn, k);
+    /** What is left of the facets of bodies that are united one turn after another, with those that cross nothing. */
+    private int[] inTurn(Corners at, int[] turnOf) {
+        int[] all = facets(turnOf, 1);
+        for (int k = 2; k <= crossed.length; k++) {
+            int[] next = facets(turnOf, k);
+            if (next.length > 0) {
                 int[] part = new int[(all.length + next.length) / 3];
                 Arrays.fill(part, all.length / 3, part.length, 1);
-                all = next.length == 0 ? all : left(at, joined(all, next), part);
+                all = left(at, joined(all, next), part);
             }
-        } catch (UnclearException unclear) {
-            return Optional.empty();
         }
-        int[] free = facets(body, turn, 0);
-        int[] both = joined(all, free);
-        double[] place = Arrays.copyOf(at.place, 3 * at.count());
-        if (both.length == 0
-                || LineCheck.difference(new TriangleMesh(xyz, corners), new TriangleMesh(place, both)) > SAME) {
-            return Optional.empty();
-        }
-        int bodies = 0;
-        for (int b = 0; b < count; b++) {
-            bodies += body[b] == b && turn[b] > 0 ? 1 : 0;
-        }
-        return Optional.of(new United(place, both, bodies));
+        return joined(all, facets(turnOf, 0));
     }
 
     /**
@@ -206,20 +182,13 @@ public final class CrossedShells {
     }
 
     private static int[] joined(int[] one, int[] other) {
-        int[] both = Arrays.copyOf(one, one.length + other.length);
-        System.arraycopy(other, 0, both, one.length, other.length);
-        return both;
+        return IntStream.concat(Arrays.stream(one), Arrays.stream(other)).toArray();
     }
 
-    private int[] facets(int[] body, int[] turn, int which) {
-        int[] found = new int[corners.length];
-        int used = 0;
-        for (int f = 0; f < shell.length; f++) {
-            if (turn[body[shell[f]]] == which) {
-                System.arraycopy(corners, 3 * f, found, used, 3);
-                used += 3;
-            }
-        }
-        return Arrays.copyOf(found, used);
+    private int[] facets(int[] turnOf, int which) {
+        return IntStream.range(0, corners.length)
+                .filter(h -> turnOf[h / 3] == which)
+                .map(h -> corners[h])
+                .toArray();
     }
 }

@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.uniting;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.stream.IntStream;
+import java.util.List;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
@@ -15,12 +15,10 @@ final class Crossings {
     private final FacetEdges all;
     private final FacetTree tree;
 
-    private int[] edge = new int[64];
-    private int[] facet = new int[64];
-    private boolean[] enters = new boolean[64];
-    private int[] point = new int[0];
-    private int used;
-    private int[] first = new int[0];
+    private final List<Crossing> found = new ArrayList<>();
+
+    /** First crossing of each edge, and the end of the last. */
+    private final int[] first;
 
     /** Box around the edge that is looked at, and its shell. */
     private final double[] box = new double[6];
@@ -46,6 +44,7 @@ final class Crossings {
         tree = new FacetTree(new TriangleMesh(at.grown, all.facetCorners()));
         only = new int[shell.length == 0 ? 0 : tree.nodes()];
         tellShells();
+        first = new int[all.count() + 1];
         look();
     }
 
@@ -62,6 +61,7 @@ final class Crossings {
         }
     }
 
+    /** Holds each edge against the facets whose boxes its own box meets. */
     private void look() {
         for (int e = 0; e < all.count(); e++) {
             for (int k = 0; k < 3; k++) {
@@ -72,6 +72,7 @@ final class Crossings {
             }
             own = shell.length == 0 ? -1 : shell[all.side(all.first(e)) / 3];
             look(0, e);
+            first[e + 1] = found.size();
         }
     }
 
@@ -97,6 +98,10 @@ final class Crossings {
         }
     }
 
+    /**
+     * Enters a crossing where the ends of an edge lie on either side of a facet's plane and all three corners go round the
+     * edge the same way.
+     */
     private void cross(int e, int f) {
         int p = all.low(e);
         int q = all.high(e);
@@ -114,85 +119,43 @@ final class Crossings {
         if (side != at.before(p, q, b, c) || side != at.before(p, q, c, a)) {
             return;
         }
-        if (used == edge.length) {
-            edge = Arrays.copyOf(edge, 2 * used);
-            facet = Arrays.copyOf(facet, 2 * used);
-            enters = Arrays.copyOf(enters, 2 * used);
-        }
-        edge[used] = e;
-        facet[used] = f;
-        enters[used++] = before;
+        found.add(new Crossing(e, f, before));
     }
 
     /** Adds the corners and puts those of each edge in the order in which they follow from its lower corner. */
     void addCorners() {
-        point = new int[used];
-        Integer[] order = new Integer[used];
-        double[] far = new double[used];
-        for (int i = 0; i < used; i++) {
-            int f = 3 * facet[i];
-            int p = all.low(edge[i]);
-            point[i] = at.add(p, all.high(edge[i]), all.corner(f), all.corner(f + 1), all.corner(f + 2));
+        for (Crossing crossing : found) {
+            int f = 3 * crossing.facet;
+            int p = all.low(crossing.edge);
+            int q = all.high(crossing.edge);
+            crossing.point = at.add(p, q, all.corner(f), all.corner(f + 1), all.corner(f + 2));
             for (int k = 0; k < 3; k++) {
-                far[i] += Math.abs(at.grown[3 * point[i] + k] - at.grown[3 * p + k]);
+                crossing.far += Math.abs(at.grown[3 * crossing.point + k] - at.grown[3 * p + k]);
             }
-            order[i] = i;
         }
-        Arrays.sort(order, Comparator.<Integer>comparingInt(i -> edge[i]).thenComparingDouble(i -> far[i]));
-        int[] by = Arrays.stream(order).mapToInt(i -> i).toArray();
-        edge = IntStream.of(by).map(i -> edge[i]).toArray();
-        facet = IntStream.of(by).map(i -> facet[i]).toArray();
-        point = IntStream.of(by).map(i -> point[i]).toArray();
-        boolean[] enter = new boolean[used];
-        for (int i = 0; i < used; i++) {
-            enter[i] = enters[by[i]];
+        found.sort(Comparator.<Crossing>comparingInt(crossing -> crossing.edge)
+                .thenComparingDouble(crossing -> crossing.far));
+    }
+
+    /** Which shells cross. */
+    boolean[][] shells(int count) {
+        boolean[][] crossed = new boolean[count][count];
+        for (Crossing crossing : found) {
+            int a = shell[all.side(all.first(crossing.edge)) / 3];
+            int b = shell[crossing.facet];
+            crossed[a][b] = true;
+            crossed[b][a] = true;
         }
-        enters = enter;
-        first = new int[all.count() + 1];
-        for (int i = 0; i < used; i++) {
-            first[edge[i] + 1]++;
-        }
-        for (int e = 0; e < all.count(); e++) {
-            first[e + 1] += first[e];
-        }
+        return crossed;
     }
 
-    /** Marks which shells cross, at one times their number plus the all. */
-    void markShells(boolean[] crossed, int shells) {
-        for (int i = 0; i < used; i++) {
-            int a = shell[all.side(all.first(edge[i])) / 3];
-            int b = shell[facet[i]];
-            crossed[a * shells + b] = true;
-            crossed[b * shells + a] = true;
-        }
+    /** All of them, edge after edge. */
+    List<Crossing> all() {
+        return found;
     }
 
-    int count() {
-        return used;
-    }
-
-    /** Edge of a crossing. */
-    int edge(int i) {
-        return edge[i];
-    }
-
-    /** Facet of the other surface it passes through. */
-    int facet(int i) {
-        return facet[i];
-    }
-
-    /** The new corner there. */
-    int point(int i) {
-        return point[i];
-    }
-
-    /** Whether the edge passes from before the facet to behind it, going up from its lower corner. */
-    boolean enters(int i) {
-        return enters[i];
-    }
-
-    /** First crossing of an edge; its crossings end where those of the next edge begin. */
-    int first(int e) {
-        return first[e];
+    /** Those of an edge, as they follow from its lower corner. */
+    List<Crossing> along(int edge) {
+        return found.subList(first[edge], first[edge + 1]);
     }
 }

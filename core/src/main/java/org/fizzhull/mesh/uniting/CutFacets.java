@@ -1,6 +1,12 @@
 package org.fizzhull.mesh.uniting;
 
-import java.util.Arrays;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * The facets of a surface that lie outside of what it encloses, those that cross others cut. The part of a facet that is
@@ -8,6 +14,7 @@ import java.util.Arrays;
  * another, the boundary closes. Both facets of a segment get the same corners, so that the parts fit together.
  */
 final class CutFacets {
+    private final Corners at;
     private final FacetEdges all;
     private final Crossings crossings;
     private final Windings winding;
@@ -15,135 +22,105 @@ final class CutFacets {
     /** Edge of each side. */
     private final int[] edge;
 
-    /** For each end of a segment the facet whose part it bounds, then the facet that crosses it. */
-    private long[] key = new long[64];
+    /** A segment on a facet, which runs with what is left of the facet on its left; a corner is -1 until it is known. */
+    private static final class Segment {
+        private int from = -1;
+        private int to = -1;
+    }
 
-    /** Twice the point, plus one where the segment starts; it runs with what is left of the facet on its left. */
-    private int[] end = new int[64];
+    /** For each facet that others cross, the segments on it by the facet that crosses it. */
+    private final Map<Integer, NavigableMap<Integer, Segment>> segments = new HashMap<>();
 
-    private int ends;
-    private int[] out = new int[256];
-    private int used;
-    private final Loops loops;
+    private final IntStream.Builder out = IntStream.builder();
 
     CutFacets(Corners at, FacetEdges all, Crossings crossings, Windings winding) {
+        this.at = at;
         this.all = all;
         this.crossings = crossings;
         this.winding = winding;
         edge = all.edges();
-        loops = new Loops(at);
     }
 
     /** Three corners for each facet that is left. */
     int[] left() {
         gatherEnds();
-        int next = 0;
         for (int f = 0; f < all.facets(); f++) {
-            int from = next;
-            while (next < ends && key[next] >> 32 == f) {
-                next++;
-            }
-            if (next > from || crossed(f)) {
-                cut(f, from, next);
+            NavigableMap<Integer, Segment> own = segments.get(f);
+            if (own != null || crossed(f)) {
+                cut(f, own == null ? List.of() : own.values());
             } else if (winding.at(all.corner(3 * f)) == 0) {
-                emit(all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
+                out.add(all.corner(3 * f)).add(all.corner(3 * f + 1)).add(all.corner(3 * f + 2));
             }
         }
-        return Arrays.copyOf(out, used);
+        return out.build().toArray();
     }
 
     private boolean crossed(int f) {
-        for (int h = 3 * f; h < 3 * f + 3; h++) {
-            if (crossings.first(edge[h] + 1) > crossings.first(edge[h])) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private void emit(int a, int b, int c) {
-        if (used + 3 > out.length) {
-            out = Arrays.copyOf(out, 2 * out.length);
-        }
-        out[used++] = a;
-        out[used++] = b;
-        out[used++] = c;
+        return !crossings.along(edge[3 * f]).isEmpty()
+                || !crossings.along(edge[3 * f + 1]).isEmpty()
+                || !crossings.along(edge[3 * f + 2]).isEmpty();
     }
 
     /**
-     * Both ends of the segment of each two facets that cross, for either, sorted by facet. Where a side passes behind the
-     * other facet, what is left of it ends, and the segment of its own facet starts; the segment of the other, which runs
-     * the other way round, ends there. A segment inside what something else fills bounds nothing that is left.
+     * Both ends of the segment of each two facets that cross, for either. Where a side passes behind the other facet, what
+     * is left of it ends, and the segment of its own facet starts; the segment of the other, which runs the other way
+     * round, ends there. A segment inside what something else fills bounds nothing that is left.
      */
     private void gatherEnds() {
-        for (int i = 0; i < crossings.count(); i++) {
-            if (winding.least(i) != 0) {
-                continue;
-            }
-            int e = crossings.edge(i);
-            for (int k = all.first(e); k < all.first(e + 1); k++) {
+        for (Crossing crossing : crossings.all()) {
+            int e = crossing.edge;
+            for (int k = all.first(e); k < all.first(e + 1) && crossing.least == 0; k++) {
                 int h = all.side(k);
-                boolean start = all.rises(h) == crossings.enters(i);
-                add(h / 3, crossings.facet(i), crossings.point(i), start);
-                add(crossings.facet(i), h / 3, crossings.point(i), !start);
+                boolean start = all.rises(h) == crossing.enters;
+                add(h / 3, crossing.facet, crossing.point, start);
+                add(crossing.facet, h / 3, crossing.point, !start);
             }
         }
-        Integer[] order = new Integer[ends];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, (i, j) -> key[i] != key[j] ? Long.compare(key[i], key[j]) : Integer.compare(end[i], end[j]));
-        long[] sortedKey = new long[ends];
-        int[] sortedEnd = new int[ends];
-        for (int i = 0; i < ends; i++) {
-            sortedKey[i] = key[order[i]];
-            sortedEnd[i] = end[order[i]];
-        }
-        key = sortedKey;
-        end = sortedEnd;
     }
 
+    /** Sets one end of the segment on facet f that facet g cuts. */
     private void add(int f, int g, int point, boolean start) {
-        if (ends == key.length) {
-            key = Arrays.copyOf(key, 2 * ends);
-            end = Arrays.copyOf(end, 2 * ends);
+        Segment segment = segments.computeIfAbsent(f, i -> new TreeMap<>()).computeIfAbsent(g, i -> new Segment());
+        if ((start ? segment.from : segment.to) >= 0) {
+            throw new UnclearException("two facets that cross at other than two points");
         }
-        key[ends] = (long) f << 32 | g;
-        end[ends++] = 2 * point + (start ? 1 : 0);
+        if (start) {
+            segment.from = point;
+        } else {
+            segment.to = point;
+        }
     }
 
-    private void cut(int f, int from, int to) {
-        loops.begin(all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
+    /** Fills what is left of a facet, between what is left of its sides and the segments on it. */
+    private void cut(int f, Collection<Segment> own) {
+        FacetFill fill = new FacetFill(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {
-            side(h);
+            side(h, fill);
         }
-        for (int i = from; i < to; i += 2) {
-            if (i + 1 == to || key[i] != key[i + 1] || (end[i] + end[i + 1]) % 2 == 0) {
-                throw new UnclearException("two facets that cross at other than two points");
+        for (Segment segment : own) {
+            if (segment.from < 0 || segment.to < 0) {
+                throw new UnclearException("two facets that cross at one point only");
             }
-            int start = end[i] % 2 == 1 ? i : i + 1;
-            loops.add(end[start] / 2, end[start == i ? i + 1 : i] / 2);
+            fill.add(segment.from, segment.to);
         }
-        for (int[] triangle : loops.triangles()) {
-            emit(triangle[0], triangle[1], triangle[2]);
-        }
+        fill.triangles(out);
     }
 
     /** The pieces of a side that nothing else is around. */
-    private void side(int h) {
-        int e = edge[h];
+    private void side(int h, FacetFill fill) {
+        List<Crossing> along = crossings.along(edge[h]);
         int before = all.corner(h);
         int w = winding.at(before);
-        int first = crossings.first(e);
-        int count = crossings.first(e + 1) - first;
-        for (int k = 0; k < count; k++) {
-            int i = all.rises(h) ? first + k : first + count - 1 - k;
+        for (int k = 0; k < along.size(); k++) {
+            Crossing crossing = along.get(all.rises(h) ? k : along.size() - 1 - k);
             if (w == 0) {
-                loops.add(before, crossings.point(i));
+                fill.add(before, crossing.point);
             }
-            w += crossings.enters(i) == all.rises(h) ? 1 : -1;
-            before = crossings.point(i);
+            w += all.rises(h) ? crossing.step() : -crossing.step();
+            before = crossing.point;
         }
         if (w == 0) {
-            loops.add(before, all.end(h));
+            fill.add(before, all.end(h));
         }
     }
 }

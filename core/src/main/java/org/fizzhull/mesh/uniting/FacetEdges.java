@@ -1,14 +1,15 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.fizzhull.mesh.measure.Buckets;
 
 /**
  * Facets with their edges: each edge once, with the sides of facets that lie on it. A side is told by three times the
  * facet plus the corner it runs from.
  *
- * <p>Sides are gathered by their lower corner (one counting pass, one scattering pass) and sorted among these, so that the
- * work stays n log n for any file and memory is met in the order of the file, which lists neighbours near each other as a
- * rule.
+ * <p>Edges are in the order of their lower corner, then of the upper one: two counting passes, O(facets + vertices) for any
+ * file.
  */
 public final class FacetEdges {
     private final int[] corners;
@@ -25,51 +26,32 @@ public final class FacetEdges {
      */
     public FacetEdges(int[] corners, int vertices) {
         this.corners = corners;
-        int[] start = new int[vertices + 1];
-        for (int h = 0; h < corners.length; h++) {
-            start[Math.min(corners[h], end(h)) + 1]++;
-        }
-        for (int v = 0; v < vertices; v++) {
-            start[v + 1] += start[v];
-        }
-        // the upper corner, then the side
-        long[] entries = new long[corners.length];
-        for (int h = 0; h < corners.length; h++) {
-            int b = end(h);
-            entries[start[Math.min(corners[h], b)]++] = (long) Math.max(corners[h], b) << 32 | h;
-        }
+        // the second pass keeps the order of the first
+        Buckets byUpper = Buckets.of(vertices, corners.length, h -> Math.max(corners[h], corners[next(h)]));
+        Buckets byLower = Buckets.of(vertices, corners.length, i -> {
+            int h = byUpper.at(i);
+            return Math.min(corners[h], corners[next(h)]);
+        });
         side = new int[corners.length];
         int[] begins = new int[corners.length + 1];
         int edges = 0;
-        int from = 0;
-        for (int v = 0; v < vertices; v++) {
-            sort(entries, from, start[v]);
-            for (int i = from; i < start[v]; i++) {
-                if (i == from || entries[i] >> 32 != entries[i - 1] >> 32) {
-                    begins[edges++] = i;
-                }
-                side[i] = (int) entries[i];
+        for (int i = 0; i < side.length; i++) {
+            side[i] = byUpper.at(byLower.at(i));
+            if (i == 0 || !together(corners, side[i], side[i - 1])) {
+                begins[edges++] = i;
             }
-            from = start[v];
         }
         begins[edges] = corners.length;
         first = Arrays.copyOf(begins, edges + 1);
     }
 
-    private static void sort(long[] entries, int from, int to) {
-        if (to - from > 32) {
-            Arrays.sort(entries, from, to);
-            return;
-        }
-        for (int i = from + 1; i < to; i++) {
-            long entry = entries[i];
-            int j = i - 1;
-            while (j >= from && entries[j] > entry) {
-                entries[j + 1] = entries[j];
-                j--;
-            }
-            entries[j + 1] = entry;
-        }
+    /** Whether two sides lie on one edge. */
+    private static boolean together(int[] corners, int h, int g) {
+        int from = corners[h];
+        int to = corners[next(h)];
+        int begin = corners[g];
+        int end = corners[next(g)];
+        return (from == begin && to == end) || (from == end && to == begin);
     }
 
     /** {@return number of facets} */
@@ -98,6 +80,15 @@ public final class FacetEdges {
      */
     public int side(int place) {
         return side[place];
+    }
+
+    /**
+     * {@return the sides on an edge}
+     *
+     * @param e number of the edge
+     */
+    public IntStream sides(int e) {
+        return IntStream.range(first[e], first[e + 1]).map(i -> side[i]);
     }
 
     /**

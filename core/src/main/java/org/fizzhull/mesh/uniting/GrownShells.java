@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.uniting;
 
+import java.util.SplittableRandom;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -22,18 +23,22 @@ final class GrownShells {
     /**
      * The corners of some shells, which share none.
      *
-     * @param attempt 0 at first; other numbers grow and shake otherwise
+     * @param attempt 0 at first; then less growth, shaken otherwise: what a union differs by grows with it
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
-        double growth = (1 + attempt / 3.0) * SHARE * FaceSets.diagonal(new TriangleMesh(xyz, corners).box());
+        TriangleMesh mesh = new TriangleMesh(xyz, corners);
+        double growth = SHARE / (1 + attempt / 3.0) * FaceSets.diagonal(mesh.box());
         double[] normal = new double[xyz.length];
         int[] shellOf = new int[xyz.length / 3];
         for (int f = 0; f < shell.length; f++) {
-            addNormal(xyz, corners, f, normal);
             for (int h = 3 * f; h < 3 * f + 3; h++) {
                 shellOf[corners[h]] = shell[f];
+                for (int k = 0; k < 3; k++) {
+                    normal[3 * corners[h] + k] += FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
+                }
             }
         }
+        SplittableRandom chance = new SplittableRandom(attempt);
         double[] grown = xyz.clone();
         for (int v = 0; v < shellOf.length; v++) {
             double length = 0;
@@ -44,32 +49,9 @@ final class GrownShells {
             double by = growth * (1 + (part - Math.floor(part)) / 2);
             for (int k = 0; k < 3; k++) {
                 double along = length > 0 ? normal[3 * v + k] / Math.sqrt(length) : 0;
-                grown[3 * v + k] += by * along + SHAKE * growth * (2 * scatter(3 * v + k, attempt) - 1);
+                grown[3 * v + k] += by * along + SHAKE * growth * (2 * chance.nextDouble() - 1);
             }
         }
         return new Corners(xyz.clone(), grown, 1.6 * growth);
-    }
-
-    private static void addNormal(double[] xyz, int[] corners, int f, double[] normal) {
-        int a = 3 * corners[3 * f];
-        int b = 3 * corners[3 * f + 1];
-        int c = 3 * corners[3 * f + 2];
-        for (int k = 0; k < 3; k++) {
-            int l = (k + 1) % 3;
-            int m = (k + 2) % 3;
-            double n = (xyz[b + l] - xyz[a + l]) * (xyz[c + m] - xyz[a + m])
-                    - (xyz[b + m] - xyz[a + m]) * (xyz[c + l] - xyz[a + l]);
-            normal[a + k] += n;
-            normal[b + k] += n;
-            normal[c + k] += n;
-        }
-    }
-
-    /** A number from 0 to 1 that looks like chance: the mixing of SplitMix64 (Steele, Lea and Flood 2014; from memory). */
-    private static double scatter(int i, int attempt) {
-        long z = (i + ((long) attempt << 32) + 1) * 0x9e3779b97f4a7c15L;
-        z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
-        z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
-        return ((z ^ z >>> 31) >>> 11) * 0x1p-53;
     }
 }

@@ -6,51 +6,33 @@ final class Plane {
     private final int u;
     private final int v;
 
-    Plane(double[] at, int u, int v) {
+    private Plane(double[] at, int u, int v) {
         this.at = at;
         this.u = u;
         this.v = v;
     }
 
-    double u(int point) {
-        return at[3 * point + u];
-    }
-
-    double v(int point) {
-        return at[3 * point + v];
+    /** Across the axis along which a triangle looks largest, and so that it runs anticlockwise. */
+    static Plane across(double[] at, int a, int b, int c) {
+        Plane best = new Plane(at, 0, 1);
+        for (int k = 1; k < 3; k++) {
+            Plane other = new Plane(at, k, (k + 1) % 3);
+            best = Math.abs(other.doubled(a, b, c)) > Math.abs(best.doubled(a, b, c)) ? other : best;
+        }
+        return best.doubled(a, b, c) < 0 ? new Plane(at, best.v, best.u) : best;
     }
 
     /** Twice the area of a triangle, m2; above 0 where it runs anticlockwise. */
     double doubled(int a, int b, int c) {
-        return (u(b) - u(a)) * (v(c) - v(a)) - (u(c) - u(a)) * (v(b) - v(a));
+        return along(a, b, u) * along(a, c, v) - along(a, c, u) * along(a, b, v);
     }
 
-    /** Twice the area of a loop, m2; above 0 where it runs anticlockwise. */
-    double doubled(int[] loop) {
-        double sum = 0;
-        for (int i = 1; i + 1 < loop.length; i++) {
-            sum += doubled(loop[0], loop[i], loop[i + 1]);
-        }
-        return sum;
+    /** Cotangent of the angle at c of the triangle a, b, c that runs anticlockwise. */
+    double cotangent(int a, int c, int b) {
+        return (along(c, a, u) * along(c, b, u) + along(c, a, v) * along(c, b, v)) / doubled(a, b, c);
     }
 
-    double squared(int a, int b) {
-        double du = u(b) - u(a);
-        double dv = v(b) - v(a);
-        return du * du + dv * dv;
-    }
-
-    /** Whether a loop runs around a point. */
-    boolean around(int[] loop, int point) {
-        boolean in = false;
-        for (int i = 0; i < loop.length; i++) {
-            int a = loop[i];
-            int b = loop[i + 1 < loop.length ? i + 1 : 0];
-            boolean up = v(a) <= v(point);
-            if (up != v(b) <= v(point)) {
-                in ^= doubled(a, b, point) > 0 == up;
-            }
-        }
-        return in;
+    private double along(int from, int to, int axis) {
+        return at[3 * to + axis] - at[3 * from + axis];
     }
 }

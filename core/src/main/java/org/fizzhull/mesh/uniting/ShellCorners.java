@@ -3,6 +3,7 @@ package org.fizzhull.mesh.uniting;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 
 /**
  * Facets of shells that have no corner in common: where two shared one, the second has its own at the same place.
@@ -12,27 +13,25 @@ import java.util.Map;
  */
 record ShellCorners(double[] xyz, int[] corners) {
     static ShellCorners of(double[] xyz, int[] corners, int[] shell) {
-        int[] owner = new int[xyz.length / 3];
+        int count = xyz.length / 3;
+        int[] owner = new int[count];
         Arrays.fill(owner, -1);
+        // by corner and shell
         Map<Long, Integer> copies = new HashMap<>();
+        DoubleStream.Builder added = DoubleStream.builder();
         int[] apart = corners.clone();
-        int count = owner.length;
-        double[] all = xyz;
         for (int h = 0; h < corners.length; h++) {
             int v = corners[h];
             int own = shell[h / 3];
             owner[v] = owner[v] < 0 ? own : owner[v];
             if (owner[v] != own) {
-                Integer copy = copies.get((long) v << 32 | own);
-                if (copy == null) {
-                    all = 3 * count == all.length ? Arrays.copyOf(all, all.length + all.length / 2 + 3) : all;
-                    System.arraycopy(xyz, 3 * v, all, 3 * count, 3);
-                    copy = count++;
-                    copies.put((long) v << 32 | own, copy);
-                }
-                apart[h] = copy;
+                apart[h] = copies.computeIfAbsent((long) v << 32 | own, key -> {
+                    added.add(xyz[3 * v]).add(xyz[3 * v + 1]).add(xyz[3 * v + 2]);
+                    return count + copies.size();
+                });
             }
         }
-        return new ShellCorners(Arrays.copyOf(all, 3 * count), apart);
+        double[] all = DoubleStream.concat(Arrays.stream(xyz), added.build()).toArray();
+        return new ShellCorners(all, apart);
     }
 }

@@ -5,6 +5,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hollow;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeText;
@@ -82,6 +83,12 @@ public record Bowl(double diameter, double wall) implements TurnedShape {
     @Override
     public double planArea() {
         return body().planArea();
+    }
+
+    /** By its rim: the centroid lies 3/8 to 1/2 of the radius below it, and so no nearer to the round side. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return new RestingAttitude(Vec3.UP, diameter / 2, planArea(), false);
     }
 
     /**

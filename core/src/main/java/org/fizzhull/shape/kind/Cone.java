@@ -3,6 +3,7 @@ package org.fizzhull.shape.kind;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
@@ -106,6 +107,17 @@ public record Cone(double diameter, double height, double top) implements Turned
     @Override
     public double planArea() {
         return Math.PI * diameter * diameter / 4;
+    }
+
+    /** On its base where that is nearer to the centroid than the slanted side and the top, else as its hull tells. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        double base = centroid().z();
+        double lean = (diameter - top) / 2;
+        double side = (height * diameter / 2 - base * lean) / Math.hypot(height, lean);
+        return base < Math.min(side, height - base)
+                ? new RestingAttitude(new Vec3(0, 0, -1), height, planArea(), false)
+                : TurnedShape.super.restingAttitude();
     }
 
     /** Exact: side, top and, where it is open, base move in; the flat top closes to a point on the way. */

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
@@ -104,6 +105,12 @@ public record Dome(double diameter, double height) implements TurnedShape {
     @Override
     public double planArea() {
         return Math.PI * diameter * diameter / 4;
+    }
+
+    /** On its base: the centroid lies below the middle of the height, and the base is the nearest of all its planes. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return new RestingAttitude(new Vec3(0, 0, -1), height, planArea(), false);
     }
 
     /** Exact: on a tray the cap of radius R - d over the base plane, else the base moves up as well. */

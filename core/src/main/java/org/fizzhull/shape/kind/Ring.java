@@ -3,6 +3,7 @@ package org.fizzhull.shape.kind;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.Extents;
+import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
@@ -92,6 +93,12 @@ public record Ring(double diameter, double tube) implements TurnedShape {
     @Override
     public double planArea() {
         return Math.PI * tube * (diameter - tube);
+    }
+
+    /** Flat. */
+    @Override
+    public RestingAttitude restingAttitude() {
+        return new RestingAttitude(Vec3.UP, tube, planArea(), false);
     }
 
     /** Exact: the tube thins. It has no flat face: every exposure is {@link Exposure#ALL}. */

@@ -29,7 +29,7 @@ record SpheroidErosion(double a, double c) implements Erosion {
             return ProfileTable.cubic(this, 0, a);
         }
         // up to the first break every normal reaches deeper, so that the volume is a cubic in d
-        return ProfileTable.cubicAtFirst(this, 0, a * a / c, a);
+        return ProfileTable.smoothAfterCubic(this, a * a / c, a);
     }
 
     @Override
@@ -58,11 +58,15 @@ record SpheroidErosion(double a, double c) implements Erosion {
         double zeta = highest(d, e);
         double q2 = a / c * (a / c);
         double t = d / a;
-        // integrals of (a N)^2, a N, and 1/(a N)^2 and 1/(a N)^3 times q^2
+        // sine and cosine of psi
+        double sin = Math.min(1, e * zeta);
+        double cos = cosine(zeta, e);
+        // integrals of (a N)^2, a N, and 1/(a N)^2 and 1/(a N)^3 times q^2; atanh(sin) = ln((1 + sin)/cos)
         double square = zeta - e * e * zeta * zeta * zeta / 3;
-        double first = first(zeta, e);
-        double second = zeta + q2 * minusSecond(zeta, e);
-        double third = q2 * minusThird(zeta, e);
+        double first = (Math.atan2(sin, cos) + sin * cos) / (2 * e);
+        double atanh = sin < 0.5 ? Math.log1p(2 * sin / (1 - sin)) / 2 : Math.log((1 + sin) / cos);
+        double second = zeta + q2 * (atanh / e);
+        double third = q2 * (zeta / cos);
         double scale = 4 * Math.PI * a * c;
         return new double[] {
             scale * a * (square / 2 - q2 * zeta / 6 - t * first + t * t * second / 2 - t * t * t * third / 3),
@@ -78,26 +82,6 @@ record SpheroidErosion(double a, double c) implements Erosion {
     /** Height, as a share of c, up to which normals reach deeper than d. */
     private double highest(double d, double e) {
         return d <= a * a / c ? 1 : Math.min(1, Math.sqrt(Math.max(0, (a - d) * (a + d))) / (a * e));
-    }
-
-    /** Integral of a N over the height from 0 to zeta, both as shares of c. */
-    private double first(double zeta, double e) {
-        double sin = Math.min(1, e * zeta);
-        double cos = cosine(zeta, e);
-        return (Math.atan2(sin, cos) + sin * cos) / (2 * e);
-    }
-
-    /** Integral of (a N)^-2 from 0 to zeta. */
-    private double minusSecond(double zeta, double e) {
-        double sin = e * zeta;
-        double cos = cosine(zeta, e);
-        // atanh(sin) = ln((1 + sin)/cos)
-        return (sin < 0.5 ? Math.log1p(2 * sin / (1 - sin)) / 2 : Math.log((1 + sin) / cos)) / e;
-    }
-
-    /** Integral of (a N)^-3 from 0 to zeta. */
-    private double minusThird(double zeta, double e) {
-        return zeta / cosine(zeta, e);
     }
 
     /** a N at a height zeta: the cosine of psi; at the tip a/c, without the cancellation. */

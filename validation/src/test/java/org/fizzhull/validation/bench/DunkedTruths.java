@@ -23,14 +23,17 @@ import org.fizzhull.voyage.HeldUnder;
 
 /**
  * 200 benches drawn from the priors by plain random numbers: in each some balls of 142 g from one mould are held under water
- * for 5 s, and the next ball has the same mould and mix, with its own reading of the scale and what two pieces of one mould
+ * and read once, after 5 s, or several times, two seconds apart, and the next ball has the same mould and mix, with its own reading of the scale and what two pieces of one mould
  * differ by. Counts how often what that one has to spare lies in the interval the readings leave. A truth whose readings are
  * refused as too far out counts as not narrowed and not inside.
  */
 public final class DunkedTruths {
     private static final int TRUTHS = 200;
     private static final Sampling DRAWS = new Sampling(1, 1024);
+    /** Time of a single reading, s. */
     private static final double SECONDS = 5;
+    /** Time of the first of several readings and from one to the next, s. */
+    private static final double APART = 2;
 
     private final Question asked;
     private final PreparedQuestion prepared;
@@ -45,8 +48,9 @@ public final class DunkedTruths {
      * @param size how the size of the mould is known
      * @param error one standard deviation of a reading, kg
      * @param dunks how many balls of each bench are held under
+     * @param readings of each of them
      */
-    public DunkedTruths(Measured size, double error, int dunks) {
+    public DunkedTruths(Measured size, double error, int dunks, int readings) {
         asked = Question.weighed(Sphere.ofDiameter(0.065), 0.142).measured(size);
         prepared = PreparedQuestion.of(asked, Factors.standard());
         factors = prepared.factors();
@@ -62,8 +66,7 @@ public final class DunkedTruths {
             Observations seen = Observations.none();
             for (int k = 0; k < dunks; k++) {
                 another(bench);
-                double reading = drop.held(bowl, SECONDS, felt) + own * score() + error * score();
-                seen = seen.held(HeldPiece.of(reading, SECONDS).within(error));
+                seen = seen.held(read(bowl, felt, error, readings));
             }
             double spare = another(bench) + own * score();
             try {
@@ -88,6 +91,27 @@ public final class DunkedTruths {
     /** How many next balls lie inside. */
     public int inside() {
         return inside;
+    }
+
+    /**
+     * What the scale shows of the last piece. Each reading has an error that stays and one that is followed over time by
+     * a step of its own (an autoregressive process of first order); together they have the covariance of the readings.
+     */
+    private HeldPiece read(HeldUnder bowl, boolean felt, double error, int readings) {
+        double stays = own * score() + Math.sqrt(HeldPiece.STAYS) * error * score();
+        double fresh = Math.sqrt(1 - HeldPiece.STAYS) * error;
+        double moves = fresh * score();
+        double seconds = readings == 1 ? SECONDS : APART;
+        HeldPiece held = HeldPiece.of(drop.held(bowl, seconds, felt) + stays + moves, seconds)
+                .within(error);
+        double kept = Math.exp(-APART / HeldPiece.SETTLING);
+        for (int i = 1; i < readings; i++) {
+            seconds += APART;
+            moves = kept * moves + Math.sqrt(1 - kept * kept) * fresh * score();
+            held = held.then(drop.held(bowl, seconds, felt) + stays + moves, seconds)
+                    .within(error);
+        }
+        return held;
     }
 
     private double[] interval(Draws draws) {

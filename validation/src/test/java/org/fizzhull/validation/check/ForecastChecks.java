@@ -54,9 +54,11 @@ public final class ForecastChecks extends Bindings {
         double size = in.number("size_mm");
         double error = in.number("error_g");
         int dunks = (int) in.number("dunks");
+        int readings = (int) in.number("readings");
         return runs.computeIfAbsent(
-                size + " " + error + " " + dunks,
-                key -> new DunkedTruths(size < 1 ? Measured.CALIPERS : Measured.NOMINAL, error * GRAM, dunks));
+                size + " " + error + " " + dunks + " " + readings,
+                key -> new DunkedTruths(
+                        size < 1 ? Measured.CALIPERS : Measured.NOMINAL, error * GRAM, dunks, readings));
     }
 
     private static Forecast ball(Inputs in) {

@@ -1,0 +1,30 @@
+package org.fizzhull.mesh.uniting;
+
+/** Where an edge of a surface passes through a facet. */
+final class Crossing {
+    final int edge;
+    final int facet;
+
+    /** Whether the edge passes from before the facet to behind it, going up from its lower corner. */
+    final boolean enters;
+
+    /** The new corner there; -1 until it is added. */
+    int point = -1;
+
+    /** How far from the lower corner of the edge, m, as the sum along the axes. */
+    double far;
+
+    /** How often the surface winds around the edge on that side of the facet where it is less. */
+    int least;
+
+    Crossing(int edge, int facet, boolean enters) {
+        this.edge = edge;
+        this.facet = facet;
+        this.enters = enters;
+    }
+
+    /** By how much the number around rises on the way up the edge. */
+    int step() {
+        return enters ? 1 : -1;
+    }
+}
