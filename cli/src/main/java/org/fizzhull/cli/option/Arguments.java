@@ -198,8 +198,8 @@ public final class Arguments {
                 .map(text -> Arrays.stream(values)
                         .filter(value -> word.apply(value).equals(text))
                         .findFirst()
-                        .orElseThrow(() ->
-                                new Refusal("unknown-word", name, text, allowed, "Write one of these words.")));
+                        .orElseThrow(
+                                () -> new Refusal("unknown-word", name, text, allowed, "Write one of these words.")));
     }
 
     /** The bench file that an option names; that of an unknown bench where it was not given. */

@@ -30,7 +30,8 @@ public final class LoadOptions {
                 loaded = InsideText.read(INSIDE, text).in(loaded);
             }
             if (arguments.has(ON_TOP)) {
-                ToppingText reader = new ToppingText(ON_TOP, MakingOptions.table(arguments), MakingOptions.cups(arguments));
+                ToppingText reader =
+                        new ToppingText(ON_TOP, MakingOptions.table(arguments), MakingOptions.cups(arguments));
                 for (String text : arguments.texts(ON_TOP)) {
                     for (var topping : reader.read(text)) {
                         loaded = Loaded.with(loaded, topping);

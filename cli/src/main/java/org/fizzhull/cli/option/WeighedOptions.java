@@ -32,8 +32,8 @@ public final class WeighedOptions {
         } else {
             arguments
                     .text(MakingOptions.RECIPE)
-                    .ifPresent(file -> written.addAll(
-                            MakingOptions.read(arguments, file).weighed()));
+                    .ifPresent(file ->
+                            written.addAll(MakingOptions.read(arguments, file).weighed()));
             List<WrittenLine> bench = BenchOption.of(arguments).weighed();
             bench.forEach(arguments.benchUse()::counts);
             written.addAll(bench);
