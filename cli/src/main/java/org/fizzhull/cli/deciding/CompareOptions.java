@@ -52,10 +52,9 @@ public final class CompareOptions {
     /** What is compared: every recipe in every mould. */
     static List<Candidate> candidates(Arguments arguments) {
         if (arguments.has(QuestionOptions.MASS)) {
-            throw new Refusal(
+            throw arguments.refusal(
                     "no-one-weight",
                     QuestionOptions.MASS,
-                    arguments.text(QuestionOptions.MASS).orElse(""),
                     "--recipe lemon.yaml with --press firm, or --density 0.95 g/cm3",
                     "Each mould has a weight of its own: it follows from the mix and how hard it is pressed.");
         }
@@ -159,12 +158,8 @@ public final class CompareOptions {
 
     /** What it is sorted by. */
     static SortBy sort(Arguments arguments) {
-        String word = arguments.text(SORT).orElse(SortBy.FLOAT.word());
-        for (SortBy sort : SortBy.values()) {
-            if (sort.word().equals(word)) {
-                return sort;
-            }
-        }
-        throw new Refusal("unknown-word", SORT, word, "float, fizz, dry or cost", "Write one of these words.");
+        return arguments
+                .word(SORT, SortBy.values(), SortBy::word, "float, fizz, dry or cost")
+                .orElse(SortBy.FLOAT);
     }
 }

@@ -41,6 +41,8 @@ public final class QuestionOptions {
     public static final String MEASURED = "--measured";
     public static final String SCALE = "--scale";
 
+    private static final Allowed ABOVE_ZERO = Allowed.above(0, Unit.GRAM);
+
     private QuestionOptions() {}
 
     public static void add(Options spec) {
@@ -131,11 +133,11 @@ public final class QuestionOptions {
 
     /** The scale that was named, or one that shows as many digits as were typed. */
     public static Scale scale(Arguments arguments, Making making) {
-        Optional<String> step = arguments.text(SCALE);
+        Optional<Double> step = arguments.value(SCALE, ABOVE_ZERO::parseExact);
         boolean weighed = making instanceof Weighed || making instanceof FilledMould;
         arguments.benchUse().passed(BenchFile.SCALE, step.isPresent() ? SCALE + " was typed" : "no weight counts here");
         if (step.isPresent()) {
-            return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
+            return new Scale(step.get());
         }
         Optional<Scale> bench = BenchOption.of(arguments).known().scale();
         if (bench.isPresent()) {
@@ -199,16 +201,10 @@ public final class QuestionOptions {
                 "a recipe file, such as --recipe lemon.yaml",
                 "A weight alone has seen the drying already; with a recipe the water left is inferred."));
         DryingPlan plan = DryingOptions.plan(arguments, shape);
-        Optional<String> fill = arguments.text(MakingOptions.FILL);
-        return Optional.of(
-                fill.isPresent()
-                        ? WaterLeft.of(
-                                shape,
-                                mix,
-                                Allowed.above(0, Unit.GRAM).parseExact(MakingOptions.FILL, fill.get()),
-                                mass.value(),
-                                plan)
-                        : WaterLeft.after(shape, mix, mass.value(), plan));
+        return Optional.of(arguments
+                .value(MakingOptions.FILL, ABOVE_ZERO::parseExact)
+                .map(fill -> WaterLeft.of(shape, mix, fill, mass.value(), plan))
+                .orElseGet(() -> WaterLeft.after(shape, mix, mass.value(), plan)));
     }
 
     /** Both ends of a range are pieces too, and asking of one refuses it: 100 to 300 g is no 65 mm ball. */
