@@ -43,7 +43,7 @@ class ArchitectureTest {
             mesh.hollow           -> uncertainty geometry mesh mesh.measure mesh.distance
             mesh.uniting          -> mesh mesh.measure mesh.distance
             mesh.repair           -> evidence mesh mesh.measure mesh.distance mesh.uniting
-            mesh.reading          -> evidence mesh mesh.measure mesh.repair
+            mesh.reading          -> evidence geometry mesh mesh.measure mesh.repair
             evidence.published    -> evidence
             medium.relation       -> evidence.published
             medium                -> evidence evidence.published medium.relation

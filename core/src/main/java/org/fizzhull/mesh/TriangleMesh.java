@@ -140,4 +140,19 @@ public final class TriangleMesh implements Serializable {
         }
         return new TriangleMesh(there, corners);
     }
+
+    /** {@return the mesh turned by half a turn about the x axis; twice gives it back} */
+    public TriangleMesh upsideDown() {
+        return moved(new double[][] {{1, 0, 0}, {0, -1, 0}, {0, 0, -1}}, new double[3]);
+    }
+
+    /** {@return the mesh with its facets turned over, so that what was outside is inside} */
+    public TriangleMesh insideOut() {
+        int[] turned = corners.clone();
+        for (int h = 0; h < turned.length; h += 3) {
+            turned[h + 1] = corners[h + 2];
+            turned[h + 2] = corners[h + 1];
+        }
+        return new TriangleMesh(xyz, turned);
+    }
 }

@@ -62,15 +62,6 @@ final class OwnCup {
     }
 
     /**
-     * {@return whether a key belongs to the cup test}
-     *
-     * @param key key of an own ingredient
-     */
-    static boolean has(String key) {
-        return key.equals(LOOSE) || key.equals(TAPPED) || key.equals(CUP);
-    }
-
-    /**
      * Adds the densities of this bag; nothing where no cup was weighed.
      *
      * @param values takes loose and, where weighed, tapped density, kg/m3

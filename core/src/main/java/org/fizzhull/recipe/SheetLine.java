@@ -136,7 +136,6 @@ final class SheetLine {
             dash = one.indexOf('\u2013', 1);
         }
         boolean between = dash > 0
-                && dash + 1 < one.length()
                 && isDigit(one.substring(0, dash).stripTrailing(), false)
                 && isDigit(one.substring(dash + 1).stripLeading(), true);
         return between

@@ -146,7 +146,8 @@ public record Observations(
     public Observations weighedIn(Shape mould) {
         Given.all("mould", mould);
         List<WeighedPiece> pieces = new ArrayList<>();
-        eachWeighed(piece -> pieces.add(piece.shape().isPresent() ? piece : piece.in(mould)));
+        // alone: the first holds the further ones, which come on their own
+        eachWeighed(piece -> pieces.add((piece.shape().isPresent() ? piece : piece.in(mould)).and(List.of())));
         Optional<WeighedPiece> all = pieces.stream().reduce(WeighedPiece::and);
         return new Observations(fizz, rise, all, lift, results, dried);
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.mesh.TriangleMesh;
@@ -63,12 +64,10 @@ public final class MeshDepth {
     /**
      * {@return depths from some of the facets}
      *
-     * @param shut facets, by number in the mesh, at which the front does not start; it ends where it comes upon
-     *     them
+     * @param shut numbers in the mesh of facets at which the front does not start; it ends where it comes upon them
      */
-    public DepthProfile from(boolean[] shut) {
-        TriangleMesh mesh = tree.mesh();
-        double area = FaceSets.area(mesh, FaceSets.without(FaceSets.all(mesh), shut));
+    public DepthProfile from(BitSet shut) {
+        double area = FaceSets.area(tree.mesh(), others(shut));
         if (!(area > 0)) {
             throw new IllegalArgumentException("a depth needs an open facet");
         }
@@ -84,7 +83,7 @@ public final class MeshDepth {
     }
 
     /** Measures the lines that were drawn since. */
-    private void advance(List<DepthSteps> steps, boolean[] shut) {
+    private void advance(List<DepthSteps> steps, BitSet shut) {
         int done = 0;
         for (DepthSteps piece : steps) {
             done += piece.stretches();
@@ -92,29 +91,35 @@ public final class MeshDepth {
         int from = done;
         int left = lines.count() - from;
         DepthSteps[] pieces = new DepthSteps[PIECES];
-        boolean[] leftOut = FaceSets.any(shut) ? shut : new boolean[0];
         double thickness = 3 * body.volume() / body.area();
         Workers.all(workers, PIECES, p -> {
             int begin = from + left * p / PIECES;
             int end = from + left * (p + 1) / PIECES;
-            pieces[p] = new DepthSteps(lines, new NearestFacet(tree, leftOut), thickness, begin, end);
+            pieces[p] = new DepthSteps(lines, new NearestFacet(tree, shut), thickness, begin, end);
         });
         steps.addAll(List.of(pieces));
     }
 
-    private DepthProfile measured(List<DepthSteps> steps, boolean[] shut, double area) {
+    private DepthProfile measured(List<DepthSteps> steps, BitSet shut, double area) {
         DepthSteps top = steps.get(0);
         for (DepthSteps piece : steps) {
             top = piece.most() > top.most() ? piece : top;
         }
         double[] at = top.deepest();
         NearestFacet open = new NearestFacet(tree, shut);
-        NearestFacet closed = new NearestFacet(tree, FaceSets.without(FaceSets.all(tree.mesh()), shut));
+        NearestFacet closed = new NearestFacet(tree, others(shut));
         double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
-        deepest = FaceSets.any(shut) ? deepest : Math.min(deepest, bound());
+        deepest = shut.isEmpty() ? Math.min(deepest, bound()) : deepest;
         double[] all = DepthFit.deeper(steps, -1, deepest);
         double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
         return DepthFit.fit(all, CELLS, body.volume(), area, deepest, error);
+    }
+
+    /** The facets that are not in a set. */
+    private BitSet others(BitSet facets) {
+        BitSet others = (BitSet) facets.clone();
+        others.flip(0, tree.mesh().facetCount());
+        return others;
     }
 
     /** Half the smallest side, and the ball of the same volume: no point of the body is deeper, m. */
@@ -154,10 +159,7 @@ public final class MeshDepth {
      * @param shutHollows whether closed hollows are closed to the front, which then runs from the outside only
      */
     public static DepthProfile of(TriangleMesh mesh, boolean shutResting, boolean shutHollows) {
-        boolean[] none = new boolean[mesh.facetCount()];
-        boolean[] hollow = shutHollows ? FaceSets.hollows(mesh) : none;
-        boolean[] resting = shutResting ? FaceSets.resting(mesh) : none;
         return new MeshDepth(new FacetTree(mesh), MassProperties.of(mesh), Workers.CALLER)
-                .from(FaceSets.either(resting, hollow));
+                .from(FaceSets.shut(mesh, shutResting, shutHollows));
     }
 }

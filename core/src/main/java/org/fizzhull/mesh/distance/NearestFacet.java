@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.distance;
 
+import java.util.BitSet;
 import org.fizzhull.geometry.Vec3;
 
 /**
@@ -18,7 +19,7 @@ public final class NearestFacet {
     private static final double SAME = 1e-4;
 
     private final FacetTree tree;
-    private final boolean[] leftOut;
+    private final BitSet leftOut;
     private final double[] way = new double[3];
     private final double[] kept = new double[3];
     private final int[] stack = new int[DEEPEST];
@@ -40,16 +41,16 @@ public final class NearestFacet {
      * @param tree tree of the facets
      */
     public NearestFacet(FacetTree tree) {
-        this(tree, new boolean[0]);
+        this(tree, new BitSet());
     }
 
     /**
      * Over some facets of a tree.
      *
      * @param tree tree of the facets
-     * @param leftOut flags, by number in the mesh, of facets that do not count; empty for none
+     * @param leftOut numbers in the mesh of facets that do not count
      */
-    public NearestFacet(FacetTree tree, boolean[] leftOut) {
+    public NearestFacet(FacetTree tree, BitSet leftOut) {
         this.tree = tree;
         this.leftOut = leftOut;
         while (!tree.leaf(leaf)) {
@@ -105,7 +106,7 @@ public final class NearestFacet {
     private void look(int node) {
         int end = tree.end(node);
         for (int i = tree.first(node); i < end; i++) {
-            if (leftOut.length > 0 && leftOut[tree.facet(i)]) {
+            if (leftOut.get(tree.facet(i))) {
                 continue;
             }
             double found = PointTriangle.squared(tree.corner, 9 * i, x, y, z, way);

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -20,7 +21,7 @@ final class PoissonLattice {
     private final double[] origin = new double[3];
     private final int[] size = new int[3];
     private final RayTable[] rays = new RayTable[3];
-    private final boolean[] closed;
+    private final BitSet closed;
     private final int[] cell;
     private final int[] number;
     private int points;
@@ -28,12 +29,7 @@ final class PoissonLattice {
     PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
         this.step = step;
         double[] box = mesh.box();
-        closed = new boolean[mesh.facetCount()];
-        boolean[] resting = FaceSets.resting(mesh);
-        boolean[] hollow = FaceSets.hollows(mesh);
-        for (int f = 0; f < closed.length; f++) {
-            closed[f] = (shutResting && resting[f]) || (shutHollows && hollow[f]);
-        }
+        closed = FaceSets.shut(mesh, shutResting, shutHollows);
         for (int k = 0; k < 3; k++) {
             size[k] = (int) Math.ceil((box[k + 3] - box[k]) / step) + 1;
             origin[k] =
@@ -81,7 +77,7 @@ final class PoissonLattice {
             }
         }
         int met = crossing(p, way);
-        return met >= 0 && closed[rays[axis].facet(met)] ? CLOSED : OPEN;
+        return met >= 0 && closed.get(rays[axis].facet(met)) ? CLOSED : OPEN;
     }
 
     /** Distance to the first face in a way, m; a step where rounding hides it. */

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.hollow;
 
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
 
@@ -14,19 +15,14 @@ final class FloorBelow {
     /** @param births below 0 for the vertices that may be asked: undersides without lower neighbours */
     FloorBelow(TriangleMesh mesh, byte[] births) {
         this.mesh = mesh;
+        int[] asked =
+                IntStream.range(0, births.length).filter(v -> births[v] < 0).toArray();
         ray = new int[births.length];
-        int count = 0;
-        for (int v = 0; v < births.length; v++) {
-            ray[v] = births[v] < 0 ? count++ : -1;
+        for (int r = 0; r < asked.length; r++) {
+            ray[asked[r]] = r;
         }
-        double[] x = new double[count];
-        double[] y = new double[count];
-        for (int v = 0; v < births.length; v++) {
-            if (ray[v] >= 0) {
-                x[ray[v]] = mesh.at(v, 0);
-                y[ray[v]] = mesh.at(v, 1);
-            }
-        }
+        double[] x = IntStream.of(asked).mapToDouble(v -> mesh.at(v, 0)).toArray();
+        double[] y = IntStream.of(asked).mapToDouble(v -> mesh.at(v, 1)).toArray();
         rays = new RayTable(mesh, 2, x, y);
     }
 

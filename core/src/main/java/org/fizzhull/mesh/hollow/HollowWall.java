@@ -1,9 +1,9 @@
 package org.fizzhull.mesh.hollow;
 
+import java.util.BitSet;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.NearestFacet;
-import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The thinnest wall between the lower half of a dry hollow and the outside, m: from corners and middles of facets of
@@ -22,17 +22,18 @@ final class HollowWall {
         stride = 1 + mesh.facetCount() / ASKED;
     }
 
-    /** Of hollows, with the facets flagged that water wets outside. */
-    static double least(OpenHollows hollows, FacetTree tree, boolean[] outside) {
+    /** Of hollows, with the numbers of the facets that water wets outside. */
+    static double least(OpenHollows hollows, FacetTree tree, BitSet outside) {
         HollowWall wall = new HollowWall(hollows.mesh);
-        boolean[] inside = new boolean[outside.length];
-        NearestFacet out = new NearestFacet(tree, FaceSets.without(FaceSets.all(hollows.mesh), outside));
-        for (int f = 0; f < inside.length; f++) {
-            inside[f] = hollows.dryOwner(f) >= 0;
+        BitSet inside = new BitSet();
+        NearestFacet out = wall.to(outside, tree);
+        for (int f = 0; f < wall.mesh.facetCount(); f++) {
+            boolean in = hollows.dryOwner(f) >= 0;
             for (int k = 0; k < 3; k++) {
-                inside[f] &= wall.lower(hollows, wall.mesh.corner(f, k));
+                in &= wall.lower(hollows, wall.mesh.corner(f, k));
             }
-            for (int k = 0; k < 3 && f % wall.stride == 0 && !inside[f]; k++) {
+            inside.set(f, in);
+            for (int k = 0; k < 3 && f % wall.stride == 0 && !in; k++) {
                 int v = wall.mesh.corner(f, k);
                 if (wall.lower(hollows, v)) {
                     wall.halfWay(v, wall.mesh.corner(f, (k + 1) % 3), hollows.middle(v), out);
@@ -41,10 +42,17 @@ final class HollowWall {
             }
         }
         wall.ask(inside, out);
-        if (FaceSets.any(inside)) {
-            wall.ask(outside, new NearestFacet(tree, FaceSets.without(FaceSets.all(wall.mesh), inside)));
+        if (!inside.isEmpty()) {
+            wall.ask(outside, wall.to(inside, tree));
         }
         return wall.least;
+    }
+
+    /** Distances to some facets alone. */
+    private NearestFacet to(BitSet facets, FacetTree tree) {
+        BitSet others = (BitSet) facets.clone();
+        others.flip(0, mesh.facetCount());
+        return new NearestFacet(tree, others);
     }
 
     private boolean lower(OpenHollows hollows, int v) {
@@ -64,17 +72,17 @@ final class HollowWall {
         }
     }
 
-    private void ask(boolean[] set, NearestFacet probe) {
-        for (int f = 0; f < set.length; f += stride) {
+    private void ask(BitSet set, NearestFacet probe) {
+        for (int f = 0; f < mesh.facetCount(); f += stride) {
             double[] middle = new double[3];
-            for (int k = 0; k < 3 && set[f]; k++) {
+            for (int k = 0; k < 3 && set.get(f); k++) {
                 int v = mesh.corner(f, k);
                 from(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), probe);
                 for (int axis = 0; axis < 3; axis++) {
                     middle[axis] += mesh.at(v, axis) / 3;
                 }
             }
-            if (set[f]) {
+            if (set.get(f)) {
                 from(middle[0], middle[1], middle[2], probe);
             }
         }

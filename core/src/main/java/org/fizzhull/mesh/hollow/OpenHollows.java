@@ -2,14 +2,19 @@ package org.fizzhull.mesh.hollow;
 
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
@@ -101,24 +106,14 @@ public final class OpenHollows {
     public static OpenHollows of(TriangleMesh mesh) {
         Neighbours near = new Neighbours(mesh);
         byte[] births = SpillSweep.births(mesh, near);
-        int pits = 0;
-        int hangs = 0;
-        for (byte birth : births) {
-            pits += birth > 0 ? 1 : 0;
-            hangs += birth < 0 ? 1 : 0;
-        }
-        if (pits == 0) {
+        if (IntStream.range(0, births.length).noneMatch(v -> births[v] > 0)) {
             return new OpenHollows(mesh, near, List.of());
         }
         double[] box = mesh.box();
         double floorLevel = FaceSets.floor(box);
-        int[] hanging = new int[hangs];
-        hangs = 0;
-        for (int v = 0; v < births.length; v++) {
-            if (births[v] < 0 && mesh.at(v, 2) > floorLevel) {
-                hanging[hangs++] = v;
-            }
-        }
+        int[] hanging = IntStream.range(0, births.length)
+                .filter(v -> births[v] < 0 && mesh.at(v, 2) > floorLevel)
+                .toArray();
         FloorBelow floor = new FloorBelow(mesh, births);
         double least = SHALLOW * (box[5] - box[2]);
         List<SpillSweep.Spill> deep = SpillSweep.of(mesh, near, births, floor).stream()
@@ -127,16 +122,14 @@ public final class OpenHollows {
                 .limit(MOST)
                 .toList();
         OpenHollows found = new OpenHollows(mesh, near, deep);
-        found.hang(Arrays.copyOf(hanging, hangs), floor);
+        found.hang(hanging, floor);
         found.measure();
         return found;
     }
 
     private static double depth(TriangleMesh mesh, SpillSweep.Spill spill) {
-        double low = Double.POSITIVE_INFINITY;
-        for (int v : spill.begins()) {
-            low = Math.min(low, mesh.at(v, 2));
-        }
+        double low =
+                spill.begins().stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
         return mesh.at(spill.over(), 2) - low;
     }
 
@@ -201,20 +194,15 @@ public final class OpenHollows {
 
     /** {@return air in the hollows that are dry as long as the water is below that rim, m3; 0 where there is none} */
     public double air() {
-        double sum = 0;
-        for (int h = 0; h < air.length; h++) {
-            sum += dry(h) ? air[h] : 0;
-        }
-        return sum;
+        return IntStream.range(0, air.length)
+                .filter(this::dry)
+                .mapToDouble(h -> air[h])
+                .sum();
     }
 
     /** {@return air in the hollows with a lower rim, m3} */
     public double lowerAir() {
-        double sum = 0;
-        for (int h = 0; h < air.length; h++) {
-            sum += dry(h) ? 0 : air[h];
-        }
-        return sum;
+        return DoubleStream.of(air).sum() - air();
     }
 
     private boolean dry(int hollow) {
@@ -268,15 +256,8 @@ public final class OpenHollows {
      */
     public DepthProfile depthFromOutside() {
         TriangleMesh below = RimLid.belowUpsideDown(this);
-        double floor = below.box()[2] + same;
-        boolean[] shut = FaceSets.hollows(below);
-        for (int f = 0; f < shut.length; f++) {
-            boolean low = true;
-            for (int k = 0; k < 3; k++) {
-                low &= below.at(below.corner(f, k), 2) <= floor;
-            }
-            shut[f] |= low;
-        }
+        BitSet shut = new Shells(below).hollows();
+        shut.or(FaceSets.level(below, Vec3.UP.times(-1), same));
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
     }
 
@@ -309,12 +290,13 @@ public final class OpenHollows {
      * @param tree tree of the facets
      */
     public double wall(FacetTree tree) {
-        boolean[] outside = new boolean[mesh.facetCount()];
-        for (int f = 0; f < outside.length; f++) {
+        BitSet outside = new BitSet();
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            boolean low = false;
             for (int k = 0; k < 3; k++) {
-                outside[f] |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
+                low |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
             }
-            outside[f] &= dryOwner(f) < 0;
+            outside.set(f, low && dryOwner(f) < 0);
         }
         return HollowWall.least(this, tree, outside);
     }

@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.hollow;
 
-import java.util.Arrays;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -34,18 +34,11 @@ final class RimCrest {
         boolean[] on = crest.edges();
         on[hollows.spillsOver()] = true;
         crest.level(on);
-        double[] points = new double[on.length];
-        int count = 0;
-        for (int v = 0; v < on.length; v++) {
-            if (on[v]) {
-                points = 3 * count + 3 > points.length ? Arrays.copyOf(points, 2 * points.length + 3) : points;
-                for (int axis = 0; axis < 3; axis++) {
-                    points[3 * count + axis] = crest.mesh.at(v, axis);
-                }
-                count++;
-            }
-        }
-        return Arrays.copyOf(points, 3 * count);
+        return IntStream.range(0, on.length)
+                .filter(v -> on[v])
+                .boxed()
+                .flatMapToDouble(v -> IntStream.range(0, 3).mapToDouble(axis -> crest.mesh.at(v, axis)))
+                .toArray();
     }
 
     private void flood() {
@@ -53,15 +46,11 @@ final class RimCrest {
         for (int v = 0; v < side.length; v++) {
             side[v] = hollows.in(v) ? IN : mesh.at(v, 2) < low ? OUT : 0;
         }
-        long[] order = new long[side.length];
-        int count = 0;
-        for (int v = 0; v < side.length; v++) {
-            if (side[v] != 0) {
-                order[count++] = near.key[v];
-            }
-        }
-        order = Arrays.copyOf(order, count);
-        Arrays.sort(order);
+        long[] order = IntStream.range(0, side.length)
+                .filter(v -> side[v] != 0)
+                .mapToLong(v -> near.key[v])
+                .sorted()
+                .toArray();
         for (long key : order) {
             spread(Neighbours.vertex(key));
         }

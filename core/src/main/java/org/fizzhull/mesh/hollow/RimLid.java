@@ -1,9 +1,11 @@
 package org.fizzhull.mesh.hollow;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
  * Meshes with a lid at the rim: closed edge by edge. The surface is cut at the level of the rim, and the lid is a fan
@@ -14,86 +16,76 @@ final class RimLid {
     private final OpenHollows hollows;
     private final TriangleMesh mesh;
 
-    /** 1 to keep what is above the rim, -1 for what is below. */
-    private final int kept;
+    /** Whether what is below the rim is kept, or what is above. */
+    private final boolean below;
 
-    private final int[] apex;
-    private final double[] sum;
-    private final int[] shared;
+    private final MeshBuilder built = new MeshBuilder();
+
+    /** New vertices by the edge that they lie on. */
     private final Map<Long, Integer> crossings = new HashMap<>();
-    private double[] xyz;
-    private int vertices;
-    private int[] corners;
-    private int used;
 
-    private RimLid(OpenHollows hollows, int lids, int kept) {
+    /** For each lid the edges it is spanned from, two vertices each. */
+    private final List<List<int[]>> rims = new ArrayList<>();
+
+    private RimLid(OpenHollows hollows, int lids, boolean below) {
         this.hollows = hollows;
-        this.kept = kept;
+        this.below = below;
         mesh = hollows.mesh;
-        apex = new int[lids];
-        Arrays.fill(apex, -1);
-        sum = new double[2 * lids];
-        shared = new int[lids];
-        vertices = mesh.vertexCount();
-        xyz = new double[3 * vertices + 3 * lids];
-        for (int i = 0; i < 3 * vertices; i++) {
-            xyz[i] = mesh.at(i / 3, i % 3);
+        for (int v = 0; v < mesh.vertexCount(); v++) {
+            built.vertex(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
         }
-        corners = new int[3 * mesh.facetCount()];
+        for (int lid = 0; lid < lids; lid++) {
+            rims.add(new ArrayList<>());
+        }
     }
 
     /** The mesh with its dry hollows closed, each at its own rim; of so many hollows that were found. */
     static TriangleMesh closed(OpenHollows hollows, int count) {
-        RimLid lid = new RimLid(hollows, count, 1);
+        RimLid lid = new RimLid(hollows, count, false);
         for (int f = 0; f < lid.mesh.facetCount(); f++) {
             int h = hollows.dryOwner(f);
             if (h < 0) {
-                lid.facet(lid.mesh.corner(f, 0), lid.mesh.corner(f, 1), lid.mesh.corner(f, 2));
+                lid.built.facet(lid.mesh.corner(f, 0), lid.mesh.corner(f, 1), lid.mesh.corner(f, 2));
             } else {
                 lid.cut(f, hollows.level(h), h);
             }
         }
         for (int h = 0; h < count; h++) {
-            lid.place(h, hollows.level(h));
+            lid.span(h, hollows.level(h));
         }
-        return lid.mesh(1);
+        return lid.built.mesh();
     }
 
     /** What of the closed mesh is below the rim, turned upside down, so that it stands on its lid. */
     static TriangleMesh belowUpsideDown(OpenHollows hollows) {
-        RimLid lid = new RimLid(hollows, 1, -1);
+        RimLid lid = new RimLid(hollows, 1, true);
         for (int f = 0; f < lid.mesh.facetCount(); f++) {
             if (hollows.dryOwner(f) < 0) {
                 lid.cut(f, hollows.rim(), 0);
             }
         }
-        lid.place(0, hollows.rim());
-        return lid.mesh(-1);
+        lid.span(0, hollows.rim());
+        return lid.built.mesh().upsideDown();
     }
 
     /** What fills the largest hollow up to its rim, as a body of its own. */
     static TriangleMesh filling(OpenHollows hollows, int hollow) {
-        RimLid lid = new RimLid(hollows, 1, -1);
+        RimLid lid = new RimLid(hollows, 1, true);
         for (int f = 0; f < lid.mesh.facetCount(); f++) {
             if (hollows.dryOwner(f) == hollow) {
                 lid.cut(f, hollows.level(hollow), 0);
             }
         }
-        lid.place(0, hollows.level(hollow));
-        for (int i = 0; i < lid.used; i += 3) {
-            int kept = lid.corners[i];
-            lid.corners[i] = lid.corners[i + 1];
-            lid.corners[i + 1] = kept;
-        }
-        return lid.mesh(1);
+        lid.span(0, hollows.level(hollow));
+        return lid.built.mesh().insideOut();
     }
 
-    /** Keeps what of a facet is on the right side of a level, and spans a lid from the line where it is cut. */
+    /** Keeps what of a facet is on the right side of a level, and notes the edges of the lid. */
     private void cut(int f, double level, int lid) {
-        int[] keep = new int[4];
-        int left = 0;
-        int[] gone = new int[4];
-        int lost = 0;
+        int[] above = new int[4];
+        int high = 0;
+        int[] under = new int[4];
+        int low = 0;
         boolean any = false;
         for (int k = 0; k < 3; k++) {
             int v = mesh.corner(f, k);
@@ -101,101 +93,66 @@ final class RimLid {
             int side = side(v, level);
             any |= side < 0;
             if (side >= 0) {
-                keep[left++] = v;
+                above[high++] = v;
             }
             if (side <= 0) {
-                gone[lost++] = v;
+                under[low++] = v;
             }
             if (side * side(w, level) < 0) {
                 int at = crossing(v, w, level);
-                keep[left++] = at;
-                gone[lost++] = at;
+                above[high++] = at;
+                under[low++] = at;
             }
         }
-        if (kept > 0) {
-            fan(keep, left);
+        if (!below) {
+            fan(above, high);
         } else if (any) {
-            fan(gone, lost);
+            fan(under, low);
         }
-        for (int i = 0; i < lost && any && lost > 2; i++) {
-            int a = gone[i];
-            int b = gone[(i + 1) % lost];
+        for (int i = 0; i < low && any && low > 2; i++) {
+            int a = under[i];
+            int b = under[(i + 1) % low];
             if (side(a, level) == 0 && side(b, level) == 0) {
-                span(kept > 0 ? a : b, kept > 0 ? b : a, lid);
+                rims.get(lid).add(below ? new int[] {b, a} : new int[] {a, b});
             }
         }
     }
 
     private int side(int v, double level) {
-        double above = xyz[3 * v + 2] - level;
+        double above = built.at(v, 2) - level;
         return above > hollows.same() ? 1 : above < -hollows.same() ? -1 : 0;
     }
 
     private void fan(int[] polygon, int count) {
         for (int i = 2; i < count; i++) {
-            facet(polygon[0], polygon[i - 1], polygon[i]);
+            built.facet(polygon[0], polygon[i - 1], polygon[i]);
         }
     }
 
-    private void span(int a, int b, int lid) {
-        if (apex[lid] < 0) {
-            apex[lid] = vertex();
+    /** Closes a rim by facets around the middle of its outline. */
+    private void span(int lid, double level) {
+        double x = 0;
+        double y = 0;
+        List<int[]> rim = rims.get(lid);
+        for (int[] edge : rim) {
+            x += built.at(edge[0], 0) / rim.size();
+            y += built.at(edge[0], 1) / rim.size();
         }
-        sum[2 * lid] += xyz[3 * a];
-        sum[2 * lid + 1] += xyz[3 * a + 1];
-        shared[lid]++;
-        facet(a, b, apex[lid]);
-    }
-
-    /** Puts the apex of a lid in the middle of its outline. */
-    private void place(int lid, double level) {
-        if (apex[lid] >= 0) {
-            xyz[3 * apex[lid]] = sum[2 * lid] / shared[lid];
-            xyz[3 * apex[lid] + 1] = sum[2 * lid + 1] / shared[lid];
-            xyz[3 * apex[lid] + 2] = level;
+        int middle = built.vertex(x, y, level);
+        for (int[] edge : rim) {
+            built.facet(edge[0], edge[1], middle);
         }
     }
 
     private int crossing(int v, int w, double level) {
         int low = Math.min(v, w);
         int high = Math.max(v, w);
-        long edge = ((long) low << 32) | high;
-        Integer known = crossings.get(edge);
-        if (known != null) {
-            return known;
-        }
-        double t = (level - mesh.at(low, 2)) / (mesh.at(high, 2) - mesh.at(low, 2));
-        int at = vertex();
-        for (int axis = 0; axis < 2; axis++) {
-            xyz[3 * at + axis] = mesh.at(low, axis) + t * (mesh.at(high, axis) - mesh.at(low, axis));
-        }
-        xyz[3 * at + 2] = level;
-        crossings.put(edge, at);
-        return at;
-    }
-
-    private int vertex() {
-        if (3 * vertices == xyz.length) {
-            xyz = Arrays.copyOf(xyz, 2 * xyz.length);
-        }
-        return vertices++;
-    }
-
-    private void facet(int a, int b, int c) {
-        if (used + 3 > corners.length) {
-            corners = Arrays.copyOf(corners, 2 * corners.length);
-        }
-        corners[used++] = a;
-        corners[used++] = b;
-        corners[used++] = c;
-    }
-
-    /** The mesh of the vertices that are left; with a sign of -1 upside down. */
-    private TriangleMesh mesh(int sign) {
-        for (int v = 0; v < vertices; v++) {
-            xyz[3 * v + 1] *= sign;
-            xyz[3 * v + 2] *= sign;
-        }
-        return TriangleMesh.compact(Arrays.copyOf(xyz, 3 * vertices), Arrays.copyOf(corners, used));
+        return crossings.computeIfAbsent((long) low << 32 | high, edge -> {
+            double t = (level - mesh.at(low, 2)) / (mesh.at(high, 2) - mesh.at(low, 2));
+            return built.vertex(
+                    mesh.at(low, 0) + t * (mesh.at(high, 0) - mesh.at(low, 0)),
+                    mesh.at(low, 1) + t * (mesh.at(high, 1) - mesh.at(low, 1)),
+                    level);
+        });
     }
 }

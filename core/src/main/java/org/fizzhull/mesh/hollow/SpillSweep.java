@@ -2,8 +2,11 @@ package org.fizzhull.mesh.hollow;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.measure.DisjointSets;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
@@ -23,18 +26,18 @@ final class SpillSweep {
      * @param over the vertex it spills over
      * @param begins the vertices from which all of its surface is reached below that
      */
-    record Spill(int over, int[] begins) {}
+    record Spill(int over, List<Integer> begins) {}
 
     private final TriangleMesh mesh;
     private final Neighbours near;
-    private final int[] group;
+    private final DisjointSets parts;
+
+    /** Kind of a part, at the vertex that names it: where it began, the lowest of all. */
     private final byte[] kind;
 
-    /** Of the root of a group: where it began, lowest of all; the last of its list of beginnings. */
-    private final int[] birth;
+    /** The vertices where a pit, or what hangs, began, by the one that names it. */
+    private final Map<Integer, List<Integer>> begins = new HashMap<>();
 
-    private final int[] last;
-    private final int[] next;
     private final List<Spill> spills = new ArrayList<>();
     private final FloorBelow floor;
 
@@ -42,13 +45,8 @@ final class SpillSweep {
         this.floor = floor;
         this.mesh = mesh;
         this.near = near;
-        int n = mesh.vertexCount();
-        group = new int[n];
-        kind = new byte[n];
-        birth = new int[n];
-        last = new int[n];
-        next = new int[n];
-        Arrays.fill(next, -1);
+        parts = new DisjointSets(mesh.vertexCount());
+        kind = new byte[mesh.vertexCount()];
     }
 
     /**
@@ -90,11 +88,9 @@ final class SpillSweep {
     }
 
     private void take(int v, byte[] births) {
-        group[v] = v;
-        birth[v] = v;
-        last[v] = v;
         if (births[v] != 0) {
             kind[v] = births[v] > 0 ? PIT : HANGS;
+            begins.put(v, new ArrayList<>(List.of(v)));
             return;
         }
         boolean joined = false;
@@ -102,10 +98,10 @@ final class SpillSweep {
             int other = near.at(v, i);
             if (near.lower(other, v)) {
                 if (!joined) {
-                    group[v] = root(other);
+                    parts.join(other, v);
                     joined = true;
                 } else {
-                    meet(root(v), root(other), v);
+                    meet(parts.root(v), parts.root(other), v);
                 }
             }
         }
@@ -122,13 +118,13 @@ final class SpillSweep {
         }
         int a = settled(one);
         int b = settled(two);
-        a = root(a);
+        a = parts.root(a);
         if (a == b) {
             return;
         }
         if (kind[a] != kind[b]) {
             int pit = kind[a] == PIT ? a : b;
-            spills.add(new Spill(at, begins(pit)));
+            spills.add(new Spill(at, List.copyOf(begins.getOrDefault(pit, List.of()))));
         }
         join(a, b, kind[a] == PIT && kind[b] == PIT ? PIT : OUTSIDE);
     }
@@ -136,17 +132,17 @@ final class SpillSweep {
     /** The root of a part, once it is known where it hangs. */
     private int settled(int part) {
         if (kind[part] != HANGS) {
-            return root(part);
+            return parts.root(part);
         }
-        int low = lowest(floor.under(birth[part]), birth[part]);
-        int base = root(low);
+        int low = lowest(floor.under(part), part);
+        int base = parts.root(low);
         if (base == part) {
             kind[part] = OUTSIDE;
             return part;
         }
         base = settled(base);
         join(base, part, kind[base]);
-        return root(base);
+        return parts.root(base);
     }
 
     /** The lowest corner of a facet; the vertex given where there is no facet or its corners are no lower. */
@@ -158,33 +154,18 @@ final class SpillSweep {
         return low;
     }
 
-    private int[] begins(int root) {
-        int count = 0;
-        for (int v = birth[root]; v >= 0; v = next[v]) {
-            count++;
-        }
-        int[] begins = new int[count];
-        for (int v = birth[root]; v >= 0; v = next[v]) {
-            begins[--count] = v;
-        }
-        return begins;
-    }
-
+    /** Joins two parts, under the name of the one that began lower. */
     private void join(int one, int two, byte of) {
-        int low = near.lower(birth[one], birth[two]) ? one : two;
+        int low = near.lower(one, two) ? one : two;
         int high = low == one ? two : one;
-        next[last[low]] = birth[high];
-        last[low] = last[high];
-        group[high] = low;
+        parts.join(low, high);
         kind[low] = of;
-    }
-
-    private int root(int v) {
-        int at = v;
-        while (group[at] != at) {
-            group[at] = group[group[at]];
-            at = group[at];
+        List<Integer> all = begins.getOrDefault(low, List.of());
+        List<Integer> more = begins.remove(high);
+        if (of == OUTSIDE) {
+            begins.remove(low);
+        } else if (more != null) {
+            all.addAll(more);
         }
-        return at;
     }
 }

@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.measure;
 
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -25,32 +26,28 @@ public record ChordError(double volume, double spread, double height) {
      * @param mesh the mesh
      */
     public static ChordError of(TriangleMesh mesh) {
-        double[] normal = normals(mesh);
-        double[] size = new double[mesh.facetCount()];
-        for (int f = 0; f < size.length; f++) {
-            size[f] = length(normal, 3 * f);
+        Vec3[] normal = new Vec3[mesh.facetCount()];
+        for (int f = 0; f < normal.length; f++) {
+            normal[f] = FaceSets.doubled(mesh, f);
         }
-        Buckets around = Buckets.of(mesh.vertexCount(), 3 * mesh.facetCount(), i -> mesh.corner(i / 3, i % 3));
+        Buckets around = Buckets.of(mesh.vertexCount(), 3 * normal.length, i -> mesh.corner(i / 3, i % 3));
         double volume = 0;
         double spread = 0;
         double height = 0;
-        double[] at = new double[9];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            double area = size[f] / 2;
+        Vec3[] round = new Vec3[3];
+        for (int f = 0; f < normal.length; f++) {
+            double area = normal[f].norm() / 2;
             if (!(area > 0)) {
                 continue;
             }
             for (int k = 0; k < 3; k++) {
-                mean(f, mesh.corner(f, k), normal, size, around, at, 3 * k);
+                round[k] = mean(normal, f, around, mesh.corner(f, k));
             }
             double sum = 0;
             for (int k = 0; k < 3; k++) {
                 int l = (k + 1) % 3;
-                double turn = 0;
-                for (int axis = 0; axis < 3; axis++) {
-                    double edge = mesh.at(mesh.corner(f, l), axis) - mesh.at(mesh.corner(f, k), axis);
-                    turn += edge * (at[3 * l + axis] - at[3 * k + axis]);
-                }
+                Vec3 edge = corner(mesh, mesh.corner(f, l)).minus(corner(mesh, mesh.corner(f, k)));
+                double turn = edge.dot(round[l].minus(round[k]));
                 sum += turn;
                 height = Math.max(height, Math.abs(turn) / 8);
             }
@@ -60,39 +57,20 @@ public record ChordError(double volume, double spread, double height) {
         return new ChordError(volume, spread, height);
     }
 
-    /** Twice the area of each facet along its normal. */
-    private static double[] normals(TriangleMesh mesh) {
-        double[] normal = new double[3 * mesh.facetCount()];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 3; k++) {
-                normal[3 * f + k] = FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
-            }
-        }
-        return normal;
-    }
-
     /** Unit normal of the round surface of a facet at one of its corners. */
-    private static void mean(int f, int vertex, double[] normal, double[] size, Buckets around, double[] out, int at) {
-        double own = size[f];
-        out[at] = out[at + 1] = out[at + 2] = 0;
+    private static Vec3 mean(Vec3[] normal, int f, Buckets around, int vertex) {
+        double own = SMOOTH * normal[f].norm();
+        Vec3 sum = Vec3.ZERO;
         for (int i = around.first(vertex); i < around.end(vertex); i++) {
-            int other = around.at(i) / 3;
-            int g = 3 * other;
-            double cosine =
-                    normal[3 * f] * normal[g] + normal[3 * f + 1] * normal[g + 1] + normal[3 * f + 2] * normal[g + 2];
-            if (cosine > SMOOTH * own * size[other]) {
-                out[at] += normal[g];
-                out[at + 1] += normal[g + 1];
-                out[at + 2] += normal[g + 2];
+            Vec3 other = normal[around.at(i) / 3];
+            if (normal[f].dot(other) > own * other.norm()) {
+                sum = sum.plus(other);
             }
         }
-        double length = length(out, at);
-        out[at] /= length;
-        out[at + 1] /= length;
-        out[at + 2] /= length;
+        return sum.unit();
     }
 
-    private static double length(double[] v, int at) {
-        return Math.sqrt(v[at] * v[at] + v[at + 1] * v[at + 1] + v[at + 2] * v[at + 2]);
+    private static Vec3 corner(TriangleMesh mesh, int v) {
+        return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
     }
 }

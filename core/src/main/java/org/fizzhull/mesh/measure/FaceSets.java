@@ -1,13 +1,12 @@
 package org.fizzhull.mesh.measure;
 
-import java.util.Arrays;
-import java.util.Optional;
+import java.util.BitSet;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Sets of facets of a closed mesh, as flags: the flat ones it rests on, and those that bound closed hollows. A hollow is
- * a surface of its own that encloses a negative volume; the hollow of an open bowl is not told apart.
+ * Sets of facets of a closed mesh, by number, that lie flat in a plane, and the measures of single facets that others are
+ * made of.
  */
 public final class FaceSets {
     /**
@@ -17,18 +16,9 @@ public final class FaceSets {
      */
     private static final double FLAT = 1e-6;
 
-    private FaceSets() {}
+    private static final Vec3 DOWN = new Vec3(0, 0, -1);
 
-    /**
-     * {@return every facet}
-     *
-     * @param mesh the mesh
-     */
-    public static boolean[] all(TriangleMesh mesh) {
-        boolean[] set = new boolean[mesh.facetCount()];
-        Arrays.fill(set, true);
-        return set;
-    }
+    private FaceSets() {}
 
     /**
      * {@return the facets that face down in the lowest horizontal plane; none for a body without a flat resting
@@ -36,17 +26,11 @@ public final class FaceSets {
      *
      * @param mesh the mesh
      */
-    public static boolean[] resting(TriangleMesh mesh) {
-        double[] box = mesh.box();
-        double level = floor(box);
-        boolean[] set = new boolean[mesh.facetCount()];
-        for (int f = 0; f < set.length; f++) {
-            boolean low = true;
-            for (int k = 0; k < 3; k++) {
-                low &= mesh.at(mesh.corner(f, k), 2) <= level;
-            }
-            // a facet without area in that plane would leave a line of the resting face open
-            set[f] = low && shadow(mesh, f) <= 0;
+    public static BitSet resting(TriangleMesh mesh) {
+        BitSet set = level(mesh, DOWN, FLAT * diagonal(mesh.box()));
+        for (int f = set.nextSetBit(0); f >= 0; f = set.nextSetBit(f + 1)) {
+            // a facet without area in that plane stays, or it would leave a line of the resting face open
+            set.set(f, shadow(mesh, f) <= 0);
         }
         return set;
     }
@@ -58,152 +42,46 @@ public final class FaceSets {
      * @param n unit vector out of the mesh, across the plane
      * @param depth how far below the plane a facet may lie, m
      */
-    public static boolean[] level(TriangleMesh mesh, Vec3 n, double depth) {
+    public static BitSet level(TriangleMesh mesh, Vec3 n, double depth) {
         double[] up = new double[mesh.vertexCount()];
         double top = Double.NEGATIVE_INFINITY;
         for (int v = 0; v < up.length; v++) {
             up[v] = mesh.at(v, 0) * n.x() + mesh.at(v, 1) * n.y() + mesh.at(v, 2) * n.z();
             top = Math.max(top, up[v]);
         }
-        boolean[] set = new boolean[mesh.facetCount()];
-        for (int f = 0; f < set.length; f++) {
+        BitSet set = new BitSet();
+        for (int f = 0; f < mesh.facetCount(); f++) {
             double low = Math.min(up[mesh.corner(f, 0)], Math.min(up[mesh.corner(f, 1)], up[mesh.corner(f, 2)]));
-            set[f] = low >= top - depth;
+            set.set(f, low >= top - depth);
         }
         return set;
     }
 
     /**
-     * {@return the facets of closed hollows}
+     * {@return the facets that are shut to a front or to a flux}
      *
-     * @param mesh the mesh
+     * @param mesh closed, facing outward
+     * @param resting whether those it rests on are shut
+     * @param hollows whether those of closed hollows are shut
      */
-    public static boolean[] hollows(TriangleMesh mesh) {
-        int[] group = surfaces(mesh);
-        double[] volume = volumes(mesh, group);
-        boolean[] set = new boolean[mesh.facetCount()];
-        for (int f = 0; f < set.length; f++) {
-            set[f] = volume[group[mesh.corner(f, 0)]] < 0;
+    public static BitSet shut(TriangleMesh mesh, boolean resting, boolean hollows) {
+        BitSet shut = hollows ? new Shells(mesh).hollows() : new BitSet();
+        if (resting) {
+            shut.or(resting(mesh));
         }
-        return set;
-    }
-
-    /**
-     * {@return what fills the largest closed hollow, as a body of its own; empty where there is none}
-     *
-     * @param mesh the mesh
-     */
-    public static Optional<TriangleMesh> largestHollow(TriangleMesh mesh) {
-        int[] group = surfaces(mesh);
-        double[] volume = volumes(mesh, group);
-        int largest = 0;
-        for (int g = 0; g < volume.length; g++) {
-            largest = volume[g] < volume[largest] ? g : largest;
-        }
-        if (!(volume[largest] < 0)) {
-            return Optional.empty();
-        }
-        double[] xyz = new double[3 * group.length];
-        for (int i = 0; i < xyz.length; i++) {
-            xyz[i] = mesh.at(i / 3, i % 3);
-        }
-        int[] corners = new int[3 * mesh.facetCount()];
-        int used = 0;
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            for (int k = 0; k < 3 && group[mesh.corner(f, 0)] == largest; k++) {
-                corners[used++] = mesh.corner(f, (3 - k) % 3);
-            }
-        }
-        return Optional.of(TriangleMesh.compact(xyz, Arrays.copyOf(corners, used)));
-    }
-
-    /** For each vertex the lowest vertex of the surface it belongs to. */
-    private static int[] surfaces(TriangleMesh mesh) {
-        int[] group = new int[mesh.vertexCount()];
-        for (int v = 0; v < group.length; v++) {
-            group[v] = v;
-        }
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            join(group, mesh.corner(f, 0), mesh.corner(f, 1));
-            join(group, mesh.corner(f, 1), mesh.corner(f, 2));
-        }
-        for (int v = 0; v < group.length; v++) {
-            group[v] = root(group, v);
-        }
-        return group;
-    }
-
-    /** Volume that each surface encloses, m3, at its lowest vertex; negative for a hollow. */
-    private static double[] volumes(TriangleMesh mesh, int[] group) {
-        double low = mesh.box()[2];
-        double[] volume = new double[group.length];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            double lift = 0;
-            for (int k = 0; k < 3; k++) {
-                lift += mesh.at(mesh.corner(f, k), 2) - low;
-            }
-            volume[group[mesh.corner(f, 0)]] += shadow(mesh, f) * lift / 3;
-        }
-        return volume;
-    }
-
-    /**
-     * {@return the facets of one set that are not in the other}
-     *
-     * @param set a set of facets, true where a facet belongs to it
-     * @param taken facets that are taken already
-     */
-    public static boolean[] without(boolean[] set, boolean[] taken) {
-        boolean[] left = new boolean[set.length];
-        for (int f = 0; f < set.length; f++) {
-            left[f] = set[f] && !taken[f];
-        }
-        return left;
-    }
-
-    /**
-     * {@return the facets of either set}
-     *
-     * @param one a set of facets
-     * @param other another set of facets
-     */
-    public static boolean[] either(boolean[] one, boolean[] other) {
-        boolean[] both = new boolean[one.length];
-        for (int f = 0; f < both.length; f++) {
-            both[f] = one[f] || other[f];
-        }
-        return both;
-    }
-
-    /**
-     * {@return whether a set holds a facet}
-     *
-     * @param set a set of facets, true where a facet belongs to it
-     */
-    public static boolean any(boolean[] set) {
-        for (boolean in : set) {
-            if (in) {
-                return true;
-            }
-        }
-        return false;
+        return shut;
     }
 
     /**
      * {@return area of the facets in a set, m2}
      *
      * @param mesh the mesh
-     * @param set a set of facets, true where a facet belongs to it
+     * @param set numbers of facets
      */
-    public static double area(TriangleMesh mesh, boolean[] set) {
+    public static double area(TriangleMesh mesh, BitSet set) {
         double sum = 0;
-        for (int f = 0; f < set.length; f++) {
-            if (set[f]) {
-                double x = doubled(mesh, f, 1, 2);
-                double y = doubled(mesh, f, 2, 0);
-                double z = doubled(mesh, f, 0, 1);
-                sum += Math.sqrt(x * x + y * y + z * z) / 2;
-            }
+        for (int f = set.nextSetBit(0); f >= 0; f = set.nextSetBit(f + 1)) {
+            sum += doubled(mesh, f).norm() / 2;
         }
         return sum;
     }
@@ -236,6 +114,16 @@ public final class FaceSets {
     }
 
     /**
+     * {@return twice the area of a facet along its normal, m2}
+     *
+     * @param mesh the mesh
+     * @param f number of the facet
+     */
+    public static Vec3 doubled(TriangleMesh mesh, int f) {
+        return new Vec3(doubled(mesh, f, 1, 2), doubled(mesh, f, 2, 0), doubled(mesh, f, 0, 1));
+    }
+
+    /**
      * {@return length of the diagonal of a box, m}
      *
      * @param box the least three coordinates, then the largest, m
@@ -254,20 +142,5 @@ public final class FaceSets {
      */
     public static double floor(double[] box) {
         return box[2] + FLAT * diagonal(box);
-    }
-
-    private static void join(int[] group, int a, int b) {
-        int i = root(group, a);
-        int j = root(group, b);
-        group[Math.max(i, j)] = Math.min(i, j);
-    }
-
-    private static int root(int[] group, int v) {
-        int at = v;
-        while (group[at] != at) {
-            group[at] = group[group[at]];
-            at = group[at];
-        }
-        return at;
     }
 }

@@ -1,5 +1,6 @@
 /**
- * Measures of a closed mesh: mass properties, sets of facets, the error of its chords.
+ * Measures of a closed mesh: mass properties, sets of facets, the surfaces it is made of, the error of its chords; and the two
+ * collections that meshes need, numbers by key and sets that grow together.
  *
  * <p>Entry: {@link org.fizzhull.mesh.measure.MassProperties}.
  */

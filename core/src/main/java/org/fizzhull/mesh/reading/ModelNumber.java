@@ -1,10 +1,12 @@
 package org.fizzhull.mesh.reading;
 
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Numbers as STL and 3MF write them: decimal, with a point, an exponent perhaps; no words, no hexadecimal forms. */
 final class ModelNumber {
-    private static final int LONGEST = 64;
+    private static final Pattern DECIMAL = Pattern.compile("[-+.0-9eE]{1,64}");
+    private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
 
     private ModelNumber() {}
 
@@ -16,18 +18,8 @@ final class ModelNumber {
 
     /** The number of any size; NaN where it is none. */
     static double decimal(String text) {
-        if (text.isEmpty() || text.length() > LONGEST) {
-            return Double.NaN;
-        }
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            boolean digit = c >= '0' && c <= '9';
-            if (!digit && c != '.' && c != '-' && c != '+' && c != 'e' && c != 'E') {
-                return Double.NaN;
-            }
-        }
         try {
-            return Double.parseDouble(text);
+            return DECIMAL.matcher(text).matches() ? Double.parseDouble(text) : Double.NaN;
         } catch (NumberFormatException e) {
             return Double.NaN;
         }
@@ -35,17 +27,7 @@ final class ModelNumber {
 
     /** A whole number from 0 up to below a limit; -1 where it is missing, is none or is not below. */
     static int index(@Nullable String text, int limit) {
-        if (text == null || text.isEmpty() || text.length() > 9) {
-            return -1;
-        }
-        int value = 0;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c < '0' || c > '9') {
-                return -1;
-            }
-            value = 10 * value + c - '0';
-        }
+        int value = text != null && WHOLE.matcher(text).matches() ? Integer.parseInt(text) : limit;
         return value < limit ? value : -1;
     }
 }

@@ -1,105 +1,41 @@
 package org.fizzhull.mesh.reading;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
+import org.fizzhull.mesh.measure.MeshBuilder;
 
-/** One object of a 3MF model: triangles over vertices of its own, or other objects placed in it. */
-final class ModelObject {
-    /** Another object, and where it lies in this one. */
-    private record Component(ModelObject object, Placement placement) {}
-
-    /** Whether it is to be made, and no support or loose surface. */
-    final boolean solid;
-
-    /** Counting ends here: far more than is read. */
-    private static final long MANY = 1L << 40;
-
-    private final List<Component> components = new ArrayList<>();
-    private long facetsWithin;
-    private long placed = 1;
-    private int depth;
-    private double[] xyz = new double[3 << 8];
-    private int coordinates;
-    private int[] corners = new int[3 << 8];
-    private int used;
-
-    ModelObject(boolean solid) {
-        this.solid = solid;
-    }
-
-    void vertex(double x, double y, double z) {
-        if (coordinates + 3 > xyz.length) {
-            xyz = Arrays.copyOf(xyz, 2 * xyz.length);
+/**
+ * One object of a 3MF model: its triangles, those of other objects placed in it included.
+ *
+ * @param solid whether it is to be made, and no support or loose surface
+ * @param triangles in units of the file
+ */
+record ModelObject(boolean solid, MeshBuilder triangles) {
+    /** Adds the triangles of another object, as placed; a mirror image is turned the right way round. */
+    void place(ModelObject other, Placement placement) {
+        MeshBuilder from = other.triangles;
+        int before = triangles.vertices();
+        for (int v = 0; v < from.vertices(); v++) {
+            double x = from.at(v, 0);
+            double y = from.at(v, 1);
+            double z = from.at(v, 2);
+            triangles.vertex(placement.at(0, x, y, z), placement.at(1, x, y, z), placement.at(2, x, y, z));
         }
-        xyz[coordinates++] = x;
-        xyz[coordinates++] = y;
-        xyz[coordinates++] = z;
-    }
-
-    void facet(int a, int b, int c) {
-        if (used + 3 > corners.length) {
-            corners = Arrays.copyOf(corners, 2 * corners.length);
+        int second = placement.volume() < 0 ? 2 : 1;
+        for (int f = 0; f < from.facets(); f++) {
+            triangles.facet(
+                    before + from.corner(f, 0), before + from.corner(f, second), before + from.corner(f, 3 - second));
         }
-        corners[used++] = a;
-        corners[used++] = b;
-        corners[used++] = c;
     }
 
-    int vertices() {
-        return coordinates / 3;
-    }
-
-    int facets() {
-        return used / 3;
-    }
-
-    /** Places an object in this one. */
-    void add(ModelObject object, Placement placement) {
-        components.add(new Component(object, placement));
-        facetsWithin = Math.min(MANY, facetsWithin + object.facetsInAll());
-        placed = Math.min(MANY, placed + object.placed);
-        depth = Math.max(depth, object.depth + 1);
-    }
-
-    /** Facets, with those of all objects placed in it. */
-    long facetsInAll() {
-        return facets() + facetsWithin;
-    }
-
-    /** How many objects are placed in it, at any depth, and itself. */
-    long placed() {
-        return placed;
-    }
-
-    /** Depth of objects in objects; 0 where it has none. */
-    int depth() {
-        return depth;
-    }
-
-    /**
-     * Puts its facets into a weld, as placed, with those of all objects in it; a mirror image is turned the right way round.
-     *
-     * @return whether all of them are of a usable size
-     */
-    boolean place(Placement placement, VertexWeld weld) {
-        for (Component component : components) {
-            if (!component.object().place(component.placement().in(placement), weld)) {
-                return false;
-            }
-        }
-        boolean mirrored = placement.volume() < 0;
+    /** Puts its triangles into a weld; false where one of them is of no usable size. */
+    boolean weld(VertexWeld weld) {
         float[] facet = new float[9];
-        for (int f = 0; f < used; f += 3) {
-            for (int k = 0; k < 3; k++) {
-                int v = 3 * corners[f + (mirrored ? 2 - k : k)];
-                for (int axis = 0; axis < 3; axis++) {
-                    double at = placement.at(axis, xyz[v], xyz[v + 1], xyz[v + 2]);
-                    if (!(Math.abs(at) <= VertexWeld.LARGEST)) {
-                        return false;
-                    }
-                    facet[3 * k + axis] = (float) at;
+        for (int f = 0; f < triangles.facets(); f++) {
+            for (int i = 0; i < 9; i++) {
+                double at = triangles.at(triangles.corner(f, i / 3), i % 3);
+                if (!(Math.abs(at) <= VertexWeld.LARGEST)) {
+                    return false;
                 }
+                facet[i] = (float) at;
             }
             weld.add(facet);
         }

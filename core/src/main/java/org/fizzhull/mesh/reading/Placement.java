@@ -25,22 +25,6 @@ record Placement(double[] m) {
         return new Placement(m);
     }
 
-    /** First this, then another one around it. */
-    Placement in(Placement outer) {
-        double[] o = outer.m;
-        double[] both = new double[NUMBERS];
-        for (int row = 0; row < 4; row++) {
-            for (int column = 0; column < 3; column++) {
-                double sum = row == 3 ? o[9 + column] : 0;
-                for (int k = 0; k < 3; k++) {
-                    sum += m[3 * row + k] * o[3 * k + column];
-                }
-                both[3 * row + column] = sum;
-            }
-        }
-        return new Placement(both);
-    }
-
     /** One coordinate of a point as it is placed. */
     double at(int axis, double x, double y, double z) {
         return x * m[axis] + y * m[3 + axis] + z * m[6 + axis] + m[9 + axis];

@@ -2,8 +2,10 @@ package org.fizzhull.mesh.reading;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.repair.MeshCheck;
@@ -51,14 +53,16 @@ public final class StlReader {
         if (kind != FileKind.UNKNOWN) {
             throw StlRefusals.otherKind(kind, fileName);
         }
-        ByteBuffer look = bytes.slice(0, Math.min(LOOK, size));
+        String look = StandardCharsets.ISO_8859_1
+                .decode(bytes.slice(0, Math.min(LOOK, size)))
+                .toString()
+                .toLowerCase(Locale.ROOT);
         int from = textStart(look);
-        if (from >= 0 && (holds(look, "facet") || startsWith(look, from, "solid")) && !holdsZero(look)) {
+        if (from >= 0 && (look.contains("facet") || look.startsWith("solid", from)) && look.indexOf(0) < 0) {
             text(bytes, from, weld, fileName, notices);
             return finish(weld, true, fileName, metresPerUnit, notices, "");
         }
-        if (look.limit() > 1
-                && ((look.get(0) == -1 && look.get(1) == -2) || (look.get(0) == -2 && look.get(1) == -1))) {
+        if (size > 1 && (bytes.getShort(0) == (short) 0xfeff || bytes.getShort(0) == (short) 0xfffe)) {
             throw StlRefusals.notStl("a text of two-byte characters", "Save it as plain text (UTF-8).", fileName);
         }
         if (size < StlBinary.HEADER) {
@@ -129,48 +133,17 @@ public final class StlReader {
                     weld.collapsed() + " of " + weld.read()
                             + " facets have two corners in one place and were left out."));
         }
-        MeshCheck body = MeshCheck.of(weld.coordinates(metresPerUnit), weld.corners(), fileName, doubt, notices);
+        MeshCheck body = MeshCheck.of(weld.welded().coordinates(metresPerUnit), weld.welded().corners(), fileName, doubt, notices);
         SizeHints.add(body, metresPerUnit, notices);
         return new MeshReading(body.mesh(), body.surfaces(), ascii, Optional.empty(), weld.read(), notices);
     }
 
     /** First byte of text after a byte order mark and blanks; -1 where there is none. */
-    private static int textStart(ByteBuffer look) {
-        int i = startsWith(look, 0, "\u00ef\u00bb\u00bf") ? 3 : 0;
-        while (i < look.limit() && look.get(i) <= ' ' && look.get(i) > 0) {
+    private static int textStart(String look) {
+        int i = look.startsWith("\u00ef\u00bb\u00bf") ? 3 : 0;
+        while (i < look.length() && look.charAt(i) <= ' ' && look.charAt(i) > 0) {
             i++;
         }
-        return i < look.limit() && look.get(i) > 0 ? i : -1;
-    }
-
-    private static boolean startsWith(ByteBuffer look, int from, String small) {
-        if (from + small.length() > look.limit()) {
-            return false;
-        }
-        for (int i = 0; i < small.length(); i++) {
-            int b = look.get(from + i) & 0xff;
-            if ((b >= 'A' && b <= 'Z' ? b + 32 : b) != small.charAt(i)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static boolean holds(ByteBuffer look, String small) {
-        for (int i = 0; i < look.limit(); i++) {
-            if (startsWith(look, i, small)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean holdsZero(ByteBuffer look) {
-        for (int i = 0; i < look.limit(); i++) {
-            if (look.get(i) == 0) {
-                return true;
-            }
-        }
-        return false;
+        return i < look.length() && look.charAt(i) > 0 && look.charAt(i) < 0x80 ? i : -1;
     }
 }

@@ -1,6 +1,10 @@
 package org.fizzhull.mesh.reading;
 
+import java.io.IOException;
+import java.io.StreamTokenizer;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -10,7 +14,11 @@ import org.fizzhull.quantity.Refusal;
  * with its line. Normals are skipped unread.
  */
 final class StlText {
-    private final TextTokens words;
+    /** Longest word that is shown. */
+    private static final int SHOWN = 64;
+
+    private final StreamTokenizer tokens;
+    private String word = "";
     private final String fileName;
     private final VertexWeld weld;
     private final float[] facet = new float[9];
@@ -18,7 +26,10 @@ final class StlText {
     private int trailingWords;
 
     private StlText(ByteBuffer bytes, int from, VertexWeld weld, String fileName) {
-        this.words = new TextTokens(bytes, from);
+        tokens = new StreamTokenizer(new TextBytes(bytes.duplicate().position(from)));
+        tokens.resetSyntax();
+        tokens.whitespaceChars(0, ' ');
+        tokens.wordChars(' ' + 1, 0xff);
         this.weld = weld;
         this.fileName = fileName;
     }
@@ -40,16 +51,44 @@ final class StlText {
         return trailingWords;
     }
 
+    /** Moves to the next word; false at the end of the text. */
+    private boolean next() {
+        try {
+            boolean more = tokens.nextToken() != StreamTokenizer.TT_EOF;
+            word = more ? tokens.sval : "";
+            return more;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether the word is this one, in any case. */
+    private boolean is(String small) {
+        return word.equalsIgnoreCase(small);
+    }
+
+    /** Line of the word, from 1. */
+    private int line() {
+        return tokens.lineno();
+    }
+
+    /** The word as it is shown, cut after 64 bytes. */
+    private String shown() {
+        byte[] bytes = word.getBytes(StandardCharsets.ISO_8859_1);
+        String text = new String(bytes, 0, Math.min(bytes.length, SHOWN), StandardCharsets.UTF_8);
+        return bytes.length > SHOWN ? text + "..." : text;
+    }
+
     private void readAll() {
-        boolean more = words.next();
+        boolean more = next();
         while (more) {
-            if (words.is("facet")) {
+            if (is("facet")) {
                 facet();
-                more = afterFacet(words.line());
-            } else if (words.is("solid")) {
+                more = afterFacet(line());
+            } else if (is("solid")) {
                 ended = false;
                 more = skipName();
-            } else if (words.is("endsolid")) {
+            } else if (is("endsolid")) {
                 ended = true;
                 more = skipName();
             } else {
@@ -60,11 +99,11 @@ final class StlText {
 
     /** Goes on after {@code endfacet}; some programs write a word of their own behind it, on its line. */
     private boolean afterFacet(int line) {
-        boolean more = words.next();
+        boolean more = next();
         boolean stray = false;
-        while (more && words.line() == line && !words.is("facet") && !words.is("endsolid") && !words.is("solid")) {
+        while (more && line() == line && !is("facet") && !is("endsolid") && !is("solid")) {
             stray = true;
-            more = words.next();
+            more = next();
         }
         trailingWords += stray ? 1 : 0;
         return more;
@@ -72,17 +111,17 @@ final class StlText {
 
     /** Skips the rest of the line, or up to {@code facet normal} where everything stands on one line. */
     private boolean skipName() {
-        int line = words.line();
-        boolean more = words.next();
-        while (more && words.line() == line) {
-            if (words.is("facet")) {
-                more = words.next();
-                if (more && words.is("normal")) {
+        int line = line();
+        boolean more = next();
+        while (more && line() == line) {
+            if (is("facet")) {
+                more = next();
+                if (more && is("normal")) {
                     corners();
-                    return afterFacet(words.line());
+                    return afterFacet(line());
                 }
             } else {
-                more = words.next();
+                more = next();
             }
         }
         return more;
@@ -97,7 +136,7 @@ final class StlText {
     private void corners() {
         do {
             step("outer");
-        } while (!words.is("outer"));
+        } while (!is("outer"));
         expect("loop");
         for (int corner = 0; corner < 3; corner++) {
             expect("vertex");
@@ -106,15 +145,15 @@ final class StlText {
             }
         }
         step("endloop");
-        if (words.is("vertex")) {
+        if (is("vertex")) {
             throw StlRefusals.syntax(
                     "a facet with more than three corners",
                     "three",
                     "Let the program that wrote the file divide its facets into triangles.",
                     fileName,
-                    words.line());
+                    line());
         }
-        if (!words.is("endloop")) {
+        if (!is("endloop")) {
             throw unexpected("endloop");
         }
         expect("endfacet");
@@ -126,49 +165,49 @@ final class StlText {
 
     private float coordinate() {
         step("a number");
-        double value = words.number();
+        double value = ModelNumber.decimal(word);
         if (Double.isNaN(value)) {
             throw notANumber();
         }
         if (!(Math.abs(value) <= VertexWeld.LARGEST)) {
-            throw StlRefusals.number(words.text(), fileName, words.line());
+            throw StlRefusals.number(shown(), fileName, line());
         }
         return (float) value;
     }
 
     private Refusal notANumber() {
-        if (words.is("nan") || words.is("-nan") || words.is("inf") || words.is("-inf")) {
-            return StlRefusals.number(words.text(), fileName, words.line());
+        if (is("nan") || is("-nan") || is("inf") || is("-inf")) {
+            return StlRefusals.number(shown(), fileName, line());
         }
-        String hint = words.holds(',')
+        String hint = word.indexOf(',') >= 0
                 ? "Write a decimal point, not a comma: set the program that wrote the file to English numbers."
                 : "Three numbers belong after every vertex.";
-        return StlRefusals.syntax(words.text(), "a number such as -1.25e-3", hint, fileName, words.line());
+        return StlRefusals.syntax(shown(), "a number such as -1.25e-3", hint, fileName, line());
     }
 
     private void expect(String word) {
         step(word);
-        if (!words.is(word)) {
+        if (!is(word)) {
             throw unexpected(word);
         }
     }
 
     private void step(String expected) {
-        if (!words.next()) {
+        if (!next()) {
             throw StlRefusals.truncated(
-                    "the end of the file inside facet " + (weld.read() + 1), expected, fileName, words.line());
+                    "the end of the file inside facet " + (weld.read() + 1), expected, fileName, line());
         }
     }
 
     private Refusal unexpected(String allowed) {
-        String word = words.text();
-        int line = words.line();
-        if (!words.next()) {
+        String read = shown();
+        int line = line();
+        if (!next()) {
             return StlRefusals.truncated(
-                    word + " and then the end of the file, in facet " + (weld.read() + 1), allowed, fileName, line);
+                    read + " and then the end of the file, in facet " + (weld.read() + 1), allowed, fileName, line);
         }
         return StlRefusals.syntax(
-                word,
+                read,
                 allowed,
                 "The text is damaged in facet " + (weld.read() + 1) + ": export the file again.",
                 fileName,

@@ -3,6 +3,7 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.quantity.Given;
@@ -26,10 +27,9 @@ public final class StlWriter {
                 .order(ByteOrder.LITTLE_ENDIAN);
         byte[] name = header.getBytes(StandardCharsets.US_ASCII);
         bytes.put(name, 0, Math.min(80, name.length)).putInt(80, mesh.facetCount());
-        double[] normal = new double[3];
         for (int f = 0; f < mesh.facetCount(); f++) {
             int at = StlBinary.HEADER + StlBinary.FACET * f;
-            normal(mesh, f, normal);
+            double[] normal = normal(mesh, f);
             for (int axis = 0; axis < 3; axis++) {
                 bytes.putFloat(at + 4 * axis, (float) normal[axis]);
                 for (int corner = 0; corner < 3; corner++) {
@@ -52,9 +52,8 @@ public final class StlWriter {
         Given.finite("metres per unit", metresPerUnit);
         StringBuilder text = new StringBuilder(260 * mesh.facetCount() + 64);
         text.append("solid ").append(name).append('\n');
-        double[] normal = new double[3];
         for (int f = 0; f < mesh.facetCount(); f++) {
-            normal(mesh, f, normal);
+            double[] normal = normal(mesh, f);
             text.append("  facet normal ").append((float) normal[0]).append(' ');
             text.append((float) normal[1]).append(' ').append((float) normal[2]).append("\n    outer loop\n");
             for (int corner = 0; corner < 3; corner++) {
@@ -73,13 +72,10 @@ public final class StlWriter {
         return (float) (mesh.at(mesh.corner(facet, corner), axis) / metresPerUnit);
     }
 
-    private static void normal(TriangleMesh mesh, int facet, double[] out) {
-        for (int axis = 0; axis < 3; axis++) {
-            out[axis] = FaceSets.doubled(mesh, facet, (axis + 1) % 3, (axis + 2) % 3);
-        }
-        double length = Math.sqrt(out[0] * out[0] + out[1] * out[1] + out[2] * out[2]);
-        for (int axis = 0; axis < 3 && length > 0; axis++) {
-            out[axis] /= length;
-        }
+    /** Unit normal of a facet; zero where it has no area. */
+    private static double[] normal(TriangleMesh mesh, int facet) {
+        Vec3 doubled = FaceSets.doubled(mesh, facet);
+        Vec3 unit = doubled.norm() > 0 ? doubled.unit() : doubled;
+        return new double[] {unit.x(), unit.y(), unit.z()};
     }
 }

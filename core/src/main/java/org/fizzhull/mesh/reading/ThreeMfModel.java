@@ -11,6 +11,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.mesh.measure.MeshBuilder;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -38,18 +39,16 @@ final class ThreeMfModel {
             "foot", Unit.FOOT,
             "meter", Unit.METRE);
 
-    /** Most objects placed in a build, and most objects inside one another. */
-    private static final int MOST_PLACED = 10_000;
-
-    private static final int DEEPEST = 32;
-
     private final String fileName;
     private final XMLStreamReader xml;
     private final Map<String, ModelObject> objects = new HashMap<>();
     private final List<Notice> notices = new ArrayList<>();
     private final VertexWeld weld = new VertexWeld();
     private Unit unit = Unit.MILLIMETRE;
+
+    /** Triangles that were read, and those of objects placed in others. */
     private long facets;
+
     private long placed;
     private int leftOut;
     private int items;
@@ -76,7 +75,7 @@ final class ThreeMfModel {
     }
 
     private void all() throws XMLStreamException {
-        ModelObject object = new ModelObject(false);
+        ModelObject object = new ModelObject(false, new MeshBuilder());
         String id = null;
         boolean model = false;
         while (xml.hasNext()) {
@@ -102,9 +101,9 @@ final class ThreeMfModel {
                     object = object();
                     id = xml.getAttributeValue(null, "id");
                 }
-                case "vertex" -> object.vertex(number("x"), number("y"), number("z"));
+                case "vertex" -> object.triangles().vertex(number("x"), number("y"), number("z"));
                 case "triangle" -> triangle(object);
-                case "component" -> object.add(known(), placement());
+                case "component" -> component(object);
                 case "item" -> item();
                 default -> {
                     // what has no form: names, colours, groups
@@ -137,7 +136,8 @@ final class ThreeMfModel {
 
     private ModelObject object() {
         String type = xml.getAttributeValue(null, "type");
-        return new ModelObject(type == null || type.equals("model") || type.equals("solidsupport"));
+        boolean solid = type == null || type.equals("model") || type.equals("solidsupport");
+        return new ModelObject(solid, new MeshBuilder());
     }
 
     private void triangle(ModelObject object) {
@@ -147,7 +147,7 @@ final class ThreeMfModel {
         if (++facets > StlReader.MOST_FACETS) {
             throw tooMany();
         }
-        object.facet(a, b, c);
+        object.triangles().facet(a, b, c);
     }
 
     private Refusal tooMany() {
@@ -155,11 +155,12 @@ final class ThreeMfModel {
     }
 
     private int corner(String name, ModelObject object) {
-        int v = ModelNumber.index(xml.getAttributeValue(null, name), object.vertices());
+        int v = ModelNumber.index(
+                xml.getAttributeValue(null, name), object.triangles().vertices());
         if (v < 0) {
             throw refused(
                     name + "=" + xml.getAttributeValue(null, name),
-                    "the number of a vertex, 0 to " + (object.vertices() - 1),
+                    "the number of a vertex, 0 to " + (object.triangles().vertices() - 1),
                     "The file is damaged there: export it again.");
         }
         return v;
@@ -204,24 +205,32 @@ final class ThreeMfModel {
         ModelObject object = known();
         Placement placement = placement();
         items++;
-        if (!object.solid) {
+        if (!object.solid()) {
             leftOut++;
             return;
         }
-        placed += object.placed();
-        if (placed > MOST_PLACED || object.depth() > DEEPEST) {
-            throw refused(
-                    placed > MOST_PLACED ? placed + " objects placed" : object.depth() + " objects inside one another",
-                    "up to " + (placed > MOST_PLACED ? MOST_PLACED : DEEPEST),
-                    "Export one piece, as one body.");
-        }
-        if (weld.read() + object.facetsInAll() > StlReader.MOST_FACETS) {
+        if (weld.read() + object.triangles().facets() > StlReader.MOST_FACETS) {
             throw tooMany();
         }
-        if (!object.place(placement, weld)) {
+        ModelObject built = new ModelObject(true, new MeshBuilder());
+        built.place(object, placement);
+        if (!built.weld(weld)) {
             throw refused(
                     "a body placed far away", "coordinates up to 1000000 units of the file", "Export the body again.");
         }
+    }
+
+    /** Places an object in another one; what few words can make of many is limited. */
+    private void component(ModelObject into) {
+        ModelObject object = known();
+        placed += Math.max(object.triangles().facets(), object.triangles().vertices());
+        if (placed > StlReader.MOST_FACETS) {
+            throw refused(
+                    placed + " facets of objects that are placed in others",
+                    "up to " + StlReader.MOST_FACETS,
+                    "Export one piece, as one body, with a coarser setting.");
+        }
+        into.place(object, placement());
     }
 
     private Refusal refused(String read, String allowed, String hint) {

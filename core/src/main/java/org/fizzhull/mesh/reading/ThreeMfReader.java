@@ -2,6 +2,7 @@ package org.fizzhull.mesh.reading;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -88,7 +89,6 @@ final class ThreeMfReader {
     /** The entry of that name, unpacked as it is read; null where there is none. */
     private @Nullable InputStream entry(String name, long most) throws IOException {
         ZipInputStream zip = new ZipInputStream(new Bytes(bytes.duplicate().rewind()));
-        byte[] passed = new byte[1 << 13];
         long left = MOST_BYTES;
         for (int count = 0; count < MOST_ENTRIES; count++) {
             ZipEntry entry = next(zip);
@@ -100,12 +100,7 @@ final class ThreeMfReader {
                 return new LimitedStream(zip, most);
             }
             // an entry that is passed over is unpacked to find its end
-            for (int n = zip.read(passed); n >= 0; n = zip.read(passed)) {
-                left -= n;
-                if (left < 0) {
-                    throw new LimitedStream.TooMuch();
-                }
-            }
+            left -= new LimitedStream(zip, left).transferTo(OutputStream.nullOutputStream());
         }
         throw new ZipException("more than " + MOST_ENTRIES + " entries");
     }

@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -56,7 +57,9 @@ final class SmallHoles {
             small.close(ring);
         }
         TriangleMesh mesh = new TriangleMesh(xyz, corners);
-        double surface = FaceSets.area(mesh, FaceSets.all(mesh));
+        BitSet all = new BitSet();
+        all.set(0, mesh.facetCount());
+        double surface = FaceSets.area(mesh, all);
         if (rings.isEmpty() || small.longest > RIM * size || small.area > COVER * surface) {
             return new Closed(xyz, corners);
         }

@@ -3,10 +3,9 @@ package org.fizzhull.shape.meshed;
 import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.ChordError;
-import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.Shells;
 
 /**
  * What the reader of any answer about a mesh must know of its form, as notices:
@@ -57,7 +56,7 @@ final class MeshNotices {
                             + (chords.volume() > 0 ? "more" : "less")
                             + " than they do; volume and float limit are off by as much. A finer mesh mends it."));
         }
-        double sealed = sealed(mesh);
+        double sealed = new Shells(mesh).sealed();
         if (sealed >= CAVITY * volume) {
             notices.add(new Notice(
                     "mesh-cavity-lift",
@@ -66,24 +65,5 @@ final class MeshNotices {
                             + " would carry as many grams more."));
         }
         return List.copyOf(notices);
-    }
-
-    /** Volume of the closed hollows, m3: their facets enclose a negative volume, a sixth of a . (b x c) each. */
-    private static double sealed(TriangleMesh mesh) {
-        boolean[] walls = FaceSets.hollows(mesh);
-        double six = 0;
-        for (int f = 0; f < walls.length; f++) {
-            if (walls[f]) {
-                Vec3 a = corner(mesh, f, 0);
-                six -= a.dot(corner(mesh, f, 1).cross(corner(mesh, f, 2)));
-            }
-        }
-        return six / 6;
-    }
-
-    /** Corner k, 0 to 2, of a facet, m. */
-    private static Vec3 corner(TriangleMesh mesh, int facet, int k) {
-        int v = mesh.corner(facet, k);
-        return new Vec3(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
     }
 }

@@ -1,6 +1,7 @@
 package org.fizzhull.shape.meshed;
 
 import java.io.Serializable;
+import java.util.BitSet;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Exposure;
 import org.fizzhull.geometry.RestingAttitude;
@@ -9,6 +10,7 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.cutting.Silhouette;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.FaceSets;
+import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.uncertainty.Workers;
 
@@ -55,11 +57,11 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, D
     static MeshProfiles of(PolyhedronHull hull, RestingAttitude rest, Workers workers) {
         TriangleMesh mesh = hull.mesh();
         MeshDepth depth = new MeshDepth(hull.tree(), hull.properties(), workers);
-        boolean[] resting = FaceSets.resting(mesh);
-        boolean[] hollows = FaceSets.hollows(mesh);
-        DepthProfile all = depth.from(new boolean[resting.length]);
-        DepthProfile tray = FaceSets.any(resting) ? depth.from(resting) : all;
-        DepthProfile outside = FaceSets.any(hollows) ? depth.from(hollows) : all;
+        BitSet resting = FaceSets.resting(mesh);
+        BitSet hollows = new Shells(mesh).hollows();
+        DepthProfile all = depth.from(new BitSet());
+        DepthProfile tray = resting.isEmpty() ? all : depth.from(resting);
+        DepthProfile outside = hollows.isEmpty() ? all : depth.from(hollows);
         return new MeshProfiles(all, tray, outside, afloat(hull, rest, resting, depth, all, tray));
     }
 
@@ -70,7 +72,7 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, D
     private static DepthProfile afloat(
             PolyhedronHull hull,
             RestingAttitude rest,
-            boolean[] resting,
+            BitSet resting,
             MeshDepth depth,
             DepthProfile all,
             DepthProfile tray) {
@@ -82,7 +84,7 @@ record MeshProfiles(DepthProfile all, DepthProfile tray, DepthProfile outside, D
                 && rest.keepsUp(FaceSets.area(hull.mesh(), resting))) {
             return tray;
         }
-        boolean[] flat = FaceSets.level(hull.mesh(), n, RestingAttitude.LEVEL * rest.height());
+        BitSet flat = FaceSets.level(hull.mesh(), n, RestingAttitude.LEVEL * rest.height());
         return rest.keepsUp(FaceSets.area(hull.mesh(), flat)) ? depth.from(flat) : all;
     }
 

@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  *
  * <p>Range: longest side 5 mm to 1 m; the mesh must be closed and face outward, which the readers check. Error: {@link
- * #chords} against the round surface that the facets follow; depth profiles 0.5 %. Cost: some tenths of a second when
+ * ChordError} against the round surface that the facets follow; depth profiles 0.5 %. Cost: some tenths of a second when
  * it is made, most of it for the depth profiles; afterwards none. Immutable, safe for use by several threads. Reading
  * of files: {@code mesh.reading}; the file itself is not opened here.
  */
@@ -56,24 +56,31 @@ public final class MeshShape implements Shape {
     /** Whether it is what fills the hollow of the body in the file. */
     private final boolean fills;
 
-    /** The mesh as a hull, in the body frame. */
-    private final PolyhedronHull hull;
-    /** Error of the facets against the surface they follow. */
-    private final ChordError chords;
-    /** Box around it, m. */
-    private final Extents extents;
-    /** Area of the shadow along z, m2. */
-    private final double planArea;
-    /** How it lies when it was not placed by hand. */
-    private final RestingAttitude rest;
-    /** What is left at each depth, by exposure. */
-    private final MeshProfiles profiles;
-    /** The hollow that makes it a boat. */
-    private final Optional<Hollow> hollow;
-    /** What fills its largest hollow; empty where there is none, and for a filling itself. */
-    private final Optional<TriangleMesh> filling;
+    /** What was measured of the mesh. */
+    private final Form form;
+
     /** Notices: what was found in the file first, then those about the form. */
     private final List<Notice> notices;
+
+    /**
+     * What is measured of a mesh.
+     *
+     * @param hull the mesh as a hull, in the body frame
+     * @param extents box around it, m
+     * @param planArea area of the shadow along z, m2
+     * @param rest how it lies when it was not placed by hand
+     * @param profiles what is left at each depth, by exposure
+     * @param hollow the hollow that makes it a boat
+     * @param filling what fills its largest hollow; empty where there is none, and for a filling itself
+     */
+    private record Form(
+            PolyhedronHull hull,
+            Extents extents,
+            double planArea,
+            RestingAttitude rest,
+            MeshProfiles profiles,
+            Optional<Hollow> hollow,
+            Optional<TriangleMesh> filling) {}
 
     /** Measures a mesh that stands in the body frame; {@code known} are profiles measured before, or null. */
     private MeshShape(
@@ -88,19 +95,16 @@ public final class MeshShape implements Shape {
         this.unit = unit;
         this.fills = fills;
         MeshMeasurements found = new MeshMeasurements(mesh, workers);
-        this.chords = found.chords();
-        this.hull = new PolyhedronHull(found.tree(), found.chords());
-        this.extents = extents;
-        this.planArea = found.shadow();
-        this.rest = RestingAttitude.of(hull, planArea);
+        PolyhedronHull hull = new PolyhedronHull(found.tree(), found.chords());
+        RestingAttitude rest = RestingAttitude.of(hull, found.shadow());
         MeshHollow open = MeshHollow.of(hull, found.hollows());
-        this.hollow = open.hollow();
-        this.profiles = known != null ? known : measured(hull, rest, open, workers);
+        MeshProfiles profiles = known != null ? known : measured(hull, rest, open, workers);
+        Optional<TriangleMesh> filling = fills ? Optional.empty() : MouldFilling.of(mesh, open.open());
+        form = new Form(hull, extents, found.shadow(), rest, profiles, open.hollow(), filling);
         // notices on facets, then on hollows, then the question whether the file is the mould
-        List<Notice> said = new ArrayList<>(
-                MeshNotices.of(mesh, hull.volume(), chords, profiles.all().relativeError()));
+        List<Notice> said = new ArrayList<>(MeshNotices.of(
+                mesh, hull.volume(), found.chords(), profiles.all().relativeError()));
         said.addAll(open.notices());
-        this.filling = fills ? Optional.empty() : MouldFilling.of(mesh, open.open());
         filling.filter(one -> MouldFilling.likely(one, hull.volume()))
                 .ifPresent(one -> said.add(
                         MouldFilling.asks(one, MouldFilling.below(mesh, open.open()), text(false), text(true))));
@@ -211,14 +215,7 @@ public final class MeshShape implements Shape {
         this.file = of.file;
         this.unit = of.unit;
         this.fills = of.fills;
-        this.filling = of.filling;
-        this.hull = of.hull;
-        this.chords = of.chords;
-        this.extents = of.extents;
-        this.planArea = of.planArea;
-        this.rest = of.rest;
-        this.profiles = of.profiles;
-        this.hollow = of.hollow;
+        this.form = of.form;
         List<Notice> both = new ArrayList<>(found);
         both.addAll(of.notices);
         this.notices = List.copyOf(both);
@@ -226,7 +223,7 @@ public final class MeshShape implements Shape {
 
     /** Written are the mesh and its measured profiles, which cost most; the rest is worked out again. */
     private Object writeReplace() {
-        return new Written(file, unit, fills, hull.mesh(), extents, profiles, notices);
+        return new Written(file, unit, fills, mesh(), form.extents, form.profiles, notices);
     }
 
     /** Serial form: the mesh, its profiles, and the notices, those of the file in front. */
@@ -251,13 +248,13 @@ public final class MeshShape implements Shape {
     public boolean equals(@Nullable Object other) {
         return other instanceof MeshShape that
                 && text().equals(that.text())
-                && hull.mesh().equals(that.hull.mesh())
+                && mesh().equals(that.mesh())
                 && notices.equals(that.notices);
     }
 
     @Override
     public int hashCode() {
-        return hull.mesh().hashCode();
+        return mesh().hashCode();
     }
 
     /**
@@ -276,7 +273,7 @@ public final class MeshShape implements Shape {
      * @throws Refusal {@code no-hollow} where there is none, {@code out-of-range} where it is too small for a piece
      */
     public MeshShape filling() {
-        TriangleMesh piece = filling.orElseThrow(() -> new Refusal(
+        TriangleMesh piece = form.filling.orElseThrow(() -> new Refusal(
                 "no-hollow",
                 SizeCheck.field("piece"),
                 "hollow",
@@ -292,12 +289,12 @@ public final class MeshShape implements Shape {
 
     /** {@return the mesh in the body frame} */
     public TriangleMesh mesh() {
-        return hull.mesh();
+        return form.hull.mesh();
     }
 
     /** {@return the volume, area, centroid and second moments} */
     MassProperties properties() {
-        return hull.properties();
+        return form.hull.properties();
     }
 
     @Override
@@ -317,7 +314,7 @@ public final class MeshShape implements Shape {
 
     @Override
     public double volume() {
-        return hull.volume();
+        return form.hull.volume();
     }
 
     @Override
@@ -327,47 +324,47 @@ public final class MeshShape implements Shape {
 
     @Override
     public Vec3 centroid() {
-        return hull.centroid();
+        return form.hull.centroid();
     }
 
     @Override
     public Extents extents() {
-        return extents;
+        return form.extents;
     }
 
     /** Exact where no vertical line passes through material twice, else to about 2e-5. */
     @Override
     public RestingAttitude restingAttitude() {
-        return rest;
+        return form.rest;
     }
 
     @Override
     public double planArea() {
-        return planArea;
+        return form.planArea;
     }
 
     /** To 0.5 % in volume and 1 % in area over the first 90 % of the volume, unless the profile says otherwise. */
     @Override
     public DepthProfile depthProfile(Exposure exposure) {
-        return profiles.of(exposure);
+        return form.profiles.of(exposure);
     }
 
     @Override
     public Optional<DepthProfile> depthProfileAfloat(RestingAttitude lies) {
-        if (hollow.isPresent()) {
+        if (form.hollow.isPresent()) {
             return Shape.super.depthProfileAfloat(lies);
         }
-        DepthProfile afloat = profiles.afloat();
-        return afloat.equals(profiles.all()) ? Optional.empty() : Optional.of(afloat);
+        DepthProfile afloat = form.profiles.afloat();
+        return afloat.equals(form.profiles.all()) ? Optional.empty() : Optional.of(afloat);
     }
 
     @Override
     public Optional<Hollow> hollow() {
-        return hollow;
+        return form.hollow;
     }
 
     @Override
     public Optional<Hull> hull() {
-        return Optional.of(hull);
+        return Optional.of(form.hull);
     }
 }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.hollow.OpenHollows;
-import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.mesh.measure.Shells;
 
 /**
  * What fills the largest hollow of a mesh, closed or open to the top or to the bottom, as a body of its own: the piece,
@@ -35,14 +35,14 @@ final class MouldFilling {
     public static Optional<TriangleMesh> of(TriangleMesh mesh, OpenHollows open) {
         // closed hollow, then open to the top, then to the bottom
         List<TriangleMesh> found = new ArrayList<>(2);
-        FaceSets.largestHollow(mesh).ifPresent(found::add);
+        new Shells(mesh).largestHollow().ifPresent(found::add);
         if (!open.none()) {
             found.add(open.filling());
         }
         if (found.isEmpty()) {
-            OpenHollows below = OpenHollows.of(upsideDown(mesh));
+            OpenHollows below = OpenHollows.of(mesh.upsideDown());
             if (!below.none()) {
-                found.add(upsideDown(below.filling()));
+                found.add(below.filling().upsideDown());
             }
         }
         // the largest by volume
@@ -57,7 +57,7 @@ final class MouldFilling {
 
     /** Whether the filling is that of a hollow open to the bottom; arguments as for {@link #of}. */
     public static boolean below(TriangleMesh mesh, OpenHollows open) {
-        return open.none() && FaceSets.largestHollow(mesh).isEmpty();
+        return open.none() && new Shells(mesh).largestHollow().isEmpty();
     }
 
     /** Whether a filling could be a piece: large enough beside the material, m3, and in each of its sides. */
@@ -91,10 +91,5 @@ final class MouldFilling {
     /** Enclosed volume, m3. */
     private static double volume(TriangleMesh mesh) {
         return MassProperties.of(mesh).volume();
-    }
-
-    /** The mesh turned by half a turn about the x axis; twice gives it back. */
-    private static TriangleMesh upsideDown(TriangleMesh mesh) {
-        return mesh.moved(new double[][] {{1, 0, 0}, {0, -1, 0}, {0, 0, -1}}, new double[3]);
     }
 }
