@@ -2,7 +2,7 @@ package org.fizzhull.cli.deciding;
 
 import java.util.Optional;
 import org.fizzhull.cli.option.MeasuredOptions;
-import org.fizzhull.cli.option.WeighedOptions;
+import org.fizzhull.cli.option.WeighedText;
 import org.fizzhull.cli.text.TypedLine;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change;
@@ -66,7 +66,7 @@ final class ChangedLine {
         String how = press.get().replaceFirst(",.*", "").strip();
         return line.with(
                 MeasuredOptions.WEIGHED,
-                text -> WeighedOptions.told(text, how, elsewhere ? Optional.of(mould) : Optional.empty()));
+                text -> WeighedText.told(text, how, elsewhere ? Optional.of(mould) : Optional.empty()));
     }
 
     private static TypedLine mixed(TypedLine line, Change.Step step) {

@@ -12,6 +12,7 @@ import org.fizzhull.cli.option.DryingLogs;
 import org.fizzhull.cli.option.MakingOptions;
 import org.fizzhull.cli.option.MeasuredOptions;
 import org.fizzhull.cli.option.QuestionOptions;
+import org.fizzhull.cli.option.Unfit;
 import org.fizzhull.cli.option.WeighedOptions;
 import org.fizzhull.decide.compare.Comparison;
 import org.fizzhull.evidence.Notice;
@@ -57,6 +58,7 @@ final class CompareMeasured {
     }
 
     private List<Observations.MeasuredPieces> pieces() {
+        BenchOption.asked(arguments, moulds);
         BathedPieces bathed = BathedPieces.walk(arguments, moulds, true);
         if (bathed.passed() > 0) {
             notices.add(new Notice(
@@ -67,7 +69,7 @@ final class CompareMeasured {
         }
         if (recipes.size() > 1) {
             arguments.texts(MeasuredOptions.WEIGHED).forEach(text -> {
-                throw WeighedOptions.severalMixes(MeasuredOptions.WEIGHED, text, recipes.size());
+                throw Unfit.severalRecipes(recipes.size()).refusal(MeasuredOptions.WEIGHED, text);
             });
             return ofRecipes();
         }
@@ -105,7 +107,8 @@ final class CompareMeasured {
             WeighedOptions.passed(arguments, "they tell how a press answers, and these pieces are not pressed");
             return Optional.empty();
         }
-        return WeighedOptions.weighed(arguments).flatMap(first -> named(first, ""));
+        return WeighedOptions.weighed(arguments, () -> QuestionOptions.shape(arguments))
+                .flatMap(first -> named(first, ""));
     }
 
     /** Of several recipes each brings the pieces that its own file has. */
@@ -122,7 +125,7 @@ final class CompareMeasured {
         for (int i = 0; i < files.size() && arguments.has(MakingOptions.PRESS); i++) {
             String name = recipes.get(i).name();
             Question like = candidates.get(i).question(); // those of the first mould stand first, in their order
-            WeighedOptions.weighed(arguments, files.get(i))
+            WeighedOptions.ofRecipe(arguments, files.get(i), () -> QuestionOptions.shape(arguments))
                     .flatMap(first -> named(first, name))
                     .ifPresent(piece -> pieces.add(new Observations.MeasuredPieces(
                             like, Observations.none().weighed(piece))));
@@ -138,7 +141,7 @@ final class CompareMeasured {
                 all.stream().filter(piece -> one || piece.shape().isPresent()).toList();
         if (kept.size() < all.size()) {
             arguments.texts(MeasuredOptions.WEIGHED).stream().findFirst().ifPresent(text -> {
-                throw WeighedOptions.withoutMould(MeasuredOptions.WEIGHED, text);
+                throw Unfit.withoutMould(text).refusal(MeasuredOptions.WEIGHED, text);
             });
             notices.add(new Notice(
                     "weighed-without-mould",

@@ -49,10 +49,9 @@ public final class CompareOptions {
     /** What is compared: every recipe in every mould. */
     static List<Comparison.Candidate> candidates(Arguments arguments) {
         if (arguments.has(QuestionOptions.MASS)) {
-            throw new Refusal(
+            throw arguments.refusal(
                     "no-one-weight",
                     QuestionOptions.MASS,
-                    arguments.text(QuestionOptions.MASS).orElse(""),
                     "--recipe lemon.yaml with --press firm, or --density 0.95 g/cm3",
                     "Each mould has a weight of its own: it follows from the mix and how hard it is pressed.");
         }
@@ -156,12 +155,8 @@ public final class CompareOptions {
 
     /** What it is sorted by. */
     static Comparison.SortBy sort(Arguments arguments) {
-        String word = arguments.text(SORT).orElse(Comparison.SortBy.FLOAT.word());
-        for (Comparison.SortBy sort : Comparison.SortBy.values()) {
-            if (sort.word().equals(word)) {
-                return sort;
-            }
-        }
-        throw new Refusal("unknown-word", SORT, word, "float, fizz, dry or cost", "Write one of these words.");
+        return arguments
+                .word(SORT, Comparison.SortBy.values(), Comparison.SortBy::word, "float, fizz, dry or cost")
+                .orElse(Comparison.SortBy.FLOAT);
     }
 }

@@ -79,9 +79,9 @@ public final class FizzCommand implements Command {
 
     /** In the maker's tap water, where its alkalinity is given. */
     private static Question hard(Question question, Arguments arguments) {
-        Optional<String> text = arguments.text(TAP_ALKALINITY);
-        return text.isEmpty()
-                ? question
-                : question.in(question.bath().withTapAlkalinity(ALKALINITY.parseExact(TAP_ALKALINITY, text.get())));
+        return arguments
+                .value(TAP_ALKALINITY, ALKALINITY::parseExact)
+                .map(alkalinity -> question.in(question.bath().withTapAlkalinity(alkalinity)))
+                .orElse(question);
     }
 }

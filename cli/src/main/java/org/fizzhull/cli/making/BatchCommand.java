@@ -95,7 +95,7 @@ public final class BatchCommand implements Command {
                         "",
                         "--fill 146 g or --press firm",
                         "Say how much damp mix goes into one mould, or how hard it is pressed."));
-        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments, () -> shape);
         Observations seen = MeasuredOptions.read(arguments, Question.of(shape, making));
         PressPredictor presses = DryingOptions.inAir(
                 drying,
@@ -106,8 +106,7 @@ public final class BatchCommand implements Command {
         PressForecast pressed = (weighed.isPresent() ? presses.with(weighed.get()) : presses).forecast(shape, making);
         PressForecast.PieceOut piece = pressed.piece().orElseThrow();
         double mixSize = arguments
-                .text(MIX_SIZE)
-                .map(text -> Allowed.above(0, Unit.GRAM).parseExact(MIX_SIZE, text))
+                .value(MIX_SIZE, Allowed.above(0, Unit.GRAM)::parseExact)
                 .orElse(Batch.LARGEST_MIX);
         Batch batch = Batch.plan(
                 recipe,

@@ -86,7 +86,7 @@ public final class PressCommand implements Command {
                     "a shape with its size, such as \"sphere(diameter=65 mm)\"",
                     "Name the mould.");
         }
-        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments);
+        Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments, () -> QuestionOptions.shape(arguments));
         PressPredictor predictor = DryingOptions.inAir(
                 arguments,
                 PressPredictor.standard()

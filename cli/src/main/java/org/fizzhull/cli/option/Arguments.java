@@ -2,10 +2,13 @@ package org.fizzhull.cli.option;
 
 import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -184,6 +187,21 @@ public final class Arguments {
                 : Optional.ofNullable(line.getOptionValue(CommonOptions.bare(name)));
     }
 
+    /** The value of an option, read from its name and its text. */
+    public <T> Optional<T> value(String name, BiFunction<String, String, T> reader) {
+        return text(name).map(text -> reader.apply(name, text));
+    }
+
+    /** The value that an option names by its word; any other word is refused. */
+    public <T> Optional<T> word(String name, T[] values, Function<T, String> word, String allowed) {
+        return text(name)
+                .map(text -> Arrays.stream(values)
+                        .filter(value -> word.apply(value).equals(text))
+                        .findFirst()
+                        .orElseThrow(
+                                () -> new Refusal("unknown-word", name, text, allowed, "Write one of these words.")));
+    }
+
     /** The bench file that an option names; that of an unknown bench where it was not given. */
     BenchFile bench(String option) {
         BenchFile read = bench[0];
@@ -199,6 +217,11 @@ public final class Arguments {
     /** What the command took of its bench file, so far. */
     public BenchUse benchUse() {
         return benchUse;
+    }
+
+    /** The refusal of what was typed for an option. */
+    public Refusal refusal(String code, String name, String allowed, String hint) {
+        return new Refusal(code, name, text(name).orElse(""), allowed, hint);
     }
 
     /** The texts of an option that may be given more than once, in order. */

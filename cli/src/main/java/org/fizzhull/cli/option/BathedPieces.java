@@ -21,6 +21,10 @@ public final class BathedPieces {
     private final Arguments arguments;
     private final List<Shape> moulds;
     private final boolean others;
+
+    /** Why no measurement can count, whatever its mould. */
+    private final Optional<Unfit> unfit;
+
     private final Map<Shape, Observations> byMould = new LinkedHashMap<>();
     private int passed;
 
@@ -28,6 +32,7 @@ public final class BathedPieces {
         this.arguments = arguments;
         this.moulds = moulds;
         this.others = others;
+        unfit = unfit(arguments);
     }
 
     private static Map<String, String> keys() {
@@ -47,7 +52,6 @@ public final class BathedPieces {
      */
     public static BathedPieces walk(Arguments arguments, List<Shape> moulds, boolean others) {
         BathedPieces walk = new BathedPieces(arguments, moulds, others);
-        BenchOption.asked(arguments, walk.moulds);
         for (Map.Entry<String, String> key : KEYS.entrySet()) {
             String option = key.getValue();
             for (String text : arguments.texts(option)) {
@@ -75,85 +79,55 @@ public final class BathedPieces {
     }
 
     private void typed(String option, String text) {
-        Optional<Unfit> why = unfit(option, text);
+        Optional<Unfit> why = taken(option, text);
         if (why.isPresent()) {
-            throw why.get().refusal();
+            throw why.get().refusal(option, text);
         }
-        add(option, text);
     }
 
     private void written(String option, BenchFile.Measured measured) {
+        Optional<Unfit> why;
         try {
-            Optional<Unfit> why = unfit(option, measured.piece().text());
-            if (why.isPresent()) {
-                passed++;
-                arguments.benchUse().passed(measured.piece(), why.get().shortly());
-            } else {
-                add(option, measured.piece().text());
-                arguments.benchUse().counts(measured.piece());
-            }
+            why = taken(option, measured.piece().text());
         } catch (Refusal refusal) {
             throw measured.here(refusal);
         }
+        if (why.isPresent()) {
+            passed++;
+            arguments.benchUse().passed(measured.piece(), why.get().shortly());
+        } else {
+            arguments.benchUse().counts(measured.piece());
+        }
     }
 
-    /**
-     * Why a measurement cannot count for what is asked.
-     *
-     * @param shortly of one in a bench file
-     * @param refusal of one that was typed
-     */
-    private record Unfit(String shortly, Refusal refusal) {}
-
-    private Optional<Unfit> unfit(String option, String text) {
-        Optional<Shape> mould = TypedMeasurement.mould(arguments, text);
-        int recipes = arguments.texts(MakingOptions.RECIPE).size();
-        if (recipes > 1) {
-            return unfit("several recipes are compared", WeighedOptions.severalMixes(option, text, recipes));
+    /** Adds a measurement to its mould, or says why it cannot count. */
+    private Optional<Unfit> taken(String option, String text) {
+        PieceText piece = PieceText.of(text);
+        Optional<Shape> named = piece.mould(arguments.files());
+        if (unfit.isPresent()) {
+            return unfit;
         }
-        if (arguments.has(QuestionOptions.BATHS)) {
-            return unfit(
-                    "several baths are asked about",
-                    new Refusal(
-                            "conflict",
-                            option,
-                            text + " and several baths",
-                            "one of the two",
-                            "A measurement is of one bath: leave --baths away, or learn from it (--bench bench.yaml)."));
+        if (named.isEmpty() && moulds.size() > 1) {
+            return Optional.of(Unfit.withoutMould(text));
         }
-        if (arguments.has(QuestionOptions.NO_FIZZ)) {
-            return unfit(
-                    "still water does not fizz",
-                    new Refusal(
-                            "conflict",
-                            option,
-                            text + " and " + QuestionOptions.NO_FIZZ,
-                            "one of the two",
-                            "Still water neither fizzes nor lifts a sunk piece: leave one of them away."));
+        if (named.isPresent() && !others && !moulds.contains(named.get())) {
+            return Optional.of(Unfit.OTHER_MOULD);
         }
-        if (mould.isEmpty() && moulds.size() > 1) {
-            return unfit("names no mould", WeighedOptions.withoutMould(option, text));
-        }
-        if (mould.isPresent() && !others && !moulds.contains(mould.get())) {
-            return unfit(
-                    "of another mould",
-                    new Refusal(
-                            "conflict",
-                            option,
-                            text,
-                            "a piece of the mould that is asked about",
-                            "What a piece of another mould tells goes into compare, or into a sheet of trials for learn."));
-        }
+        Shape mould = named.orElse(moulds.get(0));
+        Observations before = byMould.getOrDefault(mould, Observations.none());
+        byMould.put(mould, TypedMeasurement.and(before, option, piece.said()));
         return Optional.empty();
     }
 
-    private static Optional<Unfit> unfit(String shortly, Refusal refusal) {
-        return Optional.of(new Unfit(shortly, refusal));
-    }
-
-    private void add(String option, String text) {
-        Shape mould = TypedMeasurement.mould(arguments, text).orElse(moulds.get(0));
-        Observations before = byMould.getOrDefault(mould, Observations.none());
-        byMould.put(mould, TypedMeasurement.and(before, option, text.substring(0, TypedMeasurement.mouldAt(text))));
+    /** What is asked may be nothing that a measurement in the bath tells of. */
+    private static Optional<Unfit> unfit(Arguments arguments) {
+        int recipes = arguments.texts(MakingOptions.RECIPE).size();
+        if (recipes > 1) {
+            return Optional.of(Unfit.severalRecipes(recipes));
+        }
+        if (arguments.has(QuestionOptions.BATHS)) {
+            return Optional.of(Unfit.SEVERAL_BATHS);
+        }
+        return arguments.has(QuestionOptions.NO_FIZZ) ? Optional.of(Unfit.STILL_WATER) : Optional.empty();
     }
 }

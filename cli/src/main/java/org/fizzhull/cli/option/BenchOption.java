@@ -35,6 +35,16 @@ public final class BenchOption {
     /** The table of uncertain inputs: the standard one, or that of the bench. */
     public static Factors factors(Arguments arguments) {
         BenchFile file = of(arguments);
+        Bench bench = file.known();
+        for (BenchFile.Measured filled : file.measured()) {
+            if (filled.key().equals(BenchFile.MOULD_WATER) && !arguments.has(QuestionOptions.MEASURED)) {
+                try {
+                    bench = bench.filled(mould(arguments, filled), water(filled));
+                } catch (Refusal refusal) {
+                    throw filled.here(refusal);
+                }
+            }
+        }
         BenchUse use = arguments.benchUse();
         if (arguments.has(QuestionOptions.NO_FIZZ)) {
             use.passed(BenchFile.FACTORS, "still water does not fizz");
@@ -45,16 +55,6 @@ public final class BenchOption {
             use.counts(BenchFile.HYGROMETER);
         } else {
             use.passed(BenchFile.HYGROMETER, "nothing is dried here");
-        }
-        Bench bench = file.known();
-        for (BenchFile.Measured filled : file.measured()) {
-            if (filled.key().equals(BenchFile.MOULD_WATER) && !arguments.has(QuestionOptions.MEASURED)) {
-                try {
-                    bench = bench.filled(mould(arguments, filled), water(filled));
-                } catch (Refusal refusal) {
-                    throw filled.here(refusal);
-                }
-            }
         }
         return bench.factors();
     }
@@ -76,16 +76,17 @@ public final class BenchOption {
     }
 
     private static double water(BenchFile.Measured filled) {
-        String text = filled.piece().text();
-        return WATER.parseExact(filled.key(), text.substring(0, TypedMeasurement.mouldAt(text)));
+        return WATER.parseExact(
+                BenchFile.MOULD_WATER, PieceText.of(filled.piece().text()).said());
     }
 
     private static Shape mould(Arguments arguments, BenchFile.Measured filled) {
         String text = filled.piece().text();
-        return TypedMeasurement.mould(arguments, text)
+        return PieceText.of(text)
+                .mould(arguments.files())
                 .orElseThrow(() -> filled.here(new Refusal(
                         "missing-value",
-                        filled.key(),
+                        BenchFile.MOULD_WATER,
                         text,
                         "the mould behind it, such as " + text + " in sphere(diameter=65 mm)",
                         "Name the mould that the water filled.")));

@@ -105,20 +105,20 @@ public final class CommonOptions {
             report.ifPresent(file -> file.write(arguments, answer.whole(), answer.behindOnPage(), drawn));
         }
         boolean quiet = arguments.has(QUIET);
-        if (arguments.has(JSON)) {
-            JsonSink.write(out, answer.body());
-            if (!quiet) {
-                for (Notice notice : answer.aside()) {
-                    err.println(NoticeText.line(notice));
-                }
+        if (!arguments.has(JSON)) {
+            ShownUnits units = units(arguments);
+            boolean explains = arguments.has(EXPLAIN);
+            out.print(units.in(quiet ? answer.brief() : explains ? answer.whole() : answer.shown()));
+            if (explains) {
+                out.print(units.in(answer.behind()));
             }
             return;
         }
-        ShownUnits units = units(arguments);
-        boolean explains = arguments.has(EXPLAIN);
-        out.print(units.in(quiet ? answer.brief() : explains ? answer.whole() : answer.shown()));
-        if (explains) {
-            out.print(units.in(answer.behind()));
+        JsonSink.write(out, answer.body());
+        if (!quiet) {
+            for (Notice notice : answer.aside()) {
+                err.println(NoticeText.line(notice));
+            }
         }
     }
 

@@ -37,7 +37,7 @@ public final class DryingLogs {
 
     /** When the piece was pressed, if that was told. */
     public static Optional<LocalDateTime> start(Arguments arguments) {
-        return arguments.text(START).map(when -> date(START, when, HOUR_OF_DAY));
+        return arguments.value(START, (option, when) -> date(option, when, HOUR_OF_DAY));
     }
 
     /** A day and an hour of an option. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.text.NumberText;
 import org.fizzhull.drying.place.DryingPhase;
@@ -102,17 +101,17 @@ public final class DryingOptions {
     public static DryingConditions read(Arguments arguments, double usual, List<Notice> notices) {
         RoomAir air = air(arguments)
                 .orElseGet(() -> taken(notices, "usual-air", "No --air given: 21 C and 50 % humidity are taken."));
-        Standing standing = standing(arguments);
-        OptionalDouble dryFor = time(arguments, DRY_FOR);
-        OptionalDouble wrapAfter = time(arguments, WRAP_AFTER);
-        OptionalDouble stored = time(arguments, STORED);
-        Wrap wrap = wrap(arguments, wrapAfter, notices);
+        Standing standing = arguments.value(ON, DryingOptions::standing).orElse(Standing.RACK);
+        Optional<Double> dryFor = arguments.value(DRY_FOR, TIME::parseExact);
+        Optional<Double> wrapAfter = arguments.value(WRAP_AFTER, TIME::parseExact);
+        Optional<Double> stored = arguments.value(STORED, TIME::parseExact);
+        Wrap wrap = arguments.value(WRAP, DryingOptions::wrap).orElseGet(() -> usualWrap(wrapAfter, notices));
         checkWrap(arguments, wrap, dryFor, wrapAfter, stored);
         double open;
         if (wrapAfter.isPresent()) {
-            open = wrapAfter.getAsDouble();
+            open = wrapAfter.get();
         } else if (dryFor.isPresent()) {
-            open = dryFor.getAsDouble();
+            open = dryFor.get();
         } else {
             open = usual;
             notices.add(new Notice("usual-time", "No " + DRY_FOR + " given: " + days(usual) + " are taken."));
@@ -130,13 +129,13 @@ public final class DryingOptions {
 
     /** The air of the room, if it was given. */
     static Optional<RoomAir> air(Arguments arguments) {
-        return arguments.text(AIR).map(text -> RoomAir.parse(AIR, text));
+        return arguments.value(AIR, RoomAir::parse);
     }
 
     /** Time in the wrap before the bath or the storage. */
-    private static double inWrap(double open, OptionalDouble dryFor, OptionalDouble stored, List<Notice> notices) {
+    private static double inWrap(double open, Optional<Double> dryFor, Optional<Double> stored, List<Notice> notices) {
         if (dryFor.isPresent()) {
-            return dryFor.getAsDouble() - open;
+            return dryFor.get() - open;
         }
         if (stored.isPresent()) {
             return 0;
@@ -152,32 +151,28 @@ public final class DryingOptions {
         return RoomAir.of(Units.celsius(21), 0.50);
     }
 
-    private static Standing standing(Arguments arguments) {
-        Optional<String> word = arguments.text(ON);
-        if (word.isEmpty()) {
-            return Standing.RACK;
-        }
-        return Standing.named(word.get().toLowerCase(Locale.ROOT))
+    private static Standing standing(String option, String word) {
+        return Standing.named(word.toLowerCase(Locale.ROOT))
                 .orElseThrow(() -> new Refusal(
                         "unknown-word",
-                        ON,
-                        word.get(),
+                        option,
+                        word,
                         "rack, tray, cloth or mould",
                         "Write one of these; without it they lie on a rack."));
     }
 
-    private static Wrap wrap(Arguments arguments, OptionalDouble after, List<Notice> notices) {
-        Optional<String> name = arguments.text(WRAP);
-        if (name.isPresent()) {
-            return Wrap.named(name.get().toLowerCase(Locale.ROOT))
-                    .orElseThrow(() -> new Refusal(
-                            "unknown-word",
-                            WRAP,
-                            name.get(),
-                            wrapNames(),
-                            "Take the one that is most like yours; paper hardly holds water back: leave " + WRAP
-                                    + " out for it."));
-        }
+    private static Wrap wrap(String option, String name) {
+        return Wrap.named(name.toLowerCase(Locale.ROOT))
+                .orElseThrow(() -> new Refusal(
+                        "unknown-word",
+                        option,
+                        name,
+                        wrapNames(),
+                        "Take the one that is most like yours; paper hardly holds water back: leave " + WRAP
+                                + " out for it."));
+    }
+
+    private static Wrap usualWrap(Optional<Double> after, List<Notice> notices) {
         if (after.isEmpty()) {
             return Wrap.NONE;
         }
@@ -186,9 +181,10 @@ public final class DryingOptions {
     }
 
     private static void checkWrap(
-            Arguments arguments, Wrap wrap, OptionalDouble dryFor, OptionalDouble after, OptionalDouble stored) {
+            Arguments arguments, Wrap wrap, Optional<Double> dryFor, Optional<Double> after, Optional<Double> stored) {
         if (after.isPresent() && !wrap.present()) {
-            throw conflict(arguments, WRAP_AFTER, "a wrap other than none", "Name the wrap, or leave the time away.");
+            throw arguments.refusal(
+                    "conflict", WRAP_AFTER, "a wrap other than none", "Name the wrap, or leave the time away.");
         }
         if (wrap.present() && after.isEmpty() && stored.isEmpty()) {
             throw new Refusal(
@@ -198,9 +194,9 @@ public final class DryingOptions {
                     "when the pieces are wrapped, such as " + WRAP_AFTER + " 2 d",
                     "A wrap without a time belongs to " + STORED + " only: then they are wrapped when put away.");
         }
-        if (after.isPresent() && dryFor.isPresent() && !(after.getAsDouble() <= dryFor.getAsDouble())) {
-            throw conflict(
-                    arguments,
+        if (after.isPresent() && dryFor.isPresent() && !(after.get() <= dryFor.get())) {
+            throw arguments.refusal(
+                    "conflict",
                     WRAP_AFTER,
                     "at most the time of " + DRY_FOR + ", "
                             + arguments.text(DRY_FOR).orElse(""),
@@ -209,44 +205,33 @@ public final class DryingOptions {
     }
 
     private static Optional<DryingPhase.ClosedRoom> room(Arguments arguments) {
-        Optional<String> text = arguments.text(ROOM);
-        if (text.isEmpty() == arguments.text(PIECES).isEmpty()) {
-            int pieces = (int) arguments.whole(PIECES, 1, 1, MOST_PIECES);
-            return text.map(room -> RoomText.parse(ROOM, room, pieces));
+        boolean told = arguments.has(ROOM);
+        if (told != arguments.has(PIECES)) {
+            throw new Refusal(
+                    "missing-option",
+                    told ? PIECES : ROOM,
+                    "",
+                    told ? "the number of pieces in the room" : "a room, such as " + ROOM + " \"25 m3\"",
+                    ROOM + " and " + PIECES + " go together.");
         }
-        String missing = text.isEmpty() ? ROOM : PIECES;
-        throw new Refusal(
-                "missing-option",
-                missing,
-                "",
-                text.isEmpty() ? "a room, such as " + ROOM + " \"25 m3\"" : "the number of pieces in the room",
-                ROOM + " and " + PIECES + " go together.");
+        int pieces = (int) arguments.whole(PIECES, 1, 1, MOST_PIECES);
+        return arguments.value(ROOM, (option, text) -> RoomText.parse(option, text, pieces));
     }
 
     private static Optional<DryingConditions.Storage> storage(
-            Arguments arguments, OptionalDouble stored, RoomAir air, List<Notice> notices) {
-        Optional<String> text = arguments.text(STORED_AIR);
+            Arguments arguments, Optional<Double> stored, RoomAir air, List<Notice> notices) {
         if (stored.isEmpty()) {
-            if (text.isPresent()) {
+            if (arguments.has(STORED_AIR)) {
                 throw new Refusal(
                         "missing-option", STORED, "", "a time, such as " + STORED + " 60 d", "Say how long, too.");
             }
             return Optional.empty();
         }
-        if (text.isEmpty()) {
+        Optional<RoomAir> told = arguments.value(STORED_AIR, RoomAir::parse);
+        if (told.isEmpty()) {
             notices.add(new Notice("usual-storage", "No " + STORED_AIR + " given: they are stored in the room's air."));
         }
-        RoomAir around = text.isPresent() ? RoomAir.parse(STORED_AIR, text.get()) : air;
-        return Optional.of(new DryingConditions.Storage(stored.getAsDouble(), around));
-    }
-
-    private static OptionalDouble time(Arguments arguments, String name) {
-        Optional<String> text = arguments.text(name);
-        return text.isPresent() ? OptionalDouble.of(TIME.parseExact(name, text.get())) : OptionalDouble.empty();
-    }
-
-    private static Refusal conflict(Arguments arguments, String name, String allowed, String hint) {
-        return new Refusal("conflict", name, arguments.text(name).orElse(""), allowed, hint);
+        return Optional.of(new DryingConditions.Storage(stored.get(), told.orElse(air)));
     }
 
     private static String days(double seconds) {

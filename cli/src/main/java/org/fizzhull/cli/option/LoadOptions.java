@@ -1,9 +1,7 @@
 package org.fizzhull.cli.option;
 
-import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 
@@ -32,7 +30,8 @@ public final class LoadOptions {
                 loaded = InsideText.read(INSIDE, text).in(loaded);
             }
             if (arguments.has(ON_TOP)) {
-                ToppingText reader = new ToppingText(ON_TOP, table(arguments), MakingOptions.cups(arguments));
+                ToppingText reader =
+                        new ToppingText(ON_TOP, MakingOptions.table(arguments), MakingOptions.cups(arguments));
                 for (String text : arguments.texts(ON_TOP)) {
                     for (var topping : reader.read(text)) {
                         loaded = Loaded.with(loaded, topping);
@@ -47,11 +46,5 @@ public final class LoadOptions {
             };
         }
         return loaded;
-    }
-
-    /** With the recipe's own ingredients where there is one. */
-    private static IngredientTable table(Arguments arguments) {
-        Optional<String> file = arguments.text(MakingOptions.RECIPE);
-        return file.isPresent() ? MakingOptions.read(arguments, file.get()).table() : IngredientTable.standard();
     }
 }

@@ -6,16 +6,12 @@ import java.util.Optional;
 import org.apache.commons.cli.Options;
 import org.fizzhull.cli.file.OwnPowder;
 import org.fizzhull.cli.file.RecipeFile;
-import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
-import org.fizzhull.forecast.making.WeighedPiece;
 import org.fizzhull.pressing.MouldDimensions;
-import org.fizzhull.pressing.PressWord;
 import org.fizzhull.quantity.Allowed;
 import org.fizzhull.quantity.Amount;
-import org.fizzhull.quantity.Dimension;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
@@ -34,13 +30,6 @@ public final class MakingOptions {
     public static final String FILL = "--fill";
     public static final String PRESS = "--press";
     public static final String CHANGE = "--change";
-
-    /** Beyond it, kg, no bench press for such moulds goes. */
-    private static final double MOST_LEANT = 5000;
-
-    private static final double MOST_PRESSURE = 2e6;
-
-    private static final Allowed PRESSURE = Allowed.aboveUpTo(0, 2000, Unit.KILOPASCAL);
 
     private MakingOptions() {}
 
@@ -164,47 +153,8 @@ public final class MakingOptions {
         MouldDimensions.Filling filling =
                 last == 0 ? MouldDimensions.Filling.usual(shape) : filling(words, parts.get(last));
         String text = last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last));
-        if (!text.isEmpty() && Character.isLetter(text.charAt(0))) {
-            try {
-                return new Moulded.Pressed(blend, PressWord.named(text).pressure(), WeighedPiece.HAND, filling, plan);
-            } catch (Refusal refusal) {
-                throw refusal.of(PRESS);
-            }
-        }
-        Amount how = howHard(PRESS, text);
-        return new Moulded.Pressed(blend, pascals(PRESS, text, how, shape), factor(how), filling, plan);
-    }
-
-    /** A pressure such as {@code 30 kPa}, or the weight that is leant on the mould, such as {@code 12 kg}. */
-    static Amount howHard(String option, String text) {
-        Amount how = QuantityText.parseAny(option, text, Measures.US_LEGAL, Dimension.PRESSURE, Dimension.MASS);
-        if (how.dimension() == Dimension.PRESSURE) {
-            return PRESSURE.parse(option, text);
-        }
-        return Allowed.aboveUpTo(0, MOST_LEANT, Unit.KILOGRAM).parse(option, text);
-    }
-
-    /** A pressure or a weight leant on the whole face of the mould, Pa: p = m g/A. */
-    static double pascals(String option, String text, Amount how, Shape mould) {
-        if (how.dimension() == Dimension.PRESSURE) {
-            return how.value();
-        }
-        double pressure = how.value() * PhysicalConstants.GRAVITY / mould.planArea();
-        if (!(pressure <= MOST_PRESSURE)) {
-            throw new Refusal(
-                    "out-of-range",
-                    option,
-                    text + " on this mould, " + Math.round(pressure / 1e3) + " kPa",
-                    "at most 2000 kPa",
-                    "A person leaning on a mould of this size brings a few kilograms to about 40 kg to bear.");
-        }
-        return pressure;
-    }
-
-    /** One sigma factor of a lognormal pressure with the entered spread. */
-    static double factor(Amount pressure) {
-        double share = pressure.standardDeviation() / pressure.value();
-        return Math.exp(Math.sqrt(Math.log1p(share * share)));
+        PressText press = PressText.read(PRESS, text);
+        return new Moulded.Pressed(blend, press.pressure(() -> shape), press.factor(), filling, plan);
     }
 
     private static MouldDimensions.Filling filling(String words, String how) {

@@ -66,16 +66,15 @@ public final class MeasuredOptions {
     /** What was measured on pieces like that of a question: typed, of the recipe file and of the bench file. */
     public static Observations read(Arguments arguments, Question question) {
         Shape mould = question.shape().bare();
+        BenchOption.asked(arguments, List.of(mould));
         Observations seen =
                 BathedPieces.walk(arguments, List.of(mould), false).byMould().getOrDefault(mould, Observations.none());
         // the recipe's own weighings tell nothing new where the weight is known; typed ones are refused there
-        boolean pressed = arguments.has(WEIGHED) || arguments.has(MakingOptions.PRESS);
-        Optional<WeighedPiece> weighed = pressed ? WeighedOptions.weighed(arguments) : Optional.empty();
-        if (!pressed) {
+        if (!arguments.has(WEIGHED) && !arguments.has(MakingOptions.PRESS)) {
             WeighedOptions.passed(arguments, "they tell how a press answers, and this piece is not pressed");
-        }
-        if (weighed.isPresent()) {
-            seen = seen.weighed(weighed.get());
+        } else {
+            Optional<WeighedPiece> weighed = WeighedOptions.weighed(arguments, question::shape);
+            seen = weighed.isPresent() ? seen.weighed(weighed.get()) : seen;
         }
         return DryingLogs.and(arguments, question, seen);
     }

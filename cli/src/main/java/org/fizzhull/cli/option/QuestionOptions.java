@@ -38,6 +38,8 @@ public final class QuestionOptions {
     public static final String MEASURED = "--measured";
     public static final String SCALE = "--scale";
 
+    private static final Allowed ABOVE_ZERO = Allowed.above(0, Unit.GRAM);
+
     private QuestionOptions() {}
 
     public static void add(Options spec) {
@@ -98,15 +100,18 @@ public final class QuestionOptions {
     public static Question read(Arguments arguments, Shape shape, Optional<Blend> blend) {
         Making making = making(arguments, shape, blend);
         Bath bath = bath(arguments);
-        boolean still = arguments.has(NO_FIZZ);
         Question.IntoBath usual = shape.hollow().isPresent() ? Question.IntoBath.PLACED : Question.IntoBath.DROPPED;
         return new Question(
                 shape,
                 making,
                 bath,
-                into(arguments).orElse(usual),
-                still,
-                measured(arguments).orElse(Measured.CALIPERS),
+                arguments
+                        .word(INTO_BATH, Question.IntoBath.values(), Question.IntoBath::word, "placed or dropped")
+                        .orElse(usual),
+                arguments.has(NO_FIZZ),
+                arguments
+                        .word(MEASURED, Measured.values(), Measured::word, "nominal, ruler, calipers or water")
+                        .orElse(Measured.CALIPERS),
                 scale(arguments, making));
     }
 
@@ -125,11 +130,11 @@ public final class QuestionOptions {
 
     /** The scale that was named, or one that shows as many digits as were typed. */
     public static Scale scale(Arguments arguments, Making making) {
-        Optional<String> step = arguments.text(SCALE);
+        Optional<Double> step = arguments.value(SCALE, ABOVE_ZERO::parseExact);
         boolean weighed = making instanceof Making.Weighed || making instanceof Moulded.Filled;
         arguments.benchUse().passed(BenchFile.SCALE, step.isPresent() ? SCALE + " was typed" : "no weight counts here");
         if (step.isPresent()) {
-            return new Scale(Allowed.above(0, Unit.GRAM).parseExact(SCALE, step.get()));
+            return new Scale(step.get());
         }
         Optional<Scale> bench = BenchOption.of(arguments).known().scale();
         if (bench.isPresent()) {
@@ -148,16 +153,15 @@ public final class QuestionOptions {
 
     /** One of the last place of a weight as it was typed, kg; 0 where it was not typed. */
     private static double step(Arguments arguments, String option) {
-        Optional<String> text = arguments.text(option);
-        return text.isPresent() ? WeightText.step(option, text.get()) : 0;
+        return arguments.value(option, WeightText::step).orElse(0.0);
     }
 
     /** Weighed, or made from a recipe by fill or by press. */
     private static Making making(Arguments arguments, Shape shape, Optional<Blend> blend) {
         boolean weighed = arguments.has(MASS) || arguments.has(DENSITY);
         boolean made = arguments.has(MakingOptions.FILL) || arguments.has(MakingOptions.PRESS);
-        boolean dried = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
-        if (weighed && made && !dried) {
+        boolean weighedLater = DryingOptions.given(arguments) && !arguments.has(MakingOptions.PRESS);
+        if (weighed && made && !weighedLater) {
             throw new Refusal(
                     "conflict",
                     MASS,
@@ -166,8 +170,8 @@ public final class QuestionOptions {
                     "A weighed piece needs no fill: keep the weight just before the bath.");
         }
         if (blend.isPresent() && made && !weighed) {
-            return MakingOptions.making(arguments, blend.get(), shape, DryingOptions.plan(arguments, shape))
-                    .orElseThrow();
+            DryingPlan plan = DryingOptions.plan(arguments, shape);
+            return MakingOptions.making(arguments, blend.get(), shape, plan).orElseThrow();
         }
         if (blend.isPresent() && !weighed) {
             throw new Refusal(
@@ -178,8 +182,8 @@ public final class QuestionOptions {
                     "Say how much goes into the mould, how hard it is pressed, or what the piece weighs.");
         }
         Amount mass = mass(arguments, shape);
-        return new Making.Weighed(
-                mass.value(), MakingOptions.around(mass), blend, dried(arguments, shape, blend, mass));
+        Optional<Piece.Makeup> dried = dried(arguments, shape, blend, mass);
+        return new Making.Weighed(mass.value(), MakingOptions.around(mass), blend, dried);
     }
 
     /** What a weighed piece has become by drying; with its fill, the weighing says how much water is left. */
@@ -194,16 +198,10 @@ public final class QuestionOptions {
                 "a recipe file, such as --recipe lemon.yaml",
                 "A weight alone has seen the drying already; with a recipe the water left is inferred."));
         DryingPlan plan = DryingOptions.plan(arguments, shape);
-        Optional<String> fill = arguments.text(MakingOptions.FILL);
-        return Optional.of(
-                fill.isPresent()
-                        ? WaterLeft.of(
-                                shape,
-                                mix,
-                                Allowed.above(0, Unit.GRAM).parseExact(MakingOptions.FILL, fill.get()),
-                                mass.value(),
-                                plan)
-                        : WaterLeft.after(shape, mix, mass.value(), plan));
+        return Optional.of(arguments
+                .value(MakingOptions.FILL, ABOVE_ZERO::parseExact)
+                .map(fill -> WaterLeft.of(shape, mix, fill, mass.value(), plan))
+                .orElseGet(() -> WaterLeft.after(shape, mix, mass.value(), plan)));
     }
 
     /** Both ends of a range are pieces too, and asking of one refuses it: 100 to 300 g is no 65 mm ball. */
@@ -256,36 +254,10 @@ public final class QuestionOptions {
     }
 
     private static Bath bath(Arguments arguments) {
-        Optional<String> text = arguments.text(BATH);
-        Bath bath = text.isPresent() ? Bath.parse(BATH, text.get()) : Bath.at(Question.DEFAULT_TEMPERATURE);
-        Optional<String> salt = arguments.text(BATH_SALT);
-        return salt.isPresent() ? bath.withSalt(QuantityText.parseExact(BATH_SALT, salt.get(), Dimension.MASS)) : bath;
-    }
-
-    private static Optional<Question.IntoBath> into(Arguments arguments) {
-        Optional<String> word = arguments.text(INTO_BATH);
-        if (word.isEmpty()) {
-            return Optional.empty();
-        }
-        for (Question.IntoBath way : Question.IntoBath.values()) {
-            if (way.word().equals(word.get())) {
-                return Optional.of(way);
-            }
-        }
-        throw new Refusal("unknown-word", INTO_BATH, word.get(), "placed or dropped", "Write one of these words.");
-    }
-
-    private static Optional<Measured> measured(Arguments arguments) {
-        Optional<String> word = arguments.text(MEASURED);
-        if (word.isEmpty()) {
-            return Optional.empty();
-        }
-        for (Measured how : Measured.values()) {
-            if (how.word().equals(word.get())) {
-                return Optional.of(how);
-            }
-        }
-        throw new Refusal(
-                "unknown-word", MEASURED, word.get(), "nominal, ruler, calipers or water", "Write one of these words.");
+        Bath bath = arguments.value(BATH, Bath::parse).orElseGet(() -> Bath.at(Question.DEFAULT_TEMPERATURE));
+        return arguments
+                .value(BATH_SALT, (option, text) -> QuantityText.parseExact(option, text, Dimension.MASS))
+                .map(bath::withSalt)
+                .orElse(bath);
     }
 }

@@ -3,7 +3,6 @@ package org.fizzhull.cli.option;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
@@ -15,14 +14,11 @@ import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
-import org.fizzhull.shape.Shape;
-import org.fizzhull.shape.text.ShapeText;
 
 /** What was measured on one piece in the bath, as it is typed or written in a bench file. Stateless. */
 final class TypedMeasurement {
-    static final String AT = " at ";
-    static final String IN = " in ";
-    static final Allowed MASS = Allowed.above(0, Unit.GRAM);
+    private static final String AT = PieceText.AT;
+    private static final Allowed MASS = Allowed.above(0, Unit.GRAM);
 
     private static final Allowed TIME = Allowed.aboveUpTo(0, 24, Unit.HOUR);
     private static final Allowed WIDTH = Allowed.aboveUpTo(0, 1000, Unit.MILLIMETRE);
@@ -33,22 +29,6 @@ final class TypedMeasurement {
     private static final String LEFT = "left";
 
     private TypedMeasurement() {}
-
-    /** Where {@code in SHAPE} begins behind a piece, as in {@code 95 s at 150 g in sphere(diameter=65 mm)}; its end where it names no shape. */
-    static int mouldAt(String text) {
-        int bracket = text.indexOf('(');
-        int in = bracket < 0 ? -1 : text.lastIndexOf(IN, bracket);
-        return in < 0 ? text.length() : in;
-    }
-
-    /** The mould that stands behind a piece. */
-    static Optional<Shape> mould(Arguments arguments, String text) {
-        int in = mouldAt(text);
-        return in == text.length()
-                ? Optional.empty()
-                : Optional.of(
-                        ShapeText.read(text.substring(in + IN.length()).trim(), new OpenedFiles(arguments.files())));
-    }
 
     /** What was seen, and what an option or its key of a bench file says of one piece more; without its mould. */
     static Observations and(Observations seen, String option, String text) {
