@@ -45,7 +45,7 @@ class ArchitectureTest {
             mesh.cutting          -> geometry mesh mesh.measure mesh.distance
             mesh.hollow           -> uncertainty geometry mesh mesh.measure mesh.distance
             mesh.uniting          -> mesh mesh.measure mesh.distance
-            mesh.repair           -> evidence mesh mesh.measure mesh.distance mesh.uniting
+            mesh.repair           -> evidence geometry mesh mesh.measure mesh.distance mesh.uniting
             mesh.reading          -> evidence geometry mesh mesh.measure mesh.repair
             evidence.published    -> evidence
             medium.relation       -> evidence.published

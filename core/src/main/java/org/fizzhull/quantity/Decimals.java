@@ -19,6 +19,9 @@ public final class Decimals {
     /** Numbers up to below 1e15 are written without an exponent. */
     private static final int PLAIN_BELOW = 15;
 
+    /** Below this a tenth is still a digit of its own. */
+    private static final double MOST_TENTHS = 9e14;
+
     private Decimals() {}
 
     /**
@@ -59,8 +62,12 @@ public final class Decimals {
      * {@return the number rounded to a tenth, a half up, without the tenth where it is whole: 3, 0.5}
      *
      * @param value number, below 9e14
+     * @throws IllegalArgumentException for NaN and larger numbers
      */
     public static String tenths(double value) {
+        if (!(Math.abs(value) < MOST_TENTHS)) {
+            throw new IllegalArgumentException("cannot write " + value + " in tenths");
+        }
         double shown = Math.round(10 * value) / 10.0;
         return shown == Math.rint(shown) ? Long.toString(Math.round(shown)) : Double.toString(shown);
     }

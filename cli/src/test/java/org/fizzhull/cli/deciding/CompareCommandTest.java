@@ -266,7 +266,7 @@ class CompareCommandTest {
         assertThat(Files.readString(page))
                 .contains("<h3>12. ")
                 .doesNotContain("<h3>13. ")
-                .contains("Figures of the other 51: --explain");
+                .contains("Figures of the other 51: <span class=\"option\">--explain</span>");
     }
 
     @Test
