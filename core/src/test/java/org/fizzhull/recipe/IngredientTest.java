@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.Missing;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -148,28 +149,30 @@ class IngredientTest {
     @Test
     void nothingMayBeNull() {
         Ingredient dust = powder(500, 600, Map.of());
-        assertThatNullPointerException().isThrownBy(() -> dust.datum(none())).withMessage("property is null");
-        assertThatNullPointerException().isThrownBy(() -> dust.value(none())).withMessage("property is null");
-        assertThatNullPointerException().isThrownBy(() -> dust.value(none(), 1)).withMessage("property is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> dust.relativeSigma(none(), 1))
+                .isThrownBy(() -> dust.datum(Missing.value()))
                 .withMessage("property is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> Property.named(none()))
+                .isThrownBy(() -> dust.value(Missing.value()))
+                .withMessage("property is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> dust.value(Missing.value(), 1))
+                .withMessage("property is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> dust.relativeSigma(Missing.value(), 1))
+                .withMessage("property is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> Property.named(Missing.value()))
                 .withMessage("key is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new Datum(1, 0, none()))
+                .isThrownBy(() -> new Datum(1, 0, Missing.value()))
                 .withMessage("source is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new Part(none(), 1, 0))
+                .isThrownBy(() -> new Part(Missing.value(), 1, 0))
                 .withMessage("ingredient is null");
-        assertThatNullPointerException().isThrownBy(() -> dust.named(none())).withMessage("name is null");
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
+        assertThatNullPointerException()
+                .isThrownBy(() -> dust.named(Missing.value()))
+                .withMessage("name is null");
     }
 
     /** A datum needs numbers; its relative spread is that of the absolute value, none of 0. */

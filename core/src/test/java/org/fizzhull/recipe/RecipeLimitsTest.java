@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.Missing;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
@@ -56,16 +57,12 @@ class RecipeLimitsTest {
                         .spread())
                 .isTrue();
         assertThatThrownBy(() -> exact.shifted(new double[1])).hasMessage("1 scores for 2 lines");
-        assertThatNullPointerException().isThrownBy(() -> exact.part(none())).withMessage("ingredientName is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> recipe(none(), List.of()))
+                .isThrownBy(() -> exact.part(Missing.value()))
+                .withMessage("ingredientName is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> recipe(Missing.value(), List.of()))
                 .withMessage("dry is null");
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
     }
 
     /** Six standard deviations of 10 g below 20 g leave a hundredth of the mass; one leaves 10 g. */
@@ -125,7 +122,7 @@ class RecipeLimitsTest {
         assertThat(refusal(() -> builder().total("10001 kg")).code()).isEqualTo("out-of-range");
         assertThat(refusal(() -> builder().total("0 g")).code()).isEqualTo("out-of-range");
         assertThatNullPointerException()
-                .isThrownBy(() -> new RecipeBuilder(table, none()))
+                .isThrownBy(() -> new RecipeBuilder(table, Missing.value()))
                 .withMessage("measures is null");
     }
 
@@ -227,7 +224,9 @@ class RecipeLimitsTest {
         assertThat(blend.trueDensitySigma(0)).isCloseTo(0.05 * Math.sqrt(5) / 3, within(1e-12));
         assertThat(blend).hasToString("blend of two");
         assertThat(blend.hashCode()).isEqualTo(recipe.hashCode());
-        assertThatNullPointerException().isThrownBy(() -> blend.share(none())).withMessage("role is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> blend.share(Missing.value()))
+                .withMessage("role is null");
     }
 
     /** Half a percent of salt is still nothing: 1 g in 200 g; the double of it counts. */
@@ -296,7 +295,9 @@ class RecipeLimitsTest {
                 .startsWith("Did you mean reef pearl")
                 .contains("reef pearls: {like: kaolin");
         assertThat(refusal(() -> reef.require("reef: pearl?")).hint()).contains("its name: {like: kaolin");
-        assertThatNullPointerException().isThrownBy(() -> reef.search(none())).withMessage("words is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> reef.search(Missing.value()))
+                .withMessage("words is null");
     }
 
     /** The ingredient with other names; of the two only the sand has a remark. */

@@ -103,7 +103,7 @@ class ErodedPieceTest {
                 / 0.5
                 / (Math.PI * R * R)
                 / 2
-                / (VoyageForm.of(loaded, Release.DROPPED).flooded.grid().step);
+                / VoyageForm.of(loaded, Release.DROPPED).flooded.grid().step;
         piece.reach(steps, 5);
         double body = piece.body(steps);
         double front = piece.front(steps);

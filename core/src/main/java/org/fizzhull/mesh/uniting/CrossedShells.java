@@ -132,7 +132,6 @@ public final class CrossedShells {
                 }
             } catch (UnclearException unclear) {
                 // shaken otherwise, it may be clear
-                continue;
             }
         }
         return Optional.empty();

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.Missing;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.draw.Draw;
@@ -72,12 +73,6 @@ class MakersTest {
                 .prior();
     }
 
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
-    }
-
     /** A weight moves by its error, and never below its inset and a milligram of body. */
     @Test
     void weighedPieces() {
@@ -93,10 +88,10 @@ class MakersTest {
                         .mass())
                 .isCloseTo(0.020001, within(1e-12));
         assertThatNullPointerException()
-                .isThrownBy(() -> Maker.of(none(), BALL))
+                .isThrownBy(() -> Maker.of(Missing.value(), BALL))
                 .withMessage("making is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> Packing.of(none(), BALL))
+                .isThrownBy(() -> Packing.of(Missing.value(), BALL))
                 .withMessage("making is null");
         assertThatThrownBy(() -> Packing.of(weighed, BALL)).isInstanceOf(IllegalArgumentException.class);
     }
@@ -162,7 +157,7 @@ class MakersTest {
         double powder = 0.13 / 1.03;
         assertThat(dried.mass()).isLessThan(0.13).isGreaterThan(powder * (1 + 0.02) * 0.98);
         assertThatNullPointerException()
-                .isThrownBy(() -> new PlannedDrying(none(), plan))
+                .isThrownBy(() -> new PlannedDrying(Missing.value(), plan))
                 .withMessage("shape is null");
     }
 
@@ -223,10 +218,10 @@ class MakersTest {
         assertThat(inputs(new Weighed(0.13, Optional.empty(), Optional.of(soda))))
                 .hasSize(4);
         assertThatNullPointerException()
-                .isThrownBy(() -> MakingPriors.of(none(), SCALE))
+                .isThrownBy(() -> MakingPriors.of(Missing.value(), SCALE))
                 .withMessage("making is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> MakingPriors.hand(none()))
+                .isThrownBy(() -> MakingPriors.hand(Missing.value()))
                 .withMessage("spread is null");
     }
 

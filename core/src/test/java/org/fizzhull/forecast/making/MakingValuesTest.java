@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.Missing;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.DryingPhase.ClosedRoom;
 import org.fizzhull.drying.place.Standing;
@@ -106,23 +107,17 @@ class MakingValuesTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(refusal(() -> new DryingConditions.Storage(Double.NaN, AIR)).field())
                 .isEqualTo("seconds");
-        Shape none = none();
+        Shape none = Missing.value();
         assertThatNullPointerException().isThrownBy(() -> open.plan(none)).withMessage("shape is null");
         assertThatNullPointerException()
                 .isThrownBy(() -> open.plan(none, Openings.of(BALL, Standing.RACK)))
                 .withMessage("shape is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new DryingConditions.Storage(1, none()))
+                .isThrownBy(() -> new DryingConditions.Storage(1, Missing.value()))
                 .withMessage("air is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> DryingConditions.open(none(), DAY))
+                .isThrownBy(() -> DryingConditions.open(Missing.value(), DAY))
                 .withMessage("air is null");
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
     }
 
     /** Only the first phase gets longer; notices are added behind those that are there. */
@@ -139,9 +134,11 @@ class MakingValuesTest {
         assertThat(told.phases()).isEqualTo(plan.phases());
         assertThat(DryingPlan.none().duration()).isZero();
         assertThatThrownBy(() -> DryingPlan.none().openFor(DAY)).isInstanceOf(IllegalArgumentException.class);
-        assertThatNullPointerException().isThrownBy(() -> plan.noting(none())).withMessage("more is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new DryingPlan(List.of(), none()))
+                .isThrownBy(() -> plan.noting(Missing.value()))
+                .withMessage("more is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> new DryingPlan(List.of(), Missing.value()))
                 .withMessage("notices is null");
     }
 
@@ -165,12 +162,14 @@ class MakingValuesTest {
         }
         assertThat(Moulded.of(filled)).isSameAs(filled);
         assertThatThrownBy(() -> Moulded.of(Weighed.of(0.13))).isInstanceOf(IllegalArgumentException.class);
-        assertThatNullPointerException().isThrownBy(() -> Moulded.of(none())).withMessage("making is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new Moulded.Filled(none(), 0.13, Optional.empty(), plan))
+                .isThrownBy(() -> Moulded.of(Missing.value()))
+                .withMessage("making is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> new Moulded.Filled(Missing.value(), 0.13, Optional.empty(), plan))
                 .withMessage("blend is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new Moulded.Pressed(LEMON, 5e4, 1, none(), plan))
+                .isThrownBy(() -> new Moulded.Pressed(LEMON, 5e4, 1, Missing.value(), plan))
                 .withMessage("filling is null");
     }
 
@@ -198,7 +197,7 @@ class MakingValuesTest {
         assertThat(weighed.plan()).isEqualTo(DryingPlan.none());
         assertThat(weighed.weighing(0.12)).isEqualTo(new Weighed(0.12, weighed.hand(), weighed.blend()));
         assertThatNullPointerException()
-                .isThrownBy(() -> new Weighed(0.13, none(), Optional.empty()))
+                .isThrownBy(() -> new Weighed(0.13, Missing.value(), Optional.empty()))
                 .withMessage("hand is null");
     }
 
@@ -232,6 +231,8 @@ class MakingValuesTest {
                 .isInstanceOf(IllegalArgumentException.class);
         assertThat(new WeighedPiece(0.13, 1e-3, 5e4, 1, 1, Optional.empty(), List.of()).repeat())
                 .isEqualTo(1);
-        assertThatNullPointerException().isThrownBy(() -> hand.in(none())).withMessage("mould is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> hand.in(Missing.value()))
+                .withMessage("mould is null");
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fizzhull.Missing;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Moulded;
@@ -39,12 +40,6 @@ class MeasuredPiecesTest {
         Refusal[] got = new Refusal[1];
         assertThatThrownBy(call).isInstanceOfSatisfying(Refusal.class, r -> got[0] = r);
         return got[0];
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
     }
 
     /** A fizz time is good to 3 s and 3 %, a rise time to 4 s and 5 %: of 100 s, sqrt(9 + 9) and sqrt(16 + 25) s. */
@@ -141,7 +136,7 @@ class MeasuredPiecesTest {
         assertThat(DroppedPiece.Result.named("flew")).isEmpty();
         assertThat(DroppedPiece.Result.SANK.word()).isEqualTo("sank");
         assertThatNullPointerException()
-                .isThrownBy(() -> DroppedPiece.Result.named(none()))
+                .isThrownBy(() -> DroppedPiece.Result.named(Missing.value()))
                 .withMessage("word is null");
     }
 
@@ -188,22 +183,28 @@ class MeasuredPiecesTest {
     @Test
     void nothingMayBeNull() {
         Observations none = Observations.none();
-        assertThatNullPointerException().isThrownBy(() -> none.fizzed(none())).withMessage("piece is null");
-        assertThatNullPointerException().isThrownBy(() -> none.rose(none())).withMessage("piece is null");
-        assertThatNullPointerException().isThrownBy(() -> none.held(none())).withMessage("piece is null");
-        WeighedPiece nothing = none();
+        assertThatNullPointerException()
+                .isThrownBy(() -> none.fizzed(Missing.value()))
+                .withMessage("piece is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> none.rose(Missing.value()))
+                .withMessage("piece is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> none.held(Missing.value()))
+                .withMessage("piece is null");
+        WeighedPiece nothing = Missing.value();
         assertThatNullPointerException().isThrownBy(() -> none.weighed(nothing)).withMessage("piece is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> none.weighedIn(none()))
+                .isThrownBy(() -> none.weighedIn(Missing.value()))
                 .withMessage("mould is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> none.eachWeighed(none()))
+                .isThrownBy(() -> none.eachWeighed(Missing.value()))
                 .withMessage("look is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new MeasuredPieces(none(), Observations.none()))
+                .isThrownBy(() -> new MeasuredPieces(Missing.value(), Observations.none()))
                 .withMessage("like is null");
         assertThatNullPointerException()
-                .isThrownBy(() -> new DroppedPiece(none(), OptionalDouble.empty()))
+                .isThrownBy(() -> new DroppedPiece(Missing.value(), OptionalDouble.empty()))
                 .withMessage("result is null");
     }
 

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.Missing;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making.Weighed;
 import org.fizzhull.forecast.making.Moulded;
@@ -215,14 +216,8 @@ class PieceModelsTest {
         Question dropped = bowl.into(IntoBath.DROPPED);
         assertThat(TippingBoat.judged(dropped, Factors.standard())).isSameAs(dropped);
         assertThatNullPointerException()
-                .isThrownBy(() -> TippingBoat.judged(ball, none()))
+                .isThrownBy(() -> TippingBoat.judged(ball, Missing.value()))
                 .withMessage("factors is null");
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
     }
 
     /** By the press itself at the standard parameters: damp density at the mean pressure, times the volume of the mould. */

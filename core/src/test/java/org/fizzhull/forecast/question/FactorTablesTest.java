@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fizzhull.Missing;
 import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.ToldShape;
 import org.fizzhull.forecast.making.DryingConditions;
@@ -74,15 +75,15 @@ class FactorTablesTest {
         assertThat(three.fix(Input.HAND, 0.2).medians()).containsExactly(0.2, 2, 2, 2, 0.3);
         assertThat(three.scaled(Input.HAND, 3).medians()[0]).isCloseTo(0.3, within(1e-15));
         assertThat(three.toString()).startsWith(Input.HAND.label() + ": ").contains("\n" + Input.PLUME.label());
-        assertThatNullPointerException().isThrownBy(() -> three.row(none())).withMessage("input is null");
-        assertThatNullPointerException().isThrownBy(() -> three.column(none())).withMessage("input is null");
-        assertThatNullPointerException().isThrownBy(() -> new Factors(none())).withMessage("rows is null");
-    }
-
-    /** A null that a caller without null checks may pass. */
-    @SuppressWarnings("NullAway")
-    private static <T> T none() {
-        return null;
+        assertThatNullPointerException()
+                .isThrownBy(() -> three.row(Missing.value()))
+                .withMessage("input is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> three.column(Missing.value()))
+                .withMessage("input is null");
+        assertThatNullPointerException()
+                .isThrownBy(() -> new Factors(Missing.value()))
+                .withMessage("rows is null");
     }
 
     /** What was taken out stays out until it is put in again; what stands in the table replaces what a question brings. */
