@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.cutting;
 
 import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**
@@ -26,14 +27,22 @@ final class CutSums {
     /** Node after this one and all below it. */
     private final int[] after;
 
+    /** Vertices of the facets in the order of the tree. */
+    private final int[] corners;
+
     private final double margin;
 
     /** Sums about an origin. */
     CutSums(FacetTree tree, double ox, double oy, double oz) {
         this.tree = tree;
+        TriangleMesh mesh = tree.mesh();
         this.origin = new double[] {ox, oy, oz};
         sums = new double[STRIDE * tree.nodes()];
         after = new int[tree.nodes()];
+        corners = new int[3 * mesh.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = mesh.corner(tree.facet(i / 3), i % 3);
+        }
         // children stand behind their parents
         for (int node = tree.nodes() - 1; node >= 0; node--) {
             if (tree.leaf(node)) {
@@ -53,7 +62,6 @@ final class CutSums {
         margin = 1e-12 * size;
     }
 
-    /** Sums over the facets of a leaf. */
     private void leaf(int node) {
         int at = STRIDE * node;
         double[] v = new double[9];
@@ -87,15 +95,16 @@ final class CutSums {
 
     /** Area of a facet in the order of the tree, m2. */
     double area(int i) {
-        double square = 0;
-        for (int k = 0; k < 3; k++) {
-            int l = (k + 1) % 3;
-            int m = (k + 2) % 3;
-            double n = (tree.at(i, 3 + l) - tree.at(i, l)) * (tree.at(i, 6 + m) - tree.at(i, m))
-                    - (tree.at(i, 3 + m) - tree.at(i, m)) * (tree.at(i, 6 + l) - tree.at(i, l));
-            square += n * n;
-        }
-        return Math.sqrt(square) / 2;
+        double ax = tree.at(i, 3) - tree.at(i, 0);
+        double ay = tree.at(i, 4) - tree.at(i, 1);
+        double az = tree.at(i, 5) - tree.at(i, 2);
+        double bx = tree.at(i, 6) - tree.at(i, 0);
+        double by = tree.at(i, 7) - tree.at(i, 1);
+        double bz = tree.at(i, 8) - tree.at(i, 2);
+        double x = ay * bz - az * by;
+        double y = az * bx - ax * bz;
+        double z = ax * by - ay * bx;
+        return Math.sqrt(x * x + y * y + z * z) / 2;
     }
 
     /** Area of all facets of a node, m2. */
@@ -108,12 +117,13 @@ final class CutSums {
         return after[node];
     }
 
-    /** 1 where every corner in a node lies above {@code n . x = c}, -1 where below, 0 where not sure. */
-    int side(int node, double nx, double ny, double nz, double c) {
-        if (-tree.top(node, -nx, -ny, -nz) - c > margin) {
+    /** 1 where every corner in a node lies above {@code n . (x - origin) = lift}, -1 where below, 0 where not sure. */
+    int side(int node, double nx, double ny, double nz, double lift) {
+        double height = lift + nx * origin[0] + ny * origin[1] + nz * origin[2];
+        if (-tree.top(node, -nx, -ny, -nz) - height > margin) {
             return 1;
         }
-        return tree.top(node, nx, ny, nz) - c < -margin ? -1 : 0;
+        return tree.top(node, nx, ny, nz) - height < -margin ? -1 : 0;
     }
 
     /** Adds volume and moments about p of all facets of a node; p from the origin of the sums. */
@@ -124,5 +134,10 @@ final class CutSums {
         out.mx += (sums[s + 4] - (sums[s + 7] * px + sums[s + 8] * py + sums[s + 9] * pz) - 3 * px * d) / 24;
         out.my += (sums[s + 5] - (sums[s + 10] * px + sums[s + 11] * py + sums[s + 12] * pz) - 3 * py * d) / 24;
         out.mz += (sums[s + 6] - (sums[s + 13] * px + sums[s + 14] * py + sums[s + 15] * pz) - 3 * pz * d) / 24;
+    }
+
+    /** Vertex of a facet in the order of the tree. */
+    int corner(int place, int k) {
+        return corners[3 * place + k];
     }
 }

@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.cutting;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.geometry.Vec3;
@@ -30,7 +30,8 @@ public final class MeshSection {
         for (int v = 0; v < side.length; v++) {
             side[v] = normal.x() * mesh.at(v, 0) + normal.y() * mesh.at(v, 1) + normal.z() * mesh.at(v, 2) - level;
         }
-        Map<Long, Long> follows = new LinkedHashMap<>();
+        Map<Long, Long> follows = new HashMap<>();
+        List<Long> starts = new ArrayList<>();
         for (int f = 0; f < mesh.facetCount(); f++) {
             long enter = -1;
             long leave = -1;
@@ -45,10 +46,11 @@ public final class MeshSection {
             }
             if (enter >= 0) {
                 follows.put(enter, leave);
+                starts.add(enter);
             }
         }
         List<double[][]> outlines = new ArrayList<>();
-        for (long start : List.copyOf(follows.keySet())) {
+        for (long start : starts) {
             List<double[]> points = new ArrayList<>();
             Long edge = start;
             while (edge != null && follows.containsKey(edge)) {
@@ -62,12 +64,10 @@ public final class MeshSection {
         return outlines;
     }
 
-    /** An edge as a number: its lower vertex, then the upper one. */
     private static long key(int i, int j) {
         return ((long) Math.min(i, j) << 32) | Math.max(i, j);
     }
 
-    /** Where the plane meets an edge, along right and up, m. */
     private static double[] at(TriangleMesh mesh, double[] side, long edge, Vec3 right, Vec3 up) {
         int i = (int) (edge >>> 32);
         int j = (int) edge;

@@ -1,7 +1,6 @@
 package org.fizzhull.mesh.cutting;
 
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -18,31 +17,21 @@ public final class Silhouette {
     private static final double SAME = 1e-9;
 
     private final TriangleMesh mesh;
+    private final int rows;
+    private final int[] first;
+    private double[] from = {};
+    private double[] to = {};
     private final double low;
     private final double width;
-
-    /** Where the stretches of each row over facets begin and end, m. */
-    private final DoubleStream.Builder[] from;
-
-    private final DoubleStream.Builder[] to;
-
-    /** Area of all stretches, m2. */
-    private double single;
+    private double joined;
 
     private Silhouette(TriangleMesh mesh, int rows) {
         this.mesh = mesh;
+        this.rows = rows;
+        first = new int[rows + 1];
         double[] box = mesh.box();
         low = box[1];
         width = (box[4] - box[1]) / rows;
-        from = new DoubleStream.Builder[rows];
-        to = new DoubleStream.Builder[rows];
-        Arrays.setAll(from, row -> DoubleStream.builder());
-        Arrays.setAll(to, row -> DoubleStream.builder());
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            if (FaceSets.shadow(mesh, f) > 0) {
-                enter(f);
-            }
-        }
     }
 
     /**
@@ -55,33 +44,58 @@ public final class Silhouette {
         for (int f = 0; f < mesh.facetCount(); f++) {
             facing += Math.max(0, FaceSets.shadow(mesh, f));
         }
-        double joined = 0;
-        for (int rows : new int[] {FEW, ROWS}) {
-            Silhouette seen = new Silhouette(mesh, rows);
-            joined = seen.joined();
-            if ((seen.single - joined) / seen.single <= SAME) {
-                return facing;
-            }
+        Silhouette few = new Silhouette(mesh, FEW);
+        if (few.overlap() <= SAME) {
+            return facing;
         }
-        return joined;
+        Silhouette many = new Silhouette(mesh, ROWS);
+        return many.overlap() <= SAME ? facing : many.joined;
     }
 
-    /** Enters a facet on the rows whose middles it crosses. */
-    private void enter(int f) {
-        double a = mesh.at(mesh.corner(f, 0), 1);
-        double b = mesh.at(mesh.corner(f, 1), 1);
-        double c = mesh.at(mesh.corner(f, 2), 1);
-        double begin = (Math.min(a, Math.min(b, c)) - low) / width - 0.5;
-        double end = (Math.max(a, Math.max(b, c)) - low) / width - 0.5;
-        int last = Math.min(from.length - 1, (int) Math.floor(end));
-        for (int row = Math.max(0, (int) Math.ceil(begin)); row <= last; row++) {
-            enter(f, row);
+    /** Joins the stretches of all rows; the share of their length that lies over others. */
+    private double overlap() {
+        fill(true);
+        for (int row = 0; row < rows; row++) {
+            first[row + 1] += first[row];
+        }
+        from = new double[first[rows]];
+        to = new double[first[rows]];
+        fill(false);
+        double single = 0;
+        for (int row = 0; row < rows; row++) {
+            for (int i = first[row]; i < first[row + 1]; i++) {
+                single += (to[i] - from[i]) * width;
+            }
+            joined += joined(row) * width;
+        }
+        return (single - joined) / single;
+    }
+
+    private void fill(boolean count) {
+        int[] used = new int[rows];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            if (!(FaceSets.shadow(mesh, f) > 0)) {
+                continue;
+            }
+            double a = Double.POSITIVE_INFINITY;
+            double b = Double.NEGATIVE_INFINITY;
+            for (int k = 0; k < 3; k++) {
+                a = Math.min(a, mesh.at(mesh.corner(f, k), 1));
+                b = Math.max(b, mesh.at(mesh.corner(f, k), 1));
+            }
+            int last = Math.min(rows - 1, (int) Math.floor((b - low) / width - 0.5));
+            for (int row = Math.max(0, (int) Math.ceil((a - low) / width - 0.5)); row <= last; row++) {
+                if (count) {
+                    first[row + 1]++;
+                } else {
+                    enter(f, low + (row + 0.5) * width, first[row] + used[row]++);
+                }
+            }
         }
     }
 
     /** Stretch of a row over a facet. */
-    private void enter(int f, int row) {
-        double y = low + (row + 0.5) * width;
+    private void enter(int f, double y, int at) {
         double left = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
@@ -98,27 +112,16 @@ public final class Silhouette {
                 right = Math.max(right, x);
             }
         }
-        if (left <= right) {
-            from[row].add(left);
-            to[row].add(right);
-            single += (right - left) * width;
-        }
+        from[at] = left <= right ? left : 0;
+        to[at] = left <= right ? right : 0;
     }
 
-    /** Area of the joined stretches of all rows, m2. */
-    private double joined() {
-        double sum = 0;
-        for (int row = 0; row < from.length; row++) {
-            sum += joined(row) * width;
-        }
-        return sum;
-    }
-
-    /** Length of the joined stretches of one row, m. */
     private double joined(int row) {
-        double[] start = from[row].build().sorted().toArray();
-        double[] end = to[row].build().sorted().toArray();
-        int n = start.length;
+        int n = first[row + 1] - first[row];
+        double[] start = Arrays.copyOfRange(from, first[row], first[row + 1]);
+        double[] end = Arrays.copyOfRange(to, first[row], first[row + 1]);
+        Arrays.sort(start);
+        Arrays.sort(end);
         // the shadow goes on while more stretches have begun than ended
         double length = 0;
         int begun = 0;
