@@ -43,7 +43,7 @@ class WetSkinTest {
             assertThat(WetSkin.depth(steady, tau, time)).isCloseTo(washburn, within(2e-3 * washburn));
         }
         assertThat(WetSkin.depth(steady, tau, 50 * tau)).isEqualTo(steady);
-        // where the exponential is left away nothing jumps
+        // where the exponential is left out nothing jumps
         double before = WetSkin.depth(steady, tau, 29.999 * tau);
         assertThat(before).isCloseTo(steady, within(1e-12));
     }

@@ -117,7 +117,7 @@ final class TypedMeasurement {
         return at < 0 ? piece : piece.weighing(MASS.parseExact(option, text.substring(at + AT.length())));
     }
 
-    /** {@code 40 mm left}, the last word left away or not. */
+    /** {@code 40 mm left}, the last word left out or not. */
     private static double left(String option, String text) {
         String size = text.endsWith(LEFT)
                 ? text.substring(0, text.length() - LEFT.length()).trim()

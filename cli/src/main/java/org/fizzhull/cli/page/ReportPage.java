@@ -73,9 +73,11 @@ public final class ReportPage {
             block(block, "");
         }
         List<TextBlock> figures = TextBlock.read(behind);
-        raw("</section>\n<section class=\"asked" + (figures.isEmpty() ? "" : " apart")
-                + "\">\n<h2>What was asked</h2>\n");
-        rows(inputs);
+        if (!inputs.isEmpty()) {
+            raw("</section>\n<section class=\"asked" + (figures.isEmpty() ? "" : " apart")
+                    + "\">\n<h2>What was asked</h2>\n");
+            rows(inputs);
+        }
         if (!figures.isEmpty()) {
             raw("</section>\n<section class=\"behind\">\n<h2>Figures and sources</h2>\n");
         }

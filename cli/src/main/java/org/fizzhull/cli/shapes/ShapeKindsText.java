@@ -39,7 +39,7 @@ final class ShapeKindsText {
                 + Table.paragraph("Figures of one: fizzhull shapes \"" + text.first() + "\"; more: --explain");
     }
 
-    /** An example and a sentence for each kind, and what is taken for what may be left away. */
+    /** An example and a sentence for each kind, and what is taken for what may be left out. */
     static String whole(ShownUnits units) {
         ShapeKindsText text = new ShapeKindsText(units);
         StringBuilder out = new StringBuilder("Shapes, with sizes of the piece (inside the mould):\n\n");
@@ -48,7 +48,7 @@ final class ShapeKindsText {
             Table.indented(out, 6, text.examples(kind.sentence()) + also(kind));
             for (ShapeParameter parameter : kind.parameters()) {
                 if (!parameter.required()) {
-                    Table.indented(out, 6, parameter.key() + " may be left away: then " + parameter.standard() + '.');
+                    Table.indented(out, 6, parameter.key() + " may be left out: then " + parameter.standard() + '.');
                 }
             }
         }
