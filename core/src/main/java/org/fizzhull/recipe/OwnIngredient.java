@@ -344,8 +344,16 @@ final class OwnIngredient {
                 new Refusal("unknown-word", "role", text, all, "Or say   like:   and an ingredient of the table."));
     }
 
-    /** For a key that is none: all that there are. */
+    /** For a key that is none: all that there are; a number is what a comma in braces has parted from its whole part. */
     private static Refusal unknownKey(String name, String key) {
+        if (!key.isEmpty() && Character.isDigit(key.charAt(0))) {
+            return new Refusal(
+                    "unknown-key",
+                    name,
+                    key,
+                    "numbers with a point, such as 1.42 g/cm3",
+                    "A comma between braces parts two entries.");
+        }
         String properties = Stream.of(Property.values()).map(Property::key).collect(Collectors.joining(", "));
         return new Refusal(
                 "unknown-key",

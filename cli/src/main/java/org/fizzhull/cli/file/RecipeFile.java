@@ -31,9 +31,6 @@ public record RecipeFile(
     private static final List<String> KEYS =
             List.of("recipe", "dry", "wet", "total", "acid last", "prices", "limits", "own ingredients", "weighed");
 
-    /** More mistakes than this are not listed. */
-    private static final int MOST_TOLD = 20;
-
     /** Whether a line of the recipe is made of a powder of the bench. */
     public boolean takes(OwnPowder powder) {
         return !described.contains(powder.name())
@@ -129,7 +126,7 @@ public record RecipeFile(
         private Refusal all() {
             List<Refusal> sorted = new ArrayList<>(wrong);
             sorted.sort(Comparator.comparingInt(Refusal::line));
-            return sorted.get(0).and(sorted.subList(1, Math.min(sorted.size(), MOST_TOLD)));
+            return sorted.get(0).and(sorted.subList(1, sorted.size()));
         }
 
         private void bench(List<OwnPowder> powders, YamlMap.@Nullable Entry section) {

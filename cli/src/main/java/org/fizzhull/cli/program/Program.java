@@ -21,6 +21,9 @@ import org.fizzhull.text.PrintableText;
  * object, never half of one.
  */
 public final class Program {
+    /** Further mistakes of one file that are told on a screen: with the first, about a dozen lines. */
+    private static final int OTHERS = 9;
+
     /** The command answered. */
     public static final int ANSWERED = 0;
 
@@ -99,8 +102,12 @@ public final class Program {
         List<String> typed = List.of(words);
         ShownUnits units = CommonOptions.units(typed);
         err.println("fizzhull: " + units.message(refusal, typed));
-        for (Refusal other : refusal.others()) {
+        List<Refusal> others = refusal.others();
+        for (Refusal other : others.subList(0, Math.min(others.size(), OTHERS))) {
             err.println("fizzhull: " + units.message(other, typed));
+        }
+        if (others.size() > OTHERS) {
+            err.println("fizzhull: and " + (others.size() - OTHERS) + " more; --json names them all.");
         }
         if (Arguments.options(words).contains(CommonOptions.JSON)) {
             JsonSink.write(out, new RefusalBody(PrintableText.of(command), refusal));

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.fizzhull.cli.AnswerJson;
 import org.fizzhull.cli.CommandRun;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
@@ -99,6 +100,39 @@ class RecipeFileTest {
         first.others().forEach(other -> lines.add(other.line()));
         assertThat(lines).containsExactly(2, 4, 7, 11, 12);
         assertThat(first.others()).allSatisfy(other -> assertThat(other.file()).endsWith("mix.yaml"));
+    }
+
+    /** In braces a decimal comma parts a number in two: YAML itself takes the second part for a key. */
+    @Test
+    void aDecimalCommaInBraces() {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> read("""
+                dry:
+                  oat flour: 66 g
+                own ingredients:
+                  oat flour: {true density: 1,42 g/cm3, loose density: 0.5 g/cm3}
+                """));
+        assertThat(refusal.line()).isEqualTo(4);
+        assertThat(refusal.read()).isEqualTo("42 g/cm3");
+        assertThat(refusal.hint()).isEqualTo("A comma between braces parts two entries.");
+    }
+
+    /** A screen holds the first ten mistakes of a file; the JSON has them all. */
+    @Test
+    void aScreenHoldsTenMistakes() throws IOException {
+        StringBuilder text = new StringBuilder("dry:\n");
+        for (int i = 0; i < 25; i++) {
+            text.append("  kaolinn ").append(i).append(": 3 g\n");
+        }
+        Path file = Files.writeString(folder.resolve("many.yaml"), text);
+        CommandRun run = CommandRun.of(
+                "press", "--shape", "cube(side=40 mm)", "--press", "firm", "--json", "--recipe", "" + file);
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err().lines())
+                .hasSize(11)
+                .last()
+                .asString()
+                .isEqualTo("fizzhull: and 15 more; --json names them all.");
+        assertThat(AnswerJson.read(run.out()).get("error").get("others")).hasSize(24);
     }
 
     /** The line without a colon is blamed, not the one that YAML stumbles over. */
