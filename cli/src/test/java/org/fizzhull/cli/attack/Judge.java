@@ -25,7 +25,10 @@ final class Judge {
     private static final Pattern TRACE = Pattern.compile("(?m)^\\s+at [\\w.$]+\\(|Exception in thread|Caused by:");
     private static final Pattern HIDDEN = Pattern.compile("[\\p{Cc}\\p{Cf}&&[^\\n\\r\\t]]");
     private static final int LONGEST_ECHO = 210;
-    private static final int LONGEST_LINE = 2000;
+    private static final int LONGEST_LINE = 1000;
+
+    /** Ten mistakes of one file, and how many more there are. */
+    private static final int MOST_LINES = 11;
 
     private static final ObjectMapper JSON = new ObjectMapper(JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -92,8 +95,8 @@ final class Judge {
             return Optional.of(
                     "a refusal is not one line: " + err.lines().limit(3).toList());
         }
-        if (err.length() > LONGEST_LINE) {
-            return Optional.of("a refusal of " + err.length() / 1000 + " thousand characters");
+        if (err.lines().count() > MOST_LINES || err.lines().anyMatch(line -> line.length() > LONGEST_LINE)) {
+            return Optional.of("a refusal of " + err.lines().count() + " lines and " + err.length() + " characters");
         }
         if (json.isEmpty()) {
             return Optional.empty();
