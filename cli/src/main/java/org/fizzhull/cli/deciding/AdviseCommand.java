@@ -35,6 +35,10 @@ import org.fizzhull.uncertainty.Workers;
 /** {@code advise}: what is the smallest change that makes it float? */
 public final class AdviseCommand implements Command {
     private static final String GOAL = "--goal";
+
+    /** The largest chance to ask for: the draws tell no larger one from certainty. */
+    private static final double SUREST = 0.999;
+
     private static final String KEEP = "--keep";
 
     @Override
@@ -155,7 +159,7 @@ public final class AdviseCommand implements Command {
         if (parts.size() == 2) {
             double many = BareNumber.of(parts.get(0).strip()).orElse(0);
             double all = BareNumber.of(parts.get(1).strip()).orElse(0);
-            if (many > 0 && many < all && all <= 1e6) {
+            if (many > 0 && many <= SUREST * all && all <= 1e6) {
                 return new Adviser.Goal(many / all);
             }
         }
@@ -167,7 +171,7 @@ public final class AdviseCommand implements Command {
                 "unreadable",
                 GOAL,
                 text,
-                "so many of so many, or per cent, the first above 0 and below the second",
-                "For example --goal \"9 of 10\". All of them is no goal: no forecast is that sure.");
+                "so many of so many, or per cent, above 0 and at most 999 of 1000",
+                "For example --goal \"9 of 10\". No forecast is surer than that of what all pieces do.");
     }
 }

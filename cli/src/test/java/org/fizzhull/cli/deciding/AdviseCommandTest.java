@@ -190,7 +190,7 @@ class AdviseCommandTest {
 
     @Test
     void aGoalThatIsNoneIsRefused() throws IOException {
-        for (String goal : List.of("10 of 10", "0 of 3", "most", "9 out of 10")) {
+        for (String goal : List.of("10 of 10", "0 of 3", "most", "9 out of 10", "99.9999999 %")) {
             CommandRun run =
                     run("advise", words("lemon", "--shape \"" + BALL + "\" --fill 150 --goal \"" + goal + '"'));
             assertThat(run.status()).as(goal).isEqualTo(2);
