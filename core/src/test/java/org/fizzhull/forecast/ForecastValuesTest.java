@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.fizz.Acid;
@@ -22,6 +21,7 @@ import org.fizzhull.piece.Piece.Makeup;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
+import org.fizzhull.recipe.HarbourAcid;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.fizzhull.shape.Shape;
@@ -175,23 +175,9 @@ class ForecastValuesTest {
     @Test
     void anUnknownAcid() {
         Blend blend = Blend.of(new RecipeBuilder(IngredientTable.standard(), Measures.METRIC)
-                .own(
-                        "harbour acid",
-                        Map.of(
-                                "role",
-                                "acid",
-                                "true density",
-                                "1.6 g/cm3",
-                                "loose density",
-                                "0.8 g/cm3",
-                                "molar mass",
-                                "150 g/mol",
-                                "acid groups",
-                                "2",
-                                "grain size",
-                                "300 um"))
+                .own(HarbourAcid.NAME, HarbourAcid.SAID)
                 .dry("sodium bicarbonate", "200 g")
-                .dry("harbour acid", "100 g")
+                .dry(HarbourAcid.NAME, "100 g")
                 .build());
         assertThatThrownBy(() -> RecipeReagents.of(blend, 0.3))
                 .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.read()).isEqualTo("an acid of 150.0 g/mol"));

@@ -255,24 +255,10 @@ class RecipeTest {
                 .own(
                         "driftwood dust",
                         Map.of("true density", "1.5 g/cm3", "loose density", "0.3 g/cm3", "grain", "caster"))
-                .own(
-                        "harbour acid",
-                        Map.of(
-                                "role",
-                                "acid",
-                                "true density",
-                                "1.6 g/cm3",
-                                "loose density",
-                                "0.8 g/cm3",
-                                "molar mass",
-                                "150 g/mol",
-                                "acid groups",
-                                "2",
-                                "grain size",
-                                "300 um"))
+                .own(HarbourAcid.NAME, HarbourAcid.SAID)
                 .dry("oat flour", "10 g")
                 .dry("driftwood dust", "5 g")
-                .dry("harbour acid", "15 g")
+                .dry(HarbourAcid.NAME, "15 g")
                 .build();
         Ingredient flour = oats.part("oat flour").orElseThrow().ingredient();
         assertThat(flour.value(Property.LOOSE_DENSITY)).isCloseTo(480, within(1e-9));

@@ -67,7 +67,7 @@ public final class MeshDepth {
      * @param shut numbers in the mesh of facets at which the front does not start; it ends where it comes upon them
      */
     public DepthProfile from(BitSet shut) {
-        double area = FaceSets.area(tree.mesh(), others(shut));
+        double area = FaceSets.area(tree.mesh(), FaceSets.others(tree.mesh(), shut));
         if (!(area > 0)) {
             throw new IllegalArgumentException("a depth needs an open facet");
         }
@@ -107,19 +107,12 @@ public final class MeshDepth {
         }
         double[] at = top.deepest();
         NearestFacet open = new NearestFacet(tree, shut);
-        NearestFacet closed = new NearestFacet(tree, others(shut));
+        NearestFacet closed = new NearestFacet(tree, FaceSets.others(tree.mesh(), shut));
         double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
         deepest = shut.isEmpty() ? Math.min(deepest, bound()) : deepest;
         double[] all = DepthFit.deeper(steps, -1, deepest);
         double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
         return DepthFit.fit(all, CELLS, body.volume(), area, deepest, error);
-    }
-
-    /** The facets that are not in a set. */
-    private BitSet others(BitSet facets) {
-        BitSet others = (BitSet) facets.clone();
-        others.flip(0, tree.mesh().facetCount());
-        return others;
     }
 
     /** Half the smallest side, and the ball of the same volume: no point of the body is deeper, m. */

@@ -4,6 +4,7 @@ import java.util.BitSet;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.NearestFacet;
+import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The thinnest wall between the lower half of a dry hollow and the outside, m: from corners and middles of facets of
@@ -50,9 +51,7 @@ final class HollowWall {
 
     /** Distances to some facets alone. */
     private NearestFacet to(BitSet facets, FacetTree tree) {
-        BitSet others = (BitSet) facets.clone();
-        others.flip(0, mesh.facetCount());
-        return new NearestFacet(tree, others);
+        return new NearestFacet(tree, FaceSets.others(mesh, facets));
     }
 
     private boolean lower(OpenHollows hollows, int v) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntPredicate;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MeshBuilder;
 
@@ -58,26 +59,25 @@ final class RimLid {
 
     /** What of the closed mesh is below the rim, turned upside down, so that it stands on its lid. */
     static TriangleMesh belowUpsideDown(OpenHollows hollows) {
-        RimLid lid = new RimLid(hollows, 1, true);
-        for (int f = 0; f < lid.mesh.facetCount(); f++) {
-            if (hollows.dryOwner(f) < 0) {
-                lid.cut(f, hollows.rim(), 0);
-            }
-        }
-        lid.span(0, hollows.rim());
-        return lid.built.mesh().upsideDown();
+        return below(hollows, f -> hollows.dryOwner(f) < 0, hollows.rim()).upsideDown();
     }
 
     /** What fills the largest hollow up to its rim, as a body of its own. */
     static TriangleMesh filling(OpenHollows hollows, int hollow) {
+        return below(hollows, f -> hollows.dryOwner(f) == hollow, hollows.level(hollow))
+                .insideOut();
+    }
+
+    /** What of some facets is below a level, with a lid there. */
+    private static TriangleMesh below(OpenHollows hollows, IntPredicate which, double level) {
         RimLid lid = new RimLid(hollows, 1, true);
         for (int f = 0; f < lid.mesh.facetCount(); f++) {
-            if (hollows.dryOwner(f) == hollow) {
-                lid.cut(f, hollows.level(hollow), 0);
+            if (which.test(f)) {
+                lid.cut(f, level, 0);
             }
         }
-        lid.span(0, hollows.level(hollow));
-        return lid.built.mesh().insideOut();
+        lid.span(0, level);
+        return lid.built.mesh();
     }
 
     /** Keeps what of a facet is on the right side of a level, and notes the edges of the lid. */

@@ -73,6 +73,18 @@ public final class FaceSets {
     }
 
     /**
+     * {@return the facets of a mesh that are not in a set}
+     *
+     * @param mesh the mesh
+     * @param set numbers of facets; it stays as it is
+     */
+    public static BitSet others(TriangleMesh mesh, BitSet set) {
+        BitSet others = (BitSet) set.clone();
+        others.flip(0, mesh.facetCount());
+        return others;
+    }
+
+    /**
      * {@return area of the facets in a set, m2}
      *
      * @param mesh the mesh

@@ -52,15 +52,16 @@ final class SmallHoles {
             rims.add(corners[FacetEdges.next(h)], corners[h]);
         }
         List<int[]> rings = rims.closed();
+        if (rings.isEmpty()) {
+            return new Closed(xyz, corners);
+        }
         SmallHoles small = new SmallHoles(xyz);
         for (int[] ring : rings) {
             small.close(ring);
         }
         TriangleMesh mesh = new TriangleMesh(xyz, corners);
-        BitSet all = new BitSet();
-        all.set(0, mesh.facetCount());
-        double surface = FaceSets.area(mesh, all);
-        if (rings.isEmpty() || small.longest > RIM * size || small.area > COVER * surface) {
+        double surface = FaceSets.area(mesh, FaceSets.others(mesh, new BitSet()));
+        if (small.longest > RIM * size || small.area > COVER * surface) {
             return new Closed(xyz, corners);
         }
         notices.add(small.notice());
