@@ -63,7 +63,7 @@ public record Mould(String name, Shape shape, int cavities, OptionalDouble price
                     "price",
                     price.getAsDouble() + "",
                     "0 to 1e9",
-                    "Leave the price away where it is not known.");
+                    "Leave out the price where it is not known.");
         }
     }
 

@@ -76,7 +76,7 @@ public record Bench(
                     "hygrometer",
                     100 * hygrometer.getAsDouble() + " %",
                     "more than 0 %, at most 20 %",
-                    "Say how far it may be off, one standard deviation, or leave it away.");
+                    "Say how far it may be off, one standard deviation, or leave it out.");
         }
     }
 

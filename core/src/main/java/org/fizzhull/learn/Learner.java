@@ -130,7 +130,7 @@ public final class Learner {
                     "trials",
                     trials.size() + " row" + (trials.size() == 1 ? "" : "s"),
                     "2 or more, better 5",
-                    "One piece alone is better told to float itself, by its --measured options.");
+                    "Give one piece alone as a measurement in the question about it.");
         }
         return new Learner(trials, seed).learned();
     }
@@ -214,7 +214,7 @@ public final class Learner {
                                 worst.what(),
                                 worst.off()),
                         "trials that one bench explains",
-                        "Check weight, mould, bath and unit of this row, or leave it away; of five rows one may disagree.");
+                        "Check weight, mould, bath and unit of this row, or leave it out; of five rows one may disagree.");
             }
             models.remove(worst.model());
             left.add(new Learned.Left(worst.model().trial().name(), worst.what(), worst.off()));

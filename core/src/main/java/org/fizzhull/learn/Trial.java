@@ -112,7 +112,7 @@ public record Trial(
                     name,
                     "left_mm without rose_after_s",
                     "how wide it was when it came up, and when that was",
-                    "Fill rose_after_s, or leave left_mm away.");
+                    "Fill rose_after_s, or leave out left_mm.");
         }
         if (mouldWater.isPresent()) {
             try {

@@ -92,7 +92,7 @@ final class OwnCup {
                         field(LOOSE),
                         looseText,
                         "either cups or densities",
-                        "Leave " + density.key() + " away: the cup says it.");
+                        "Leave out " + density.key() + ": the cup says it.");
             }
         }
         // densities of this bag

@@ -66,7 +66,7 @@ class OwnCupTest {
         for (String key : new String[] {"loose density", "tapped density"}) {
             Refusal refusal = refusal(() -> read(null, Map.of("loose cup", "125 g", key, "0.5 g/cm3")));
             assertThat(refusal.code()).isEqualTo("conflict");
-            assertThat(refusal.hint()).isEqualTo("Leave " + key + " away: the cup says it.");
+            assertThat(refusal.hint()).isEqualTo("Leave out " + key + ": the cup says it.");
         }
     }
 

@@ -147,7 +147,7 @@ public final class AdviseCommand implements Command {
                 name,
                 (own.isEmpty() ? "" : NearName.list(own, "or") + " of the recipe, or ")
                         + "a name from the table (fizzhull ingredients lists it)",
-                near.isEmpty() ? "Leave " + KEEP + " out, or name what is to stay as it is." : near);
+                near.isEmpty() ? "Leave out " + KEEP + ", or name what is to stay as it is." : near);
     }
 
     /** {@code 9 of 10}, {@code 9/10} or {@code 90 %}. */

@@ -62,7 +62,7 @@ public final class CompareOptions {
                     arguments.text(QuestionOptions.BATHS).orElse("") + " and a bath of "
                             + arguments.text(QuestionOptions.BATH).orElse(""),
                     "one of the two",
-                    "The panel brings its own baths: leave --bath away.");
+                    "The panel brings its own baths: leave out --bath.");
         }
         List<Recipe> recipes = MakingOptions.recipes(arguments);
         if (!recipes.isEmpty()

@@ -134,7 +134,7 @@ public final class DryCommand implements Command {
                     DryingLogs.LOG,
                     "a weighing after " + NumberText.tenths(weighedLast / DAY) + " days",
                     "weighings within the time of --dry-for",
-                    "Give a longer --dry-for, or leave it away.");
+                    "Give a longer --dry-for, or leave it out.");
         }
         return making(arguments, blend, shape, plan.noting(notices));
     }

@@ -65,7 +65,7 @@ public final class FizzCommand implements Command {
         Question question = hard(QuestionOptions.read(arguments), arguments);
         if (question.stillWater()) {
             throw new Refusal(
-                    "conflict", QuestionOptions.NO_FIZZ, "fizz without fizz", "no such option here", "Leave it away.");
+                    "conflict", QuestionOptions.NO_FIZZ, "fizz without fizz", "no such option here", "Leave it out.");
         }
         Sampling sampling = DrawOptions.sampling(arguments);
         Observations seen = MeasuredOptions.read(arguments, question);

@@ -255,7 +255,7 @@ public final class Arguments {
                         name,
                         line.getOptionValue(option),
                         "options that bear on the answer",
-                        name + " changes nothing beside these options: leave it away, or give what it belongs to.");
+                        name + " changes nothing beside these options: leave it out, or give what it belongs to.");
             }
         }
     }
@@ -318,7 +318,7 @@ public final class Arguments {
                     && !REPEATABLE.contains(name)
                     && !MeasuredOptions.REPEATABLE.contains(name)
                     && !repeatable.contains(name)) {
-                throw new Refusal("repeated", name, "it twice", "once", "Leave one of the two away.");
+                throw new Refusal("repeated", name, "it twice", "once", "Leave out one of the two.");
             }
             met.add(name);
         }

@@ -101,7 +101,7 @@ public final class DryingLogs {
             if (!option.equals(DryingOptions.FAN)) {
                 words.add(value);
             } else if (!value.equals("yes")) {
-                throw new Refusal("unknown-word", name, value, "yes", "Leave the fan away where there was none.");
+                throw new Refusal("unknown-word", name, value, "yes", "Leave out the fan where there was none.");
             }
         });
         return words.toArray(new String[0]);

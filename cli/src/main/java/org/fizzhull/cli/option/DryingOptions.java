@@ -184,7 +184,7 @@ public final class DryingOptions {
             Arguments arguments, Wrap wrap, Optional<Double> dryFor, Optional<Double> after, Optional<Double> stored) {
         if (after.isPresent() && !wrap.present()) {
             throw arguments.refusal(
-                    "conflict", WRAP_AFTER, "a wrap other than none", "Name the wrap, or leave the time away.");
+                    "conflict", WRAP_AFTER, "a wrap other than none", "Name the wrap, or leave out the time.");
         }
         if (wrap.present() && after.isEmpty() && stored.isEmpty()) {
             throw new Refusal(

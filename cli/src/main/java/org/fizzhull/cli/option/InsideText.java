@@ -51,7 +51,7 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
                 throw new Refusal("spread-not-allowed", field, words, ALLOWED, "Write one value without a spread.");
             }
             if (met[which]) {
-                throw new Refusal("repeated-part", field, text, ALLOWED, "Leave one of the two away: " + words + ".");
+                throw new Refusal("repeated-part", field, text, ALLOWED, "Leave out one of the two: " + words + ".");
             }
             met[which] = true;
             value[which] = amount.value();
@@ -90,7 +90,7 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
                 ALLOWED,
                 rest.isEmpty()
                         ? "Say what it weighs and how much room it takes; a name is not needed."
-                        : "Leave the name away and write " + rest + ", with a comma before the next part.");
+                        : "Leave out the name and write " + rest + ", with a comma before the next part.");
     }
 
     /** The shape with the thing in it, in the middle of its material unless told otherwise. */
@@ -104,7 +104,7 @@ record InsideText(String field, Inset thing, OptionalDouble up, OptionalDouble a
                     field,
                     "a place in " + shape.text(),
                     "mass and volume alone",
-                    "Which way up such a shape lies is not computed: leave the place away.");
+                    "Which way up such a shape lies is not computed: leave out the place.");
         }
         Vec3 middle = shape.bare().centroid();
         return Loaded.with(shape, thing, new Vec3(middle.x() + aside.orElse(0), middle.y(), up.orElse(middle.z())));

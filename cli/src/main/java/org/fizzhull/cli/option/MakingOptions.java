@@ -126,7 +126,7 @@ public final class MakingOptions {
                     FILL,
                     fill.get() + " and a press of " + press.get(),
                     "either a fill (--fill 146 g) or a press (--press firm)",
-                    "Leave one of the two away: each follows from the other.");
+                    "Leave out one of the two: each follows from the other.");
         }
         if (fill.isPresent()) {
             Amount mass = Allowed.above(0, Unit.GRAM).parse(FILL, fill.get());

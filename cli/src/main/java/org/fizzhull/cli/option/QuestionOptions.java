@@ -228,7 +228,7 @@ public final class QuestionOptions {
                     MASS,
                     mass.isPresent() ? mass.get() + " and a density of " + density.orElse("") : "",
                     "either a weight (--mass 138 g) or a density (--density 0.95 g/cm3)",
-                    mass.isPresent() ? "Leave one of the two away." : "Weigh the piece as it goes into the bath.");
+                    mass.isPresent() ? "Leave out one of the two." : "Weigh the piece as it goes into the bath.");
         }
         if (mass.isPresent()) {
             return WeightText.read(MASS, mass.get());

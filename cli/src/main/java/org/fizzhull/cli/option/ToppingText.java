@@ -64,7 +64,7 @@ final class ToppingText {
                     "Write one amount; a spread of the whole piece belongs to --mass.");
         }
         if (!(measured.value() > 0)) {
-            throw new Refusal("out-of-range", field, part, "more than 0 g", "Leave " + field + " away for none.");
+            throw new Refusal("out-of-range", field, part, "more than 0 g", "Leave out " + field + " for none.");
         }
         Ingredient ingredient = ingredient(String.join(" ", List.of(words).subList(amount, words.length)));
         double mass = Recipe.Part.of(ingredient, measured).mass();

@@ -45,7 +45,7 @@ final class TypedMeasurement {
                     option,
                     text,
                     "one piece, such as " + parts.get(0),
-                    "Leave the comma away, or give " + option + " again for each further piece"
+                    "Leave out the comma, or give " + option + " again for each further piece"
                             + (dunk ? "; further readings of the same piece stand behind then, as in " + READINGS : "")
                             + ".");
         }

@@ -17,14 +17,14 @@ public record Unfit(String shortly, String code, String beside, String allowed, 
             "conflict",
             " and several baths",
             "one of the two",
-            "A measurement is of one bath: leave --baths away, or learn from it (--bench bench.yaml).");
+            "A measurement is of one bath: leave out --baths, or learn from it (--bench bench.yaml).");
 
     static final Unfit STILL_WATER = new Unfit(
             "still water does not fizz",
             "conflict",
             " and " + QuestionOptions.NO_FIZZ,
             "one of the two",
-            "Still water neither fizzes nor lifts a sunk piece: leave one of them away.");
+            "Still water neither fizzes nor lifts a sunk piece: leave out one of them.");
 
     static final Unfit OTHER_MOULD = new Unfit(
             "of another mould",

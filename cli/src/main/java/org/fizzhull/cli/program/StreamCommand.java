@@ -147,7 +147,7 @@ final class StreamCommand implements Command {
         if (!written || !spec.hasLongOption(CommonOptions.bare(name)) || FOR_PEOPLE.contains(name)) {
             if (FOR_PEOPLE.contains(name)) {
                 throw new Refusal(
-                        "unknown-option", key, "true", "what bears on the answer", "Leave it away: it is for people.");
+                        "unknown-option", key, "true", "what bears on the answer", "Leave it out: it is for people.");
             }
             throw written
                     ? UnknownOption.refusal(command, spec, name, Commands::taking)

@@ -203,7 +203,7 @@ class BadInputTest {
         add(
                 all,
                 "conflict",
-                List.of("leave the place away"),
+                List.of("leave out the place"),
                 "float",
                 "--shape",
                 "filled(water=143 g, like=figure)",

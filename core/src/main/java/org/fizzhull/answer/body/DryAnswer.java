@@ -171,16 +171,15 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
         // each null has its reason
         List<Notice> notices = new ArrayList<>(report.forecast().notices());
         if (report.start().isEmpty()) {
-            notices.add(new Notice("no-start", "start and ready_at are null: no --start was given."));
+            notices.add(new Notice("no-start", "start and ready_at are null: no start was given."));
         }
         if (report.readyBy().isEmpty()) {
             notices.add(new Notice(
-                    "no-ready-by", "ready_by, sell_by and ready_by_then are null: no --ready-by was given."));
+                    "no-ready-by", "ready_by, sell_by and ready_by_then are null: no time to be ready by was given."));
         }
         if (!report.forecast().stored()) {
             notices.add(new Notice(
-                    "no-store",
-                    "store_gain_g, store_gas_lost_g and store_water_gain_g are null: no --stored was given."));
+                    "no-store", "store_gain_g, store_gas_lost_g and store_water_gain_g are null: no store was given."));
         }
         if (report.ready().isEmpty()) {
             notices.add(new Notice("not-ready", "ready_after_h and ready_at are null: it is not dry within 60 days."));
@@ -196,7 +195,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
                     "needs_humidity_below_percent is null: no air dries it in that time, or it is dry."));
         }
         if (report.forecast().asked().weighings().isEmpty()) {
-            notices.add(new Notice("no-log", "still_to_go_g is null: no --log was given."));
+            notices.add(new Notice("no-log", "still_to_go_g is null: no weighings were given."));
         }
         if (sentence.isEmpty()) {
             notices.add(Notice.remark("no-words", "verdict is null: the answer was asked for without words."));

@@ -171,7 +171,7 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         }
         if (forecast.piece().isEmpty()) {
             notices.add(new Notice(
-                    "no-press", "Neither --press nor --fill given: " + String.join(", ", OF_A_PIECE) + " are null."));
+                    "no-press", "No pressed piece was asked for: " + String.join(", ", OF_A_PIECE) + " are null."));
         }
         if (forecast.piece().isPresent()
                 && forecast.piece().get().secondOpinion().isEmpty()) {

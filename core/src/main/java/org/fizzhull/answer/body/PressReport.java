@@ -33,7 +33,7 @@ public record PressReport(PressForecast forecast, boolean mould, Optional<DryFor
     /** For drying options without a piece to dry. */
     private static final Notice NO_PIECE = new Notice(
             "no-piece-to-dry",
-            "Drying is told of a piece: add --press or --fill. The air alone counts here for how much water is too much.");
+            "Drying is computed for a piece: give a press or a fill as well. The air alone counts here for how much water is too much.");
 
     /** {@return what the reader must know of mix, piece and drying} */
     public List<Notice> notices() {

@@ -115,7 +115,7 @@ public final class RoomText {
         double perSecond = number / per(field, text, part.substring(at + CHANGES.length()));
         if (!(perSecond >= 0 && perSecond <= 100.0 / 3600)) {
             throw new Refusal(
-                    "out-of-range", field, part, "0 to 100 changes/h", "Leave it away where you do not know it.");
+                    "out-of-range", field, part, "0 to 100 changes/h", "Leave it out where you do not know it.");
         }
         return perSecond;
     }

@@ -195,7 +195,7 @@ final class MeasuredNotices {
         return new Notice(
                 "few-draws-agree",
                 "Few draws agree with what was measured (worth " + Math.round(effective)
-                        + " independent ones): the last digits are rough; --samples 16384 makes them finer.");
+                        + " independent ones): the last digits are rough; more draws make them finer.");
     }
 
     /** A rise of a piece that floats at once in every draw. */
@@ -205,7 +205,7 @@ final class MeasuredNotices {
                 RISE,
                 duration(piece.time()) + " until it came up",
                 "the time of a piece that can sink first",
-                "In every draw a piece of this weight floats at once: check its weight and size, or leave the time away.");
+                "In every draw a piece of this weight floats at once: check its weight and size, or leave out the time.");
     }
 
     /** A weighed press piece beside a piece that is not pressed. */
@@ -225,8 +225,8 @@ final class MeasuredNotices {
                 LOG,
                 read,
                 "a log of pieces of this mix, and a piece that dries",
-                "A log tells how the mix dries; tell how the piece that is asked about is made and dried, or leave the log"
-                        + " away.");
+                "A log tells how the mix dries; tell how the piece that is asked about is made and dried, or leave out the"
+                        + " log.");
     }
 
     /** A measurement of the fizz, in still water. */
@@ -236,7 +236,7 @@ final class MeasuredNotices {
                 RISE,
                 "a measurement of the fizz, in still water",
                 "a measurement of a piece that fizzes",
-                "Leave the still water (--no-fizz) or the measurement away.");
+                "Leave out the still water or the measurement.");
     }
 
     /** An interval of times, s, in words. */

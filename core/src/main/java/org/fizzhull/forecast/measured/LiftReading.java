@@ -28,7 +28,7 @@ public record LiftReading(double reading, double deviation, double seconds) impl
                     1e3 * reading + " g", "more than 0 g", "Tare the scale with the bowl of water on it.");
         }
         if (!(deviation > 0 && Double.isFinite(deviation))) {
-            throw HeldPiece.refusal("a spread of " + 1e3 * deviation + " g", "more than 0 g", "Leave the spread away.");
+            throw HeldPiece.refusal("a spread of " + 1e3 * deviation + " g", "more than 0 g", "Leave out the spread.");
         }
         if (!(seconds > 0 && seconds <= LONGEST)) {
             throw HeldPiece.refusal(seconds + " s", "0 to 30 s under water", "Read it 2 to 5 s after it went under.");

@@ -51,7 +51,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
                     "time",
                     "a spread of " + deviation + " s",
                     "more than 0 s",
-                    "Leave the spread away.");
+                    "Leave out the spread.");
         }
         if (left.isPresent() && !(left.getAsDouble() > 0 && left.getAsDouble() < Double.POSITIVE_INFINITY)) {
             throw new Refusal(
@@ -59,7 +59,7 @@ public record TimedPiece(double time, double deviation, OptionalDouble mass, Opt
                     "rise time",
                     1e3 * left.getAsDouble() + " mm left",
                     "more than 0 mm",
-                    "Say how wide the piece was when it came up, or leave it away.");
+                    "Say how wide the piece was when it came up, or leave it out.");
         }
         if (mass.isPresent() && !(mass.getAsDouble() > 0)) {
             throw new Refusal(

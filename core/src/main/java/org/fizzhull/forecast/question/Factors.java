@@ -263,7 +263,7 @@ public final class Factors implements Serializable {
                     "measurement",
                     "a measurement that is solved for the " + input.label() + ", which was left out",
                     "an uncertain " + input.label(),
-                    "Leave the measurement away, or give the input a prior.");
+                    "Leave out the measurement, or give the input a prior.");
         }
         return priors().get(column);
     }

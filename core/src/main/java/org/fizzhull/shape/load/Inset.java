@@ -36,7 +36,7 @@ public record Inset(double mass, double volume) implements Serializable {
                 mass > 0 && mass < Double.POSITIVE_INFINITY,
                 SizeText.grams(mass),
                 "more than 0 g",
-                "Put it on the scale; leave it away where there is none.");
+                "Put it on the scale; leave it out where there is none.");
         check(
                 "inside",
                 volume > 0 && volume < Double.POSITIVE_INFINITY,

@@ -33,7 +33,7 @@ public record Topping(String name, double mass, double trueDensity, double solid
                 mass > 0 && mass < Double.POSITIVE_INFINITY,
                 SizeText.grams(mass),
                 "more than 0 g",
-                "Leave it away for none.");
+                "Leave it out for none.");
         Inset.check(
                 "on top: density",
                 trueDensity >= 100 && trueDensity <= 20000,

@@ -107,7 +107,7 @@ public final class ShapeText {
                 SizeCheck.field("piece"),
                 ShapeCall.shown(word),
                 "body or hollow",
-                "Write piece=hollow where the file is that of a mould, else leave it away.");
+                "Write piece=hollow where the file is that of a mould, else leave it out.");
     }
 
     /** The unit of length of that name; the names are those of {@link Unit}, where m and M are not the same. */
