@@ -50,7 +50,8 @@ public record Egg(double length, double diameter) implements TurnedShape {
     }
 
     /** The spheroid of these half axes. */
-    private SpheroidErosion body() {
+    @Override
+    public SpheroidErosion erosion() {
         return new SpheroidErosion(diameter / 2, length / 2);
     }
 
@@ -70,29 +71,14 @@ public record Egg(double length, double diameter) implements TurnedShape {
     }
 
     @Override
-    public double surface() {
-        return body().front(0);
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, length / 2);
-    }
-
-    @Override
     public Extents extents() {
         return new Extents(diameter, diameter, length);
-    }
-
-    @Override
-    public double planArea() {
-        return Math.PI * diameter * diameter / 4;
     }
 
     /** Exact at the nodes, between them to 1e-6. An egg has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile();
+        return erosion().profile();
     }
 
     @Override
