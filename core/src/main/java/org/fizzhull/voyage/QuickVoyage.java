@@ -186,7 +186,7 @@ public final class QuickVoyage {
             if (!(left > Voyage.Outcome.END * form.flooded.grid().volumeAt(0))) {
                 return;
             }
-            depth = form.flooded.grid().depthOf(left);
+            depth = form.flooded.grid().stepsTo(left, 0) * form.flooded.grid().step;
         }
         under(form.flooded);
     }
