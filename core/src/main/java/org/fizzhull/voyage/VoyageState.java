@@ -255,7 +255,7 @@ final class VoyageState {
         double displaced = fraction * density * (body + pocket);
         double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);
         double waves = WAVES * displaced * bobbing * stage.immersion().plane(draft) / BALL_PLANE * speed;
-        double inertia = laden + form.resistance.addedMass * displaced;
+        double inertia = laden + form.resistance.addedMass() * displaced;
         acceleration = (spare(time) * PhysicalConstants.GRAVITY - drag - waves) / inertia;
     }
 
