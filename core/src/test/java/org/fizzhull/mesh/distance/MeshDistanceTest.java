@@ -36,6 +36,8 @@ class MeshDistanceTest {
                 least = Math.min(least, Math.sqrt(squared));
             }
             assertThat(nearest.distance(x, y, z)).isCloseTo(least, within(1e-4 * least + 1e-14));
+            assertThat(nearest.distance(x, y, z, 1.1 * least)).isCloseTo(least, within(1e-4 * least + 1e-14));
+            assertThat(nearest.distance(x, y, z, 0.9 * least)).isEqualTo(0.9 * least);
             assertThat(least).isCloseTo(out > 0 ? out : in, within(1e-14));
         }
     }
