@@ -166,6 +166,15 @@ public enum Input {
         return si * perUnit;
     }
 
+    /**
+     * {@return whether a value is physically possible: a face that recedes with up to 0.1 m/s, a share of 0 to 1; not NaN}
+     *
+     * @param si value, SI
+     */
+    public boolean isPossible(double si) {
+        return InputRange.holds(this, si);
+    }
+
     /** Value without any error, for inputs that are errors; NaN for those that take the standard parameter. */
     public double neutral() {
         return neutral;
