@@ -121,7 +121,8 @@ class DryForecastTest {
         DryingCourse.State after = forecast.course().last();
         DryForecast.Store store = forecast.store().orElseThrow();
         assertThat(store.gain()).isCloseTo(after.mass() - before.mass(), within(1e-15));
-        double gas = 0.04401 * (after.extent() - before.extent()) * forecast.course().dryMass();
+        double gas =
+                0.04401 * (after.extent() - before.extent()) * forecast.course().dryMass();
         assertThat(store.gas()).isCloseTo(gas, within(1e-4 * gas)).isPositive();
         assertThat(store.water()).isCloseTo(store.gain() + gas, within(1e-4 * gas));
         assertThat(forecast.roomAfter()).isEqualTo(before.roomHumidity());
@@ -146,8 +147,7 @@ class DryForecastTest {
         assertThat(forecast.jarVolume()).isEqualTo(1e-3);
         Sphere large = Sphere.ofDiameter(0.12);
         DryForecast big = CENTRAL.forecast(
-                large,
-                new Moulded.Filled(MIX, 0.92, Optional.empty(), open(DAY).plan(large)));
+                large, new Moulded.Filled(MIX, 0.92, Optional.empty(), open(DAY).plan(large)));
         assertThat(big.jarVolume()).isCloseTo(2 * Math.PI / 6 * Math.pow(0.12, 3), within(1e-12));
     }
 
@@ -161,7 +161,8 @@ class DryForecastTest {
                         ROOM, Optional.of(room), Standing.RACK, false, 2 * DAY, Wrap.NONE, 0, Optional.empty()));
         double most = 0;
         for (int i = 0; i < forecast.course().steps(); i++) {
-            most = Math.max(most, forecast.course().at(forecast.course().time(i)).roomHumidity());
+            most = Math.max(
+                    most, forecast.course().at(forecast.course().time(i)).roomHumidity());
         }
         assertThat(forecast.dampestRoom()).isEqualTo(most).isGreaterThan(0.6);
         assertThat(forecast.roomAfter())
@@ -223,7 +224,9 @@ class DryForecastTest {
     @Test
     void whatWasDrawn() {
         DryForecast forecast = forecast(CENTRAL, open(DAY));
-        assertThat(forecast.factors().rows()).isNotEmpty().allMatch(row -> row.input().isOfMaking());
+        assertThat(forecast.factors().rows())
+                .isNotEmpty()
+                .allMatch(row -> row.input().isOfMaking());
         assertThat(forecast.factors().row(Input.FILM_ACTIVITY)).isPresent();
     }
 
@@ -288,7 +291,8 @@ class DryForecastTest {
     void aLoadIsTakenToBeDry() {
         Shape loaded = Loaded.with(BALL, new Inset(0.02, 5e-6));
         DryForecast forecast = CENTRAL.forecast(
-                loaded, new Moulded.Filled(MIX, 0.14, Optional.empty(), open(DAY).plan(loaded)));
+                loaded,
+                new Moulded.Filled(MIX, 0.14, Optional.empty(), open(DAY).plan(loaded)));
         assertThat(codes(forecast)).contains("load-dry").doesNotContain("inside-large");
         // every weight counts the inset
         assertThat(forecast.damp().median()).isCloseTo(0.16, within(1e-3));
@@ -301,7 +305,9 @@ class DryForecastTest {
         for (double fill = 0.15; fill < 0.26; fill += 0.01) {
             try {
                 DryForecast forecast = CENTRAL.forecast(
-                        BALL, new Moulded.Filled(wet, fill, Optional.empty(), open(DAY).plan(BALL)));
+                        BALL,
+                        new Moulded.Filled(
+                                wet, fill, Optional.empty(), open(DAY).plan(BALL)));
                 boolean tight = forecast.course().airPorosity() < 0.02;
                 assertThat(codes(forecast).contains("pores-full")).isEqualTo(tight);
             } catch (Refusal full) {
@@ -312,24 +318,31 @@ class DryForecastTest {
 
     private static DryLog log(double scale, double... weights) {
         List<Double> times = List.of(0.0, DAY, 2 * DAY);
-        return new DryLog(
-                List.of(new DryLog.Series("A", times, List.of(weights[0], weights[1], weights[2]), scale)));
+        return new DryLog(List.of(new DryLog.Series("A", times, List.of(weights[0], weights[1], weights[2]), scale)));
     }
 
     @Test
     void whatWeighingsSay() {
         DryForecast plain = forecast(DRAWN, open(3 * DAY));
         DryingCourse course = plain.course();
-        double[] own = {course.at(0).mass(), course.at(DAY).mass(), course.at(2 * DAY).mass()};
+        double[] own = {
+            course.at(0).mass(), course.at(DAY).mass(), course.at(2 * DAY).mass()
+        };
         DryForecast unused = forecast(CENTRAL.with(log(1e-3, own)), open(3 * DAY));
-        assertThat(codes(unused)).contains("log-without-draws").doesNotContain("log-misfit", "log-narrow", "gains-weight");
+        assertThat(codes(unused))
+                .contains("log-without-draws")
+                .doesNotContain("log-misfit", "log-narrow", "gains-weight");
         assertThat(unused.ready()).isEqualTo(forecast(CENTRAL, open(3 * DAY)).ready());
         DryForecast used = forecast(DRAWN.with(log(1e-3, own)), open(3 * DAY));
         assertThat(used.log().orElseThrow().fits()).isTrue();
         boolean few = used.log().orElseThrow().effective() < 40;
         assertThat(codes(used).contains("log-narrow")).isEqualTo(few);
         assertThat(codes(used)).doesNotContain("log-without-draws", "log-misfit", "gains-weight");
-        double[] slow = {course.at(0).mass(), course.at(DAY / 3).mass(), course.at(2 * DAY / 3).mass()};
+        double[] slow = {
+            course.at(0).mass(),
+            course.at(DAY / 3).mass(),
+            course.at(2 * DAY / 3).mass()
+        };
         DryForecast narrow = forecast(DRAWN.with(log(2e-6, slow)), open(3 * DAY));
         long effective = Math.round(narrow.log().orElseThrow().effective());
         assertThat(effective).isLessThan(40);

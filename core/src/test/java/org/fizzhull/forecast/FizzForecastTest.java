@@ -65,8 +65,8 @@ class FizzForecastTest {
     void timesOfTheBand() {
         for (FizzPredictor predictor : List.of(CENTRAL, DRAWN)) {
             FizzForecast forecast = predictor.forecast(weighed(BALL));
-            double end = Math.max(
-                    forecast.voyage().fizzTime(), forecast.fizzTime().high());
+            double end =
+                    Math.max(forecast.voyage().fizzTime(), forecast.fizzTime().high());
             assertThat(forecast.band()).hasSize(61);
             for (int i : new int[] {0, 6, 30, 59, 60}) {
                 assertThat(forecast.band().get(i).time()).isCloseTo(1.05 * end * i * i / 3600, within(1e-9));
@@ -93,7 +93,8 @@ class FizzForecastTest {
         double peak = forecast.drawn().peak().median();
         assertThat(most).isLessThanOrEqualTo(peak * (1 + 1e-9)).isGreaterThan(0.9 * peak);
         assertThat(peak).isCloseTo(voyage.dryVolume(voyage.peakGasRate()), within(1e-12));
-        // no more gas than the reagents can give, 24 to 26 litres a mole, and more than a third of it reaches the surface
+        // no more gas than the reagents can give, 24 to 26 litres a mole, and more than a third of it reaches the
+        // surface
         double moles = MIX.moles().gas() * 0.138;
         assertThat(sum).isBetween(0.3 * moles * 0.024, moles * 0.026);
         assertThat(forecast.fizzTime().low()).isEqualTo(forecast.fizzTime().high());
@@ -107,8 +108,10 @@ class FizzForecastTest {
         FizzForecast forecast = CENTRAL.forecast(weighed(BALL));
         double molar = 8.314462618 * 311.15 / (101_325 - 6633);
         double density = 0.138 / BALL.volume();
-        double expected =
-                density * forecast.piece().makeup().gasCapacity() * molar / forecast.piece().porosity();
+        double expected = density
+                * forecast.piece().makeup().gasCapacity()
+                * molar
+                / forecast.piece().porosity();
         assertThat(forecast.gasPerEnteringWater()).isCloseTo(expected, within(0.01 * expected));
         Forecast floats = FloatPredictor.standard().with(new Sampling(1, 0)).forecast(weighed(BALL));
         assertThat(floats.gasPerEnteringWater()).isEqualTo(forecast.gasPerEnteringWater());
@@ -123,7 +126,8 @@ class FizzForecastTest {
         assertThat(codes(forecast)).doesNotContain("central-values");
         FizzForecast.Point late = forecast.band().get(55);
         assertThat(late.rate().low()).isLessThan(late.rate().high());
-        assertThat(forecast.drawn().peak().low()).isLessThan(forecast.drawn().peak().high());
+        assertThat(forecast.drawn().peak().low())
+                .isLessThan(forecast.drawn().peak().high());
         // the draws are those of the forecast of its floating
         Forecast floats = FloatPredictor.standard().with(new Sampling(1, 128)).forecast(weighed(BALL));
         assertThat(forecast.fizzTime()).isEqualTo(floats.fizzTime().orElseThrow());
@@ -133,11 +137,14 @@ class FizzForecastTest {
     void aDriedPieceHasTheWeightOfTheMiddleDraw() {
         Forecast floats = FloatPredictor.standard().with(new Sampling(1, 128)).forecast(dried(2));
         FizzForecast forecast = DRAWN.forecast(dried(2));
-        assertThat(forecast.piece().mass()).isEqualTo(floats.mass().orElseThrow().median());
+        assertThat(forecast.piece().mass())
+                .isEqualTo(floats.mass().orElseThrow().median());
         assertThat(forecast.fizzTime()).isEqualTo(floats.fizzTime().orElseThrow());
         assertThat(forecast.drawn().fizzLost()).isEqualTo(floats.fizzLost().orElseThrow());
-        // by its own weight: the voyage that is shown is that of the middle draw, whose ball holds less water than it displaces
-        assertThat(forecast.voyage().fizzTime()).isBetween(forecast.fizzTime().low(), forecast.fizzTime().high());
+        // by its own weight: the voyage that is shown is that of the middle draw, whose ball holds less water than it
+        // displaces
+        assertThat(forecast.voyage().fizzTime())
+                .isBetween(forecast.fizzTime().low(), forecast.fizzTime().high());
     }
 
     /** What is lost before the bath is told from 2 % on, in whole per cent. */
@@ -201,7 +208,8 @@ class FizzForecastTest {
         Question still = new Question(
                 asked.shape(), asked.making(), asked.bath(), asked.into(), true, asked.measured(), asked.scale());
         assertThatThrownBy(() -> CENTRAL.forecast(still)).isInstanceOf(IllegalArgumentException.class);
-        Making much = new Moulded.Filled(MIX, 0.5, Optional.empty(), dried(1).making().plan());
+        Making much =
+                new Moulded.Filled(MIX, 0.5, Optional.empty(), dried(1).making().plan());
         assertThatThrownBy(() -> CENTRAL.forecast(Question.of(BALL, much))).isInstanceOf(Refusal.class);
     }
 }

@@ -31,7 +31,8 @@ class WaterLeftTest {
     private static final double FILL = 0.146;
 
     private static DryingPlan plan(Shape shape) {
-        return DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 2 * DAY).plan(shape);
+        return DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 2 * DAY)
+                .plan(shape);
     }
 
     private static DryingCourse course(Shape shape) {

@@ -82,12 +82,14 @@ class NoticesTest {
         Shape geode = Shapes.geode(0.09, 0.015, 0.03);
         assertThat(codes(Question.weighed(geode, 0.15))).contains("crystals");
         Shape bowl = Bowl.ofDiameterAndWall(0.09, 0.015);
-        assertThat(codes(Question.weighed(bowl, 0.12).into(Question.IntoBath.PLACED))).contains("boat");
+        assertThat(codes(Question.weighed(bowl, 0.12).into(Question.IntoBath.PLACED)))
+                .contains("boat");
         assertThat(codes(Question.weighed(bowl, 0.12).into(Question.IntoBath.DROPPED)))
                 .doesNotContain("boat");
         assertThat(codes(Question.weighed(BALL, 0.13).into(Question.IntoBath.PLACED)))
                 .doesNotContain("boat");
-        assertThat(codes(Question.weighed(Shapes.filled(0.143, "sphere"), 0.13))).contains("surface-estimated");
+        assertThat(codes(Question.weighed(Shapes.filled(0.143, "sphere"), 0.13)))
+                .contains("surface-estimated");
         assertThat(codes(Question.weighed(BALL, 0.13))).doesNotContain("surface-estimated");
     }
 
@@ -97,8 +99,8 @@ class NoticesTest {
         RoomAir room = RoomAir.of(Units.celsius(21), 0.5);
         DryingConditions open = DryingConditions.open(room, 2 * 86400.0);
         Wrap jar = Wrap.named("jar").orElseThrow();
-        DryingConditions rigid = new DryingConditions(
-                room, Optional.empty(), Standing.RACK, false, 86400, jar, 86400, Optional.empty());
+        DryingConditions rigid =
+                new DryingConditions(room, Optional.empty(), Standing.RACK, false, 86400, jar, 86400, Optional.empty());
         DryingConditions stored = new DryingConditions(
                 room,
                 Optional.empty(),
@@ -113,7 +115,8 @@ class NoticesTest {
         assertThat(codes(filled(stored))).contains("sealed-jars-burst", "jar-pressure");
         // by hand: n R T / V at 294.15 K in a litre less the ball, n of the dry mix, in bar to a tenth
         Blend blend = Blend.of(ExampleRecipes.lemon(IngredientTable.standard()));
-        double dry = CENTRAL.forecast(filled(rigid)).piece().mass() / (1 + blend.liquid().staying());
+        double dry = CENTRAL.forecast(filled(rigid)).piece().mass()
+                / (1 + blend.liquid().staying());
         double bar = blend.moles().gas() * dry * 8.314462618 * 294.15 / (1e-3 - BALL.volume()) / 1e5;
         String told = CENTRAL.forecast(filled(rigid)).notices().stream()
                 .filter(notice -> notice.code().equals("jar-pressure"))

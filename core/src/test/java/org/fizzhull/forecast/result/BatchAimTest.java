@@ -2,12 +2,8 @@ package org.fizzhull.forecast.result;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
 import java.util.OptionalDouble;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.forecast.result.CriticalWeights.BatchAim;
-import org.fizzhull.forecast.result.CriticalWeights.BatchShare;
-import org.fizzhull.forecast.result.CriticalWeights.Met;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +22,8 @@ class BatchAimTest {
         "0,0,0.91,false"
     })
     void whereThereIsAnAim(double below, double bent, double above, boolean aim) {
-        CriticalShares shares = new CriticalShares(below, bent, above, OptionalDouble.of(0.125), OptionalDouble.of(0.130));
+        CriticalShares shares =
+                new CriticalShares(below, bent, above, OptionalDouble.of(0.125), OptionalDouble.of(0.130));
         assertThat(BatchAim.of(shares).isPresent()).isEqualTo(aim);
         if (aim) {
             assertThat(BatchAim.of(shares)).hasValue(new BatchAim(0.125, 0.130));
