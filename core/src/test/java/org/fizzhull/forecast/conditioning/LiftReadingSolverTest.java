@@ -118,6 +118,27 @@ class LiftReadingSolverTest {
         }
     }
 
+    /** BY DEFINITION: how several readings lie around their mean weighs the draw beside the mean that is solved for. */
+    @Test
+    void severalReadingsWeighByHowTheyLie() {
+        HeldPiece read = HeldPiece.of(0.150, 2).then(0.142, 4);
+        DunkReadings several = new DunkReadings(PREPARED, List.of(read));
+        LiftReadingSolver mean = LiftReadingSolver.of(several, FACTORS);
+        double[] inputs = FACTORS.medians();
+        mean.measure(0.5, LIKE);
+        double weight = mean.solve(inputs, false);
+        assertThat(several.reading(inputs, true)).isCloseTo(several.shown(), within(1e-7));
+        double score = NORMAL.inverseCumulativeProbability(PRIOR.cumulative(inputs[BUBBLE]));
+        double[] above = inputs.clone();
+        above[BUBBLE] = PRIOR.quantile(NORMAL.cumulativeProbability(score + 0.05));
+        double[] below = inputs.clone();
+        below[BUBBLE] = PRIOR.quantile(NORMAL.cumulativeProbability(score - 0.05));
+        double slope = (several.reading(above, true) - several.reading(below, true)) / 0.1;
+        double rest = several.logRest(inputs, true);
+        assertThat(rest).isLessThan(-1);
+        assertThat(weight).isCloseTo(-0.5 * score * score - Math.log(slope) + rest, within(5e-3));
+    }
+
     @Test
     void whatNoPieceShowsIsMetByNoSize() {
         DunkReadings none = new DunkReadings(PREPARED, List.of(HeldPiece.of(0.03, 5)));

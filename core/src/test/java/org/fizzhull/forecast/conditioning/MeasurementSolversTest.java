@@ -1,6 +1,7 @@
 package org.fizzhull.forecast.conditioning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
@@ -19,6 +20,7 @@ import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.pressing.MouldDimensions;
+import org.fizzhull.quantity.Refusal;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.change.ExampleRecipes;
@@ -162,6 +164,16 @@ class MeasurementSolversTest {
         double[] medians = PREPARED.factors().medians();
         int size = PREPARED.factors().column(Input.MOULD_SIZE);
         assertThat(centre[size]).isEqualTo(medians[size]);
+    }
+
+    @Test
+    void commonDrawsThatNothingAgreesWithAreRefused() {
+        CommonColumns common = new CommonColumns(List.of(WEIGHED), Factors.standard(), true);
+        Observations never = NONE.held(HeldPiece.of(0.03, 4).weighing(0.142));
+        assertThatThrownBy(() -> CommonPosterior.of(
+                        common, 0, List.of(PREPARED), List.of(never), new Sampling(1, 128), Workers.CALLER))
+                .isInstanceOf(Refusal.class)
+                .hasMessageContaining("hardly any");
     }
 
     /** BY DEFINITION: what is measured on pieces of a second question weighs the draws, and is not solved for. */

@@ -84,6 +84,34 @@ class PressedWeightSolverTest {
         }
     }
 
+    /** At the ends of what the mould holds the slope is one-sided: near the heaviest and the lightest piece that is met at all. */
+    @Test
+    void theEndsOfWhatThePackingGives() {
+        for (double beyond : new double[] {0.1, 0.3}) {
+            double met = 0.15;
+            double not = beyond;
+            while (Math.abs(not - met) > 1e-9) {
+                double middle = (met + not) / 2;
+                WeighedPiece piece = WeighedPiece.byGauge(middle, FIRM, 1.2);
+                if (solver(piece).solve(FACTORS.medians(), 0.5, 0.5, 0.5) == Double.NEGATIVE_INFINITY) {
+                    not = middle;
+                } else {
+                    met = middle;
+                }
+            }
+            double mass = met + (0.15 - met) * 2e-3;
+            WeighedPiece piece = WeighedPiece.byGauge(mass, FIRM, 1.2);
+            double[] inputs = FACTORS.medians();
+            double weight = solver(piece).solve(inputs, 0.5, 0.5, 0.5);
+            // a thousandth of the mass further in: the other way no scale gives the mass
+            double inner = mass * (beyond < 0.15 ? 1.001 : 0.999);
+            double[] further = FACTORS.medians();
+            solver(WeighedPiece.byGauge(inner, FIRM, 1.2)).solve(further, 0.5, 0.5, 0.5);
+            double slope = (further[SCALE] - inputs[SCALE]) / (mass - inner);
+            assertThat(weight).isCloseTo(PRIOR.logDensity(inputs[SCALE]) + Math.log(slope), within(1e-6));
+        }
+    }
+
     /** Tables: with the error of the scale at one deviation the true mass is half a gram more. */
     @Test
     void theErrorOfTheScaleIsDrawn() {
@@ -172,6 +200,10 @@ class PressedWeightSolverTest {
                 .solve(FACTORS.medians(), 0.5, 0.7, 0.5);
         double factor = Math.pow(1.6, 0.5244005127080407); // 70 % of a normal law lies below 0.5244 (tables)
         assertThat(two - one).isCloseTo(density(soft, own, factor, again, 0), within(BEND));
+        // a hand beside a gauge has nothing in common with it
+        double gauged = solver(GAUGE.and(soft)).solve(inputs(Input.PRESS, 1.1), 0.5, 0.5, 0.5);
+        double alien = Math.hypot(again, Math.log(1.6));
+        assertThat(gauged - alone).isCloseTo(density(soft, inputs, 1, alien, 0), within(BEND));
         // another mould has its own error of size
         WeighedPiece elsewhere = lighter.in(BALL);
         double moulds = solver(GAUGE.and(elsewhere)).solve(inputs(Input.PRESS, 1.1), 0.5, 0.5, 0.5);

@@ -75,6 +75,28 @@ class RiseTimeSolverTest {
         assertThat(met).isGreaterThan(20);
     }
 
+    /** Where a size 1 % larger already floats at once, the slope is that towards smaller sizes alone. */
+    @Test
+    void besideTheJumpToFloatingTheSlopeIsOneSided() {
+        SplittableRandom random = new SplittableRandom(9);
+        RiseTimeSolver solver = solver(TimedPiece.rose(21));
+        int beside = 0;
+        for (int i = 0; i < 100; i++) {
+            double[] inputs = FACTORS.priors().stream()
+                    .mapToDouble(prior -> prior.quantile(random.nextDouble(0.1, 0.9)))
+                    .toArray();
+            double weight = solver.solve(inputs, false);
+            double size = inputs[BUBBLE];
+            if (weight == Double.NEGATIVE_INFINITY || rise(inputs, 1.01 * size) > 0) {
+                continue;
+            }
+            beside++;
+            double slope = (rise(inputs, size * Math.exp(-0.01)) - rise(inputs, size)) / 0.01;
+            assertThat(weight).isCloseTo(PRIOR.logDensity(size) + Math.log(size) - Math.log(slope), within(0.05));
+        }
+        assertThat(beside).isGreaterThan(50);
+    }
+
     /** BY DEFINITION: a width seen 5 mm off the solved one, one deviation, takes half off the logarithm of the weight. */
     @Test
     void theWidthThatWasSeenWeighs() {
