@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,12 +13,17 @@ import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.draw.Draw;
+import org.fizzhull.forecast.maker.Packing;
+import org.fizzhull.forecast.maker.PlannedDrying;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.question.Factors;
+import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.quantity.Measures;
@@ -30,6 +36,8 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.uncertainty.Workers;
+import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.junit.jupiter.api.Test;
 
 /** BY DEFINITION: what a drying forecast says of its plan and its course, and which sentence is told on either side of a limit. */
@@ -294,8 +302,19 @@ class DryForecastTest {
                 loaded,
                 new Moulded.Filled(MIX, 0.14, Optional.empty(), open(DAY).plan(loaded)));
         assertThat(codes(forecast)).contains("load-dry").doesNotContain("inside-large");
-        // every weight counts the inset
-        assertThat(forecast.damp().median()).isCloseTo(0.16, within(1e-3));
+        // every weight counts the inset, by the states of the course
+        DryingCourse course = forecast.course();
+        DryingCourse.State last = course.at(DAY);
+        assertThat(forecast.damp().median()).isCloseTo(0.16, within(1e-9));
+        assertThat(forecast.last().median()).isCloseTo(last.mass() + 0.02, within(1e-9));
+        double label = last.mass() - course.excess(last) - last.alcohol() + 0.02;
+        assertThat(forecast.label().median()).isCloseTo(label, within(1e-9));
+        assertThat(forecast.waterGone().median()).isCloseTo(course.at(0).water() - last.water(), within(1e-9));
+        int noon = forecast.band().times().indexOf(DAY / 2);
+        assertThat(forecast.band().mass().get(noon).median())
+                .isCloseTo(course.at(DAY / 2).mass() + 0.02, within(1e-9));
+        assertThat(forecast.band().fizzLeft().get(noon).median())
+                .isCloseTo(course.at(DAY / 2).fizzLeft(), within(1e-12));
     }
 
     /** Water in place of air: of so wet a mix how it dries is outside the model. */
@@ -352,6 +371,39 @@ class DryForecastTest {
         assertThat(codes(gained)).contains("log-misfit").doesNotContain("log-narrow");
         assertThat(gained.course().readyAfter()).isEqualTo(course.readyAfter());
         assertThat(codes(plain)).doesNotContain("log-without-draws", "log-misfit", "log-narrow", "gains-weight");
+    }
+
+    /**
+     * OTHER WAY: each draw is dried here, with its own mould, and weighs exp(-chi2/2); the misfit is that of the best draw over the
+     * weighings less the free weight of the piece, the effective number (sum w)2 / sum w2.
+     */
+    @Test
+    void weighingsWeighTheDraws() {
+        Making making = filled(open(3 * DAY));
+        Moulded made = Moulded.of(making);
+        DryLog log = log(2e-4, 0.1455, 0.1446, 0.1443);
+        DryLog.Series series = log.pieces().get(0);
+        Factors asked = Factors.standard().asked(Question.of(BALL, making));
+        PlannedDrying drying = new PlannedDrying(BALL, made.plan());
+        double[] chi = new MonteCarlo(asked.priors(), asked.columns(), 128, 1, Workers.CALLER).draws(() -> inputs -> {
+            Draw draw = Draw.of(asked.rows(), inputs);
+            double ratio = Math.pow(1 + draw.sizeError() / 0.065, 3);
+            Packing.Packed packed = Packing.of(made, BALL).of(draw, ratio);
+            DryingCourse course =
+                    drying.course(drying.input(packed), made.plan().phases(), 0, packed.making());
+            return DryLog.Fit.deviation(series, DryLog.Fit.lost(course, series, ratio));
+        });
+        double least = Arrays.stream(chi).min().orElseThrow();
+        double[] weights =
+                Arrays.stream(chi).map(x -> Math.exp(-0.5 * (x - least))).toArray();
+        double sum = Arrays.stream(weights).sum();
+        double squares = Arrays.stream(weights).map(w -> w * w).sum();
+        DryLog.Fit fit = forecast(DRAWN.with(log), open(3 * DAY)).log().orElseThrow();
+        assertThat(fit.misfit()).isCloseTo(Math.sqrt(least / 2), within(0.02));
+        assertThat(fit.effective()).isCloseTo(sum * sum / squares, within(0.02 * fit.effective()));
+        assertThat(fit.stillToGo().low()).isNotNegative();
+        assertThat(fit.stillToGo().high())
+                .isLessThan(forecast(DRAWN, open(3 * DAY)).waterGone().high());
     }
 
     @Test

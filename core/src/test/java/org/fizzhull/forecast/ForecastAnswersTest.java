@@ -162,6 +162,11 @@ class ForecastAnswersTest {
             assertThat(whole.share().isPresent())
                     .isEqualTo(question.making().hand().isPresent() || question.making() instanceof Moulded);
             assertThat(whole.fizzLost().isPresent()).isEqualTo(question.making() instanceof Moulded);
+            // where a fill scatters there is a weight to aim for, or a word that there is none
+            boolean told = codes(whole).contains("no-aim");
+            assertThat(whole.aim().isPresent() || told)
+                    .isEqualTo(question.making().hand().isPresent());
+            assertThat(whole.aim().isPresent() && told).isFalse();
         }
         Question question = Question.weighed(BALL, 0.12);
         assertThat(CENTRAL.attitudes(question))

@@ -7,7 +7,7 @@ import org.fizzhull.quantity.Refusal;
  * NaN is refused by name, and no plausible draw is.
  *
  * <p>Looked at twice: when a prior enters a table ({@link Factor}), and for every value of every draw
- * ({@link org.fizzhull.forecast.question.Factors#at}). Errors may have either sign, factors are above 0, shares reach
+ * ({@link Factor#checked}). Errors may have either sign, factors are above 0, shares reach
  * from 0 to 1. Stateless.
  */
 final class InputRange {
