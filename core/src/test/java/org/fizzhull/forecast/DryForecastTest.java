@@ -12,7 +12,9 @@ import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
+import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.Source;
 import org.fizzhull.forecast.draw.Draw;
 import org.fizzhull.forecast.maker.Packing;
 import org.fizzhull.forecast.maker.PlannedDrying;
@@ -20,6 +22,7 @@ import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
+import org.fizzhull.forecast.prior.Factor;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
@@ -36,6 +39,7 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 import org.fizzhull.shape.load.Inset;
 import org.fizzhull.shape.load.Loaded;
+import org.fizzhull.uncertainty.Priors;
 import org.fizzhull.uncertainty.Workers;
 import org.fizzhull.uncertainty.sampling.MonteCarlo;
 import org.junit.jupiter.api.Test;
@@ -226,6 +230,27 @@ class DryForecastTest {
                 .isBetween(0.48, 0.52);
         assertThat(forecast.losesMoreThan(forecast.fizzLost().median())).isBetween(0.48, 0.52);
         assertThat(codes(forecast)).doesNotContain("central-values");
+    }
+
+    /**
+     * BY DEFINITION: however badly the mould is known, here 14 % of its volume, a fill weighs what was filled in, to the scale, and loses
+     * at most its water and the gas that it can make.
+     */
+    @Test
+    void aFillWeighsWhatWasFilledIn() {
+        Source invented = new Source("invented", "invented for this test", Source.Seen.ASSUMED);
+        Factors wide = Factors.standard().with(new Factor(Input.MOULD_SIZE, Priors.normal(0, 3e-3), invented));
+        DryForecast forecast = forecast(DRAWN.with(wide), open(6 * DAY));
+        assertThat(forecast.damp().low()).isGreaterThan(0.146 - 1.5e-3);
+        assertThat(forecast.damp().high()).isLessThan(0.146 + 1.5e-3);
+        double water = 0.146 * 8 / 518;
+        double gas = MIX.moles().gas() * 0.04401 * 0.146 * 510 / 518;
+        double least = 0.1445 - water - forecast.fizzLost().high() * gas;
+        Interval late = forecast.band().mass().get(forecast.band().mass().size() - 1);
+        for (Interval mass : List.of(forecast.last(), forecast.label(), late)) {
+            assertThat(mass.low()).isGreaterThan(least - 1.5e-3);
+            assertThat(mass.high()).isLessThan(0.1475);
+        }
     }
 
     /** Only what is settled before the bath is named by a drying forecast. */
