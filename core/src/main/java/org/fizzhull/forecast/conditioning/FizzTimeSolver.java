@@ -208,7 +208,8 @@ final class FizzTimeSolver {
 
     /** Fizz time at a logarithm of the speed, s; NaN where the rise cannot be met there, or no face recedes at that speed. */
     private double time(double[] inputs, double log) {
-        if (!Input.RECESSION.isPossible(Math.exp(log))) {
+        double speed = Math.exp(log);
+        if (!(speed < Double.POSITIVE_INFINITY && Input.RECESSION.isPossible(speed))) {
             return Double.NaN;
         }
         place(inputs, log);
