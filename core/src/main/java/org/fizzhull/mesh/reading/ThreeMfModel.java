@@ -1,17 +1,17 @@
 package org.fizzhull.mesh.reading;
 
 import java.io.InputStream;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.measure.MeshBuilder;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
@@ -39,10 +39,11 @@ final class ThreeMfModel {
             "foot", Unit.FOOT,
             "meter", Unit.METRE);
 
-    private final String fileName;
+    private static final String AGAIN = "Export the body again.";
+
+    private final FileRefusals refusals;
     private final XMLStreamReader xml;
     private final Map<String, ModelObject> objects = new HashMap<>();
-    private final List<Notice> notices = new ArrayList<>();
     private final VertexWeld weld = new VertexWeld();
     private Unit unit = Unit.MILLIMETRE;
 
@@ -53,8 +54,8 @@ final class ThreeMfModel {
     private int leftOut;
     private int items;
 
-    private ThreeMfModel(InputStream in, String fileName) throws XMLStreamException {
-        this.fileName = fileName;
+    private ThreeMfModel(InputStream in, FileRefusals refusals) throws XMLStreamException {
+        this.refusals = refusals;
         xml = parser(in);
     }
 
@@ -68,24 +69,30 @@ final class ThreeMfModel {
     }
 
     /** Reads a model part; the stream stays open. */
-    static ThreeMfModel read(InputStream in, String fileName) throws XMLStreamException {
-        ThreeMfModel model = new ThreeMfModel(in, fileName);
-        model.all();
-        return model;
+    static FacetFile read(InputStream in, FileRefusals refusals) throws XMLStreamException {
+        ThreeMfModel model = new ThreeMfModel(in, refusals);
+        model.readAll();
+        List<Notice> notices = model.leftOut == 0
+                ? List.of()
+                : List.of(new Notice(
+                        "3mf-left-out",
+                        model.leftOut + " of " + model.items
+                                + " items are supports or loose surfaces and were left out."));
+        return new FacetFile(model.weld, false, Optional.of(model.unit), "", notices);
     }
 
-    private void all() throws XMLStreamException {
-        ModelObject object = new ModelObject(false, new MeshBuilder());
+    private void readAll() throws XMLStreamException {
+        ModelObject object = new ModelObject(false);
         String id = null;
         boolean model = false;
         while (xml.hasNext()) {
             int event = xml.next();
             if (event == XMLStreamConstants.DTD) {
-                throw refused("a document type", "a model without one", "Export the body again.");
+                throw refused("a document type", "a model without one", AGAIN);
             }
             if (event == XMLStreamConstants.END_ELEMENT && xml.getLocalName().equals("object") && id != null) {
                 if (objects.put(id, object) != null) {
-                    throw refused("two objects " + id, "a number of its own for each", "Export the body again.");
+                    throw refused("two objects " + id, "a number of its own for each", AGAIN);
                 }
                 id = null;
             }
@@ -111,17 +118,22 @@ final class ThreeMfModel {
             }
         }
         if (!model) {
-            throw refused("no model in it", "a model of the 3MF core specification", "Export the body again.");
+            throw refused("no model in it", "a model of the 3MF core specification", AGAIN);
+        }
+        if (weld.read() == 0) {
+            String hint = "Export the body itself, not its supports.";
+            throw refusals.unreadable("a build without a body", "at least one item to be made", hint, 0);
         }
     }
 
     private void head() {
-        String named = xml.getAttributeValue(null, "unit");
-        if (named != null && UNITS.get(named) == null) {
+        String named = Objects.requireNonNullElse(xml.getAttributeValue(null, "unit"), "millimeter");
+        Unit known = UNITS.get(named);
+        if (known == null) {
             throw refused(
                     "the unit " + named, "micron, millimeter, centimeter, inch, foot or meter", "Export it again.");
         }
-        unit = named == null ? Unit.MILLIMETRE : UNITS.getOrDefault(named, Unit.MILLIMETRE);
+        unit = known;
         String needed = xml.getAttributeValue(null, "requiredextensions");
         for (String prefix : needed == null ? new String[0] : needed.strip().split("\\s+")) {
             String space = prefix.isEmpty() ? CORE : xml.getNamespaceURI(prefix);
@@ -137,21 +149,17 @@ final class ThreeMfModel {
     private ModelObject object() {
         String type = xml.getAttributeValue(null, "type");
         boolean solid = type == null || type.equals("model") || type.equals("solidsupport");
-        return new ModelObject(solid, new MeshBuilder());
+        return new ModelObject(solid);
     }
 
     private void triangle(ModelObject object) {
         int a = corner("v1", object);
         int b = corner("v2", object);
         int c = corner("v3", object);
-        if (++facets > StlReader.MOST_FACETS) {
-            throw tooMany();
+        if (++facets > VertexWeld.MOST_FACETS) {
+            throw refusals.tooLarge(VertexWeld.MOST_FACETS + 1L);
         }
         object.triangles().facet(a, b, c);
-    }
-
-    private Refusal tooMany() {
-        return StlRefusals.tooLarge(StlReader.MOST_FACETS + 1L, fileName);
     }
 
     private int corner(String name, ModelObject object) {
@@ -187,7 +195,7 @@ final class ThreeMfModel {
             throw refused(
                     elsewhere != null ? "a part in another file, " + elsewhere : "the object " + id,
                     "an object of this model that stands before",
-                    elsewhere != null ? "Export the bodies into one model, or as STL." : "Export the body again.");
+                    elsewhere != null ? "Export the bodies into one model, or as STL." : AGAIN);
         }
         return object;
     }
@@ -196,7 +204,7 @@ final class ThreeMfModel {
         String text = xml.getAttributeValue(null, "transform");
         Placement placement = text == null ? Placement.NONE : Placement.of(text);
         if (placement == null || placement.volume() == 0) {
-            throw refused("transform=" + text, "twelve numbers that leave a body its volume", "Export the body again.");
+            throw refused("transform=" + text, "twelve numbers that leave a body its volume", AGAIN);
         }
         return placement;
     }
@@ -209,14 +217,13 @@ final class ThreeMfModel {
             leftOut++;
             return;
         }
-        if (weld.read() + object.triangles().facets() > StlReader.MOST_FACETS) {
-            throw tooMany();
+        if (weld.read() + object.triangles().facets() > VertexWeld.MOST_FACETS) {
+            throw refusals.tooLarge(VertexWeld.MOST_FACETS + 1L);
         }
-        ModelObject built = new ModelObject(true, new MeshBuilder());
+        ModelObject built = new ModelObject(true);
         built.place(object, placement);
         if (!built.weld(weld)) {
-            throw refused(
-                    "a body placed far away", "coordinates up to 1000000 units of the file", "Export the body again.");
+            throw refused("a body placed far away", "coordinates up to 1000000 units of the file", AGAIN);
         }
     }
 
@@ -224,37 +231,17 @@ final class ThreeMfModel {
     private void component(ModelObject into) {
         ModelObject object = known();
         placed += Math.max(object.triangles().facets(), object.triangles().vertices());
-        if (placed > StlReader.MOST_FACETS) {
+        if (placed > VertexWeld.MOST_FACETS) {
             throw refused(
                     placed + " facets of objects that are placed in others",
-                    "up to " + StlReader.MOST_FACETS,
+                    "up to " + VertexWeld.MOST_FACETS,
                     "Export one piece, as one body, with a coarser setting.");
         }
         into.place(object, placement());
     }
 
     private Refusal refused(String read, String allowed, String hint) {
-        return ThreeMfReader.refused(
-                read, allowed, hint, fileName, Math.max(0, xml.getLocation().getLineNumber()));
-    }
-
-    /** The facets of all items, in units of the file. */
-    VertexWeld weld() {
-        return weld;
-    }
-
-    /** The unit that the model names. */
-    Unit unit() {
-        return unit;
-    }
-
-    /** What was left out. */
-    List<Notice> notices() {
-        if (leftOut > 0) {
-            notices.add(new Notice(
-                    "3mf-left-out",
-                    leftOut + " of " + items + " items are supports or loose surfaces and were left out."));
-        }
-        return notices;
+        return refusals.unreadable(
+                read, allowed, hint, Math.max(0, xml.getLocation().getLineNumber()));
     }
 }

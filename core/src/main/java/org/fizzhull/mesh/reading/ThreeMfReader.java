@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.reading;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -28,67 +29,61 @@ final class ThreeMfReader {
 
     private static final long MOST_RELATIONSHIPS = 1L << 20;
 
-    private final ByteBuffer bytes;
-    private final String fileName;
+    private final byte[] archive;
+    private final FileRefusals refusals;
 
-    private ThreeMfReader(ByteBuffer bytes, String fileName) {
-        this.bytes = bytes;
-        this.fileName = fileName;
+    private ThreeMfReader(byte[] archive, FileRefusals refusals) {
+        this.archive = archive;
+        this.refusals = refusals;
     }
 
-    /** Reads the bytes of a whole archive. */
-    static ThreeMfModel read(ByteBuffer bytes, String fileName) {
+    /** Reads a whole archive, from byte 0 of a buffer to its limit. */
+    static FacetFile read(ByteBuffer bytes, FileRefusals refusals) {
+        byte[] archive = new byte[bytes.limit()];
+        bytes.get(0, archive);
         try {
-            return new ThreeMfReader(bytes, fileName).model();
+            return new ThreeMfReader(archive, refusals).model();
         } catch (XMLStreamException e) {
             if (e.getNestedException() instanceof IOException unpacking) {
-                throw unpacked(unpacking, fileName);
+                throw unpacked(unpacking, refusals);
             }
-            throw refused(
+            throw refusals.unreadable(
                     "a model that is cut short, or no well-formed XML of a kind that is read",
                     "a model of the 3MF core specification",
                     "The file is damaged: copy or export it again.",
-                    fileName,
                     e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber()));
         } catch (IOException e) {
-            throw unpacked(e, fileName);
+            throw unpacked(e, refusals);
         }
     }
 
-    private static Refusal unpacked(IOException e, String fileName) {
+    private static Refusal unpacked(IOException e, FileRefusals refusals) {
         return e instanceof LimitedStream.TooMuch
-                ? refused(
-                        "an archive that unpacks to more than a body needs",
-                        "up to " + MOST_BYTES / (1 << 20) + " MiB, as of " + StlReader.MOST_FACETS + " facets",
-                        "Export with a coarser setting: 100 000 facets are plenty for a piece of this size.",
-                        fileName,
-                        0)
-                : refused(
+                ? refusals.unpacksToMore(MOST_BYTES / (1 << 20))
+                : refusals.unreadable(
                         "an archive that is cut short, damaged or encrypted",
                         "a whole 3MF package",
                         "Copy or export the file again, without a password.",
-                        fileName,
                         0);
     }
 
-    private ThreeMfModel model() throws IOException, XMLStreamException {
+    private FacetFile model() throws IOException, XMLStreamException {
         InputStream relationships = entry(RELATIONSHIPS, MOST_RELATIONSHIPS);
         String part = relationships == null ? null : target(relationships);
         if (part == null) {
-            throw StlRefusals.notStl(
-                    "a ZIP archive without a 3MF model", "Unpack it, and name the body in it.", fileName);
+            throw refusals.notStl("a ZIP archive without a 3MF model", "Unpack it, and name the body in it.");
         }
         InputStream model = entry(part, MOST_BYTES);
         if (model == null) {
-            throw refused(
-                    "a package without its model, " + part, "a whole 3MF package", "Export it again.", fileName, 0);
+            throw refusals.unreadable(
+                    "a package without its model, " + part, "a whole 3MF package", "Export it again.", 0);
         }
-        return ThreeMfModel.read(model, fileName);
+        return ThreeMfModel.read(model, refusals);
     }
 
     /** The entry of that name, unpacked as it is read; null where there is none. */
     private @Nullable InputStream entry(String name, long most) throws IOException {
-        ZipInputStream zip = new ZipInputStream(new Bytes(bytes.duplicate().rewind()));
+        ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive));
         long left = MOST_BYTES;
         for (int count = 0; count < MOST_ENTRIES; count++) {
             ZipEntry entry = next(zip);
@@ -126,30 +121,5 @@ final class ThreeMfReader {
             }
         }
         return null;
-    }
-
-    static Refusal refused(String read, String allowed, String hint, String fileName, int line) {
-        return new Refusal("3mf-unreadable", "3MF file", read, allowed, hint).at(fileName, line);
-    }
-
-    /** The bytes of a buffer as a stream. */
-    private static final class Bytes extends InputStream {
-        private final ByteBuffer left;
-
-        Bytes(ByteBuffer left) {
-            this.left = left;
-        }
-
-        @Override
-        public int read() {
-            return left.hasRemaining() ? left.get() & 0xff : -1;
-        }
-
-        @Override
-        public int read(byte[] into, int from, int length) {
-            int n = Math.min(length, left.remaining());
-            left.get(into, from, n);
-            return n > 0 || length == 0 ? n : -1;
-        }
     }
 }
