@@ -29,6 +29,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fizzhull.quantity.Refusal;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -75,6 +76,11 @@ class OfferedTypesTest {
             uncertainty 3
             voyage.result 1
             """;
+
+    private static final Pattern EXAMPLE = Pattern.compile("<pre>\\{@code\n(.*?)}</pre>", Pattern.DOTALL);
+    private static final Pattern NAMED = Pattern.compile("(?<![\\w.])([A-Z]\\w*)(?:\\.(\\w+))?");
+    private static final Set<String> JDK =
+            Set.of("List", "Map", "Optional", "Math", "String", "Path", "Files", "System", "Locale", "Duration");
 
     private static final Set<String> EXPORTED = new HashSet<>();
     private static final List<Class<?>> TYPES = new ArrayList<>();
@@ -160,6 +166,46 @@ class OfferedTypesTest {
             }
         }
         assertThat(breaches).isEmpty();
+    }
+
+    /** The examples in the comments of offered packages name offered types, or those of the JDK, and methods that are there. */
+    @Test
+    void examplesNameWhatIsOffered() throws IOException {
+        Map<String, Class<?>> known = new TreeMap<>();
+        TYPES.forEach(type -> known.put(type.getSimpleName(), type));
+        Set<String> breaches = new TreeSet<>();
+        int examples = 0;
+        for (String exported : EXPORTED) {
+            try (Stream<Path> files = Files.list(Path.of("src/main/java", exported.split("\\.")))) {
+                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                    Matcher example = EXAMPLE.matcher(Files.readString(file));
+                    while (example.find()) {
+                        examples++;
+                        Matcher named = NAMED.matcher(example.group(1).replaceAll("\"[^\"]*\"|//[^\n]*", ""));
+                        while (named.find()) {
+                            if (!isThere(known.get(named.group(1)), named.group(1), named.group(2))) {
+                                breaches.add(file.getFileName() + ": " + named.group());
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(breaches).isEmpty();
+        assertThat(examples).isGreaterThan(10);
+    }
+
+    /** Whether a type is known and has a static member of a name, where one is named. */
+    private static boolean isThere(@Nullable Class<?> type, String name, @Nullable String member) {
+        if (type == null) {
+            return JDK.contains(name);
+        }
+        return member == null
+                || Stream.of(type.getMethods())
+                        .anyMatch(method -> method.getName().equals(member))
+                || Stream.of(type.getFields()).anyMatch(field -> field.getName().equals(member))
+                || Stream.of(type.getClasses())
+                        .anyMatch(nested -> nested.getSimpleName().equals(member));
     }
 
     /** Adds what a type in a signature leads to and is not offered. */

@@ -2,7 +2,8 @@
  * When is a pressed piece dry, in this room's air and wrapped when; what never dries; and how much fizz is gone by
  * then?
  *
- * <p>Entry class: {@link org.fizzhull.drying.run.Drying}, which takes a {@link org.fizzhull.drying.mix.DryingInput} through its
+ * <p>An embedder asks {@link org.fizzhull.forecast.DryPredictor}. Inside the library the entry class is
+ * {@link org.fizzhull.drying.run.Drying}, which takes a {@link org.fizzhull.drying.mix.DryingInput} through its
  * {@link org.fizzhull.drying.place.DryingPhase}s and returns a {@link org.fizzhull.drying.DryingCourse}. Vapour diffuses
  * through the pores along the depth profile of any shape; a slow reaction in the films eats fizz and makes water.
  * Equations and sources: docs/physics/drying.md. SI throughout: s, m, kg, K, mol; humidities and

@@ -38,7 +38,7 @@ import org.fizzhull.voyage.FullVoyage;
  * the library.
  *
  * <pre>{@code
- * var ball = Sphere.ofDiameter(Units.millimetres(65));
+ * Shape ball = Shapes.sphere(Units.millimetres(65));
  * Question question = Question.weighed(ball, Units.grams(138)).in(Bath.at(Units.celsius(38)));
  * Forecast forecast = FloatPredictor.standard().forecast(question);
  * FloatVerdict.Answer answer = forecast.verdict().answer(); // FLOATS, SINKS, EITHER or CANNOT_TELL

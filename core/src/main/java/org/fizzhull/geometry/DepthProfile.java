@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Between the nodes V is a cubic Hermite polynomial with the values {@code volume} and the slopes {@code -area}; A
  * is its exact derivative, so that A = -dV/dd holds everywhere and a volume integrated from A comes back to V:
  * <pre>{@code
- * DepthProfile left = Sphere.ofDiameter(millimetres(65)).depthProfile(Exposure.ALL);
+ * DepthProfile left = Shapes.sphere(millimetres(65)).depthProfile(Exposure.ALL);
  * double half = left.volume(millimetres(6.7)) / left.volume(0);   // about a half is left
  * }</pre>
  *

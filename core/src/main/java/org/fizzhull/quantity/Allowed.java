@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
  * The range a field may have, and the correction that is proposed for a value outside it.
  *
  * <pre>{@code
- * private static final Allowed DIAMETER = Allowed.between(5, 500, Unit.MILLIMETRE);
- * double diameter = DIAMETER.parseExact("diameter", "65 cm"); // refused: Did you mean 65 mm?
+ * Allowed diameters = Allowed.between(5, 500, Unit.MILLIMETRE);
+ * double diameter = diameters.parseExact("diameter", "65 cm"); // refused: Did you mean 65 mm?
  * }</pre>
  *
  * <p>Both ends are allowed unless made by {@link #above} or {@link #aboveUpTo}. A correction is proposed only where the

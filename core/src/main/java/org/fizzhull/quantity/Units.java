@@ -1,7 +1,7 @@
 package org.fizzhull.quantity;
 
 /**
- * Conversions between a person's units and the SI doubles inside: {@code Sphere.ofDiameter(millimetres(65))}. Each
+ * Conversions between a person's units and the SI doubles inside: {@code Shapes.sphere(millimetres(65))}. Each
  * method takes a number in the named unit and returns the same amount in SI; each {@code in...} method goes back. Meant
  * for static import. Nothing is checked: NaN gives NaN. For texts: {@link QuantityText}. Stateless.
  */

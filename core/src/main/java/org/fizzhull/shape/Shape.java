@@ -24,7 +24,7 @@ import org.fizzhull.geometry.Vec3;
  *   <li>hollow and inset, for boats, geodes, toppings and things inside.
  * </ul>
  * <pre>{@code
- * Shape ball = Sphere.ofDiameter(millimetres(65));
+ * Shape ball = Shapes.sphere(millimetres(65));
  * Shape same = ShapeText.read("sphere(diameter=65 mm)");
  * double cm3 = inCubicCentimetres(ball.volume());   // 143.8
  * }</pre>

@@ -1,9 +1,9 @@
 /**
  * What an answer consists of: ordered keys and values, without a JSON library.
  *
- * <p>Entry: {@link org.fizzhull.answer.body.AnswerBody}, which walks through an
- * {@link org.fizzhull.answer.tree.AnswerSink} or becomes an {@link org.fizzhull.answer.tree.AnswerTree}. Which keys
- * there are says package {@code answer}; their meaning is that of cli/docs/contract.md.
+ * <p>Entry: {@link org.fizzhull.answer.tree.AnswerTree}, which {@link org.fizzhull.answer.Answers} makes of a result; which
+ * keys there are, and what they mean, says cli/docs/contract.md. Inside the library an
+ * {@link org.fizzhull.answer.body.AnswerBody} walks through an {@link org.fizzhull.answer.tree.AnswerSink}.
  */
 @NullMarked
 package org.fizzhull.answer.tree;

@@ -17,9 +17,6 @@ final class MeshBodies {
     /** Most separate surfaces that are told apart. */
     private static final int MOST = 1000;
 
-    /** Largest difference between the volumes by x, y and z, as a part of the volume. */
-    private static final double FLUX_TOLERANCE = 1e-6;
-
     /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
     private static final double LEAST_LEFT = 1e-4;
 
@@ -206,7 +203,7 @@ final class MeshBodies {
     /** Refuses surfaces whose fluxes along x, y and z differ by more than rounding: they have no inside. */
     private void checkFluxes() {
         for (Surface surface : surfaces.list()) {
-            if (!(surface.fluxSpread() <= FLUX_TOLERANCE)) {
+            if (!surface.closed()) {
                 throw refusals.fluxes(surface.middle());
             }
         }

@@ -13,11 +13,17 @@ final class Surface {
     /** Thickness of a flat body as a part of its largest side; float32 coordinates hold seven digits. */
     private static final double FLAT = 1e-9;
 
+    /** Largest difference between the volumes by x, y and z, as a part of the volume. */
+    private static final double FLUX_TOLERANCE = 1e-6;
+
     private int facets;
     private final double[] flux = new double[3];
     private final double[] low = new double[3];
     private final double[] high = new double[3];
     private double area;
+
+    /** What rounding may have added to a flux, m3: of a needle more than its volume. */
+    private double rounding;
 
     /** Of no facet yet. */
     Surface() {
@@ -33,6 +39,9 @@ final class Surface {
     void add(TriangleMesh mesh, int f, double[] origin) {
         facets++;
         double square = 0;
+        double first = 0;
+        double second = 0;
+        double reach = 0;
         for (int k = 0; k < 3; k++) {
             double a = mesh.at(mesh.corner(f, 0), k);
             double b = mesh.at(mesh.corner(f, 1), k);
@@ -40,10 +49,14 @@ final class Surface {
             double n = FaceSets.doubled(mesh, f, (k + 1) % 3, (k + 2) % 3);
             square += n * n;
             flux[k] += (3 * (a - origin[k]) + (b - a) + (c - a)) * n / 6;
+            first += (b - a) * (b - a);
+            second += (c - a) * (c - a);
+            reach += Math.abs(a - origin[k]);
             low[k] = Math.min(low[k], Math.min(a, Math.min(b, c)));
             high[k] = Math.max(high[k], Math.max(a, Math.max(b, c)));
         }
         area += Math.sqrt(square) / 2;
+        rounding += Math.ulp(Math.sqrt(first * second) * reach);
     }
 
     /** Number of facets. */
@@ -56,16 +69,17 @@ final class Surface {
         return (flux[0] + flux[1] + flux[2]) / 3;
     }
 
-    /** Whether it encloses no more than a volume, m3, or than a flat body; rounding alone makes a ten-millionth of that. */
+    /** Whether it encloses no more than a volume, m3, than a flat body, or than rounding makes. */
     boolean slight(double volume) {
         double side = Math.max(high[0] - low[0], Math.max(high[1] - low[1], high[2] - low[2]));
-        return !(Math.abs(volume()) > Math.max(volume, FLAT * area * side));
+        return !(Math.abs(volume()) > Math.max(volume, Math.max(FLAT * area * side, rounding)));
     }
 
-    /** Largest difference between the three fluxes, as a share of the volume. */
-    double fluxSpread() {
+    /** Whether the fluxes of x, y and z are one but for rounding, as those of every closed surface are. */
+    boolean closed() {
         double most = Math.max(flux[0], Math.max(flux[1], flux[2]));
-        return (most - Math.min(flux[0], Math.min(flux[1], flux[2]))) / Math.abs(volume());
+        double least = Math.min(flux[0], Math.min(flux[1], flux[2]));
+        return most - least <= FLUX_TOLERANCE * Math.abs(volume()) + rounding;
     }
 
     /** Whether its box lies inside the box of another. */

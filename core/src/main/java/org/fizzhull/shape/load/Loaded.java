@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * #insetMass}, {@link #insetVolume} and {@link #insetCentroid}, as the crystals of a geode do. An object inside takes
  * the place of material: {@link #volume} is what is left to fizz, while hull, surface and box are those of the shape.
  * <pre>{@code
- * Shape ball = Sphere.ofDiameter(millimetres(65));
+ * Shape ball = Shapes.sphere(millimetres(65));
  * Loaded piece = Loaded.with(ball, new Inset(grams(6), 8e-6));        // at its centroid
  * piece = Loaded.with(piece, new Topping("salt", grams(5), 2160, 0.6)); // and salt on top
  * }</pre>

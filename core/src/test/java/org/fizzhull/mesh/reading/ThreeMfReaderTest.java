@@ -8,11 +8,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.fizzhull.evidence.Notice;
@@ -27,6 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Packages made here after the 3MF Core Specification (https://3mf.io/spec/, from memory), boxes of 20 x 30 x 40 units
@@ -35,6 +39,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ThreeMfReaderTest {
     private static final double VOLUME = 20 * 30 * 40;
     private static final String CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
+    private static final String PRODUCTION =
+            "xmlns:p='http://schemas.microsoft.com/3dmanufacturing/production/2015/06' requiredextensions='p'";
     private static final String RELATIONSHIPS =
             "<Relationships xmlns='http://schemas.openxmlformats.org/package/2006/relationships'>"
                     + "<Relationship Id='rel0' Target='/3D/body.model'"
@@ -110,6 +116,69 @@ class ThreeMfReaderTest {
         assertThat(MassProperties.of(read(file, null).mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-13));
     }
 
+    /**
+     * 3MF Production Extension 1.1, chapter 3 (https://github.com/3MFConsortium/spec_production): the root model places
+     * objects of other parts, by components and in its build; what those parts would build does not count.
+     */
+    @Test
+    void objectsOfOtherParts() {
+        String pair = "<object id='7'><components><component p:path='/3D/Objects/two boxes.model' objectid='1'/>"
+                + "<component objectid='2' p:path='/3D/Objects/two boxes.model' transform='1 0 0 0 1 0 0 0 1 100 0 0'/>"
+                + "</components></object>";
+        String items = "<item objectid='7'/>"
+                + "<item objectid='2' p:path='/3D/objects/TWO boxes.model' transform='1 0 0 0 1 0 0 0 1 0 100 0'/>";
+        MeshReader.Reading reading = read(
+                zip(
+                        "_rels/.rels",
+                        RELATIONSHIPS,
+                        "3D/body.model",
+                        text(PRODUCTION, pair, items),
+                        "3D/Objects/two boxes.model",
+                        text("", box(1) + box(2), "<item objectid='1'/>")),
+                null);
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(3 * VOLUME * 1e-9, within(1e-12));
+        assertThat(reading.facetsRead()).isEqualTo(36);
+    }
+
+    /** What changes a print and is no body, placed beside one in the same object, is left out and told. */
+    @Test
+    void placedModifiersAreLeftOut() {
+        String other = box(2).replace("<object id='2'>", "<object id='2' type='other'>");
+        String both =
+                "<object id='3'><components><component objectid='1'/><component objectid='2'/></components></object>";
+        MeshReader.Reading reading = read(model("", box(1) + other + both, "<item objectid='3'/>"), null);
+        assertThat(MassProperties.of(reading.mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-13));
+        assertThat(codes(reading)).contains("3mf-left-out");
+    }
+
+    /** ZIP application note, 4.4.4, bit 3: the header of an entry may leave its lengths to what stands behind it. */
+    @Test
+    void lengthsInTheDirectoryAlone() {
+        byte[] file = stored("_rels/.rels", RELATIONSHIPS, "3D/body.model", text("", box(1), "<item objectid='1'/>"));
+        ByteBuffer bytes = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
+        for (int at = 0; at + 30 < file.length; at++) {
+            if (bytes.getInt(at) == 0x04034b50) {
+                bytes.putShort(at + 6, (short) (bytes.getShort(at + 6) | 8));
+                bytes.putInt(at + 14, 0).putInt(at + 18, 0).putInt(at + 22, 0);
+            }
+        }
+        assertThat(MassProperties.of(read(file, null).mesh()).volume()).isCloseTo(VOLUME * 1e-9, within(1e-13));
+    }
+
+    /** Open Packaging Conventions (ECMA-376-2): a part in XML is UTF-8 or UTF-16, whatever mark stands before it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-8", "UTF-16", "x-UTF-16LE-BOM"})
+    void textOfEitherKind(String charset) {
+        assertThat(read(accented(Charset.forName(charset)), null).facetsRead()).isEqualTo(12);
+        byte[] marked = packed("\uFEFF" + text("", box(1), "<item objectid='1'/>"));
+        assertThat(read(marked, null).facetsRead()).isEqualTo(12);
+    }
+
+    private static byte[] accented(Charset charset) {
+        String xml = text("", "<!-- na\u00efve -->" + box(1), "<item objectid='1'/>");
+        return zip(ZipEntry.DEFLATED, charset, "_rels/.rels", RELATIONSHIPS, "3D/body.model", xml);
+    }
+
     static Stream<Arguments> hostile() {
         String item = "<item objectid='1'/>";
         StringBuilder doubling = new StringBuilder(box(1));
@@ -119,7 +188,8 @@ class ThreeMfReaderTest {
         }
         String laughs = "<!DOCTYPE model [<!ENTITY a 'aaaaaaaaaa'><!ENTITY b '&a;&a;&a;&a;&a;&a;&a;&a;'>]>";
         String outside = "<!DOCTYPE model [<!ENTITY a SYSTEM 'file:///etc/hostname'>]>";
-        byte[] whole = model("", box(1), item);
+        String xml = text("", box(1), item);
+        byte[] whole = packed(xml);
         byte[] many = zip("_rels/.rels", " ".repeat(2 << 20) + RELATIONSHIPS);
         return Stream.of(
                 bad("objects that double", model("", doubling.toString(), "<item objectid='69'/>"), "placed"),
@@ -171,12 +241,20 @@ class ThreeMfReaderTest {
                                 item),
                         "extension"),
                 bad(
-                        "parts elsewhere",
-                        model(
-                                "xmlns:p='http://schemas.microsoft.com/3dmanufacturing/production/2015/06'",
-                                box(1),
-                                "<item objectid='1' p:path='/3D/other.model'/>"),
-                        "another file"),
+                        "a part that is missing",
+                        model(PRODUCTION, box(1), "<item objectid='1' p:path='/3D/other.model'/>"),
+                        "the part /3D/other.model"),
+                bad("an object missing there", parts("", box(1), 2), "of /3D/other.model"),
+                bad("another unit there", parts("unit='inch'", box(1), 1), "one unit"),
+                bad(
+                        "a part that names a part",
+                        parts(
+                                PRODUCTION,
+                                "<object id='1'><components><component p:path='/3D/other.model' objectid='1'/></components></object>",
+                                1),
+                        "same part"),
+                bad("ISO 8859-1", accented(StandardCharsets.ISO_8859_1), "UTF-8"),
+                bad("a changed digit", changed(stored("_rels/.rels", RELATIONSHIPS, "3D/body.model", xml)), "damaged"),
                 bad("a hole", model("", box(1).replaceFirst("<triangle [^>]*/>", ""), item), "open"));
     }
 
@@ -232,6 +310,24 @@ class ThreeMfReaderTest {
         return packed(text(attributes, objects, items));
     }
 
+    /** A root model that places an object of another part. */
+    private static byte[] parts(String attributes, String objects, int placed) {
+        return zip(
+                "_rels/.rels",
+                RELATIONSHIPS,
+                "3D/body.model",
+                text(PRODUCTION, "", "<item objectid='" + placed + "' p:path='/3D/other.model'/>"),
+                "3D/other.model",
+                text(attributes, objects, ""));
+    }
+
+    /** The same archive with the beginning of a number changed. */
+    private static byte[] changed(byte[] file) {
+        int at = new String(file, StandardCharsets.ISO_8859_1).indexOf("x='10.0'");
+        file[at + 4] = '1';
+        return file;
+    }
+
     private static String text(String attributes, String objects, String items) {
         return "<model xmlns='" + CORE + "' " + attributes + "><resources>" + objects + "</resources><build>" + items
                 + "</build></model>";
@@ -256,11 +352,26 @@ class ThreeMfReaderTest {
     }
 
     private static byte[] zip(String... namesAndTexts) {
+        return zip(ZipEntry.DEFLATED, StandardCharsets.UTF_8, namesAndTexts);
+    }
+
+    private static byte[] stored(String... namesAndTexts) {
+        return zip(ZipEntry.STORED, StandardCharsets.UTF_8, namesAndTexts);
+    }
+
+    private static byte[] zip(int method, Charset charset, String... namesAndTexts) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(out)) {
             for (int i = 0; i < namesAndTexts.length; i += 2) {
-                zip.putNextEntry(new ZipEntry(Objects.requireNonNull(namesAndTexts[i])));
-                zip.write(namesAndTexts[i + 1].getBytes(StandardCharsets.UTF_8));
+                byte[] part = namesAndTexts[i + 1].getBytes(charset);
+                CRC32 checksum = new CRC32();
+                checksum.update(part);
+                ZipEntry entry = new ZipEntry(Objects.requireNonNull(namesAndTexts[i]));
+                entry.setMethod(method);
+                entry.setSize(part.length);
+                entry.setCrc(checksum.getValue());
+                zip.putNextEntry(entry);
+                zip.write(part);
                 zip.closeEntry();
             }
         } catch (IOException e) {
