@@ -31,7 +31,8 @@ public final class TriangleMesh implements Serializable {
         int vertices = xyz.length / 3;
         for (int i = 0; i < corners.length; i++) {
             if (corners[i] < 0 || corners[i] >= vertices) {
-                throw new IllegalArgumentException("facet " + i / 3 + " names vertex " + corners[i] + " of " + vertices);
+                throw new IllegalArgumentException(
+                        "facet " + i / 3 + " names vertex " + corners[i] + " of " + vertices);
             }
         }
         this.xyz = xyz;

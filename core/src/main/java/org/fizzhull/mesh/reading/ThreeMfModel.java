@@ -301,8 +301,7 @@ final class ThreeMfModel {
         ModelObject built = new ModelObject(true);
         built.place(object, placement);
         if (!built.weld(weld)) {
-            throw refused(
-                    "a body placed far away", "coordinates up to 1000000 units of the file", AGAIN);
+            throw refused("a body placed far away", "coordinates up to 1000000 units of the file", AGAIN);
         }
     }
 
@@ -325,6 +324,7 @@ final class ThreeMfModel {
     }
 
     private Refusal refused(String read, String allowed, String hint) {
-        return refusals.unreadable(read, allowed, hint, Math.max(0, xml.getLocation().getLineNumber()));
+        return refusals.unreadable(
+                read, allowed, hint, Math.max(0, xml.getLocation().getLineNumber()));
     }
 }
