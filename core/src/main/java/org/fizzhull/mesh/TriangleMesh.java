@@ -2,6 +2,8 @@ package org.fizzhull.mesh;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,10 +28,11 @@ public final class TriangleMesh implements Serializable {
         if (xyz.length % 3 != 0 || corners.length % 3 != 0 || corners.length == 0) {
             throw new IllegalArgumentException("a mesh needs whole vertices and at least one whole facet");
         }
+        int vertices = xyz.length / 3;
         for (int i = 0; i < corners.length; i++) {
-            if (corners[i] < 0 || corners[i] >= xyz.length / 3) {
+            if (corners[i] < 0 || corners[i] >= vertices) {
                 throw new IllegalArgumentException(
-                        "facet " + i / 3 + " names vertex " + corners[i] + " of " + xyz.length / 3);
+                        "facet " + i / 3 + " names vertex " + corners[i] + " of " + vertices);
             }
         }
         this.xyz = xyz;
@@ -139,6 +142,16 @@ public final class TriangleMesh implements Serializable {
             }
         }
         return new TriangleMesh(there, corners);
+    }
+
+    /**
+     * {@return the mesh of some of the facets, which must close by themselves; vertices that none of them uses are left out}
+     *
+     * @param facets whether the facet of a number belongs to it; of one at least
+     */
+    public TriangleMesh part(IntPredicate facets) {
+        IntStream sides = IntStream.range(0, corners.length).filter(h -> facets.test(h / 3));
+        return compact(xyz, sides.map(h -> corners[h]).toArray());
     }
 
     /** {@return the mesh turned by half a turn about the x axis; twice gives it back} */

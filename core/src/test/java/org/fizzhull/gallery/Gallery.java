@@ -158,7 +158,7 @@ final class Gallery {
         double[] xyz = {-.04, -.04, 0, .04, -.04, 0, .04, .04, 0, -.04, .04, 0, 0, 0, .06};
         int[] corners = {0, 2, 1, 0, 3, 2, 0, 1, 4, 1, 2, 4, 2, 3, 4, 3, 0, 4};
         ByteBuffer file = StlWriter.binary(new TriangleMesh(xyz, corners), "a pyramid", 1e-3);
-        var read = StlReader.read(file, "pyramid.stl", 1e-3);
+        var read = MeshReader.read(file, "pyramid.stl", Unit.MILLIMETRE);
         Shape pyramid = MeshShape.of("pyramid.stl", "mm", read.mesh()).with(read.notices());
         var floats = FloatPredictor.standard().floats(pyramid, grams(122));
         out.println(text(inCubicCentimetres(pyramid.volume()), 4) + " cm3, at the drop "

@@ -1,6 +1,5 @@
 package org.fizzhull.mesh.measure;
 
-import java.util.Arrays;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -21,13 +20,12 @@ public final class Buckets {
      *
      * @param keys number of keys; they run from 0 to one less
      * @param count how many numbers there are
-     * @param key of a number; below 0 for one that is left out
+     * @param key key of a number, 0 to one less than the number of keys; asked twice
      */
     public static Buckets of(int keys, int count, IntUnaryOperator key) {
         int[] first = new int[keys + 1];
         for (int i = 0; i < count; i++) {
-            int k = key.applyAsInt(i);
-            first[k + 1] += k < 0 ? 0 : 1;
+            first[key.applyAsInt(i) + 1]++;
         }
         for (int k = 0; k < keys; k++) {
             first[k + 1] += first[k];
@@ -35,12 +33,9 @@ public final class Buckets {
         int[] next = first.clone();
         int[] item = new int[count];
         for (int i = 0; i < count; i++) {
-            int k = key.applyAsInt(i);
-            if (k >= 0) {
-                item[next[k]++] = i;
-            }
+            item[next[key.applyAsInt(i)]++] = i;
         }
-        return new Buckets(first, item.length == first[keys] ? item : Arrays.copyOf(item, first[keys]));
+        return new Buckets(first, item);
     }
 
     /**

@@ -3,6 +3,7 @@ package org.fizzhull.mesh.measure;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
@@ -59,22 +60,9 @@ public final class Shells {
 
     /** {@return what fills the largest closed hollow, as a body of its own; empty where there is none} */
     public Optional<TriangleMesh> largestHollow() {
-        int largest = 0;
-        for (int v = 0; v < volume.length; v++) {
-            largest = volume[v] < volume[largest] ? v : largest;
-        }
-        if (!(volume[largest] < 0)) {
-            return Optional.empty();
-        }
-        MeshBuilder hollow = new MeshBuilder();
-        for (int v = 0; v < volume.length; v++) {
-            hollow.vertex(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
-        }
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            if (shell(f) == largest) {
-                hollow.facet(mesh.corner(f, 0), mesh.corner(f, 1), mesh.corner(f, 2));
-            }
-        }
-        return Optional.of(hollow.mesh().insideOut());
+        int largest = IntStream.range(0, volume.length).reduce(0, (a, b) -> volume[b] < volume[a] ? b : a);
+        return volume[largest] < 0
+                ? Optional.of(mesh.part(f -> shell(f) == largest).insideOut())
+                : Optional.empty();
     }
 }

@@ -1,11 +1,13 @@
 package org.fizzhull.mesh.reading;
 
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
+import org.fizzhull.mesh.repair.MeshCheck;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -28,42 +30,37 @@ public final class MeshReader {
      * @throws Refusal for a file that holds no body
      */
     public static Reading read(ByteBuffer file, String fileName, @Nullable Unit unit) {
-        ByteBuffer bytes = file.slice();
-        if (FileKind.of(bytes) == FileKind.ZIP) {
-            return packed(ThreeMfReader.read(bytes, fileName), fileName, unit);
+        ByteBuffer bytes = file.slice().order(ByteOrder.LITTLE_ENDIAN);
+        FileRefusals refusals = new FileRefusals(fileName);
+        boolean packed = FileKind.of(bytes) == FileKind.ZIP;
+        if (!packed && unit == null) {
+            throw refusals.noUnit();
         }
-        if (unit == null) {
-            throw new Refusal(
-                            "missing-key",
-                            "shape: unit",
-                            "no unit",
-                            "mm, cm, m, in, ft or um",
-                            "A file of this kind carries no unit: most programs write millimetres, unit=mm.")
-                    .at(fileName, 0);
-        }
-        return StlReader.read(file, fileName, unit.toSi(1));
-    }
-
-    private static Reading packed(ThreeMfModel model, String fileName, @Nullable Unit asked) {
-        List<Notice> notices = new ArrayList<>(model.notices());
-        Unit own = model.unit();
-        if (asked != null && asked != own) {
+        FacetFile found = packed ? ThreeMfReader.read(bytes, refusals) : StlReader.read(bytes, refusals);
+        List<Notice> notices = new ArrayList<>(found.notices());
+        Optional<Unit> own = found.ownUnit();
+        if (unit != null && own.isPresent() && own.get() != unit) {
             notices.add(new Notice(
                     "3mf-unit",
-                    "The file says its numbers are " + own.symbol() + ", the question " + asked.symbol()
+                    "The file says its numbers are " + own.get().symbol() + ", the question " + unit.symbol()
                             + ": the question counts. Leave out unit= to take the file at its word."));
         }
-        if (model.weld().read() == 0) {
-            throw ThreeMfReader.refused(
-                    "a build without a body",
-                    "at least one item to be made",
-                    "Export the body itself, not its supports.",
-                    fileName,
-                    0);
+        VertexWeld facets = found.facets();
+        if (facets.collapsed() > 0) {
+            notices.add(new Notice(
+                    "mesh-collapsed",
+                    facets.collapsed() + " of " + facets.read()
+                            + " facets have two corners in one place and were left out."));
         }
-        double metresPerUnit = (asked == null ? own : asked).toSi(1);
-        Reading reading = StlReader.finish(model.weld(), false, fileName, metresPerUnit, notices, "");
-        return reading.in(own);
+        double metresPerUnit = (unit == null ? own.orElseThrow() : unit).toSi(1);
+        MeshCheck body = MeshCheck.of(
+                facets.welded().coordinates(metresPerUnit),
+                facets.welded().corners(),
+                fileName,
+                found.doubt(),
+                notices);
+        SizeHints.add(body, metresPerUnit, notices);
+        return new Reading(body.mesh(), body.surfaces(), found.ascii(), own, facets.read(), notices);
     }
 
     /**
@@ -95,11 +92,6 @@ public final class MeshReader {
          */
         public Reading {
             notices = List.copyOf(notices);
-        }
-
-        /** The same from a file that names its unit. */
-        Reading in(Unit own) {
-            return new Reading(mesh, bodies, ascii, Optional.of(own), facetsRead, notices);
         }
     }
 }

@@ -9,6 +9,11 @@ import org.fizzhull.mesh.measure.MeshBuilder;
  * @param triangles in units of the file
  */
 record ModelObject(boolean solid, MeshBuilder triangles) {
+    /** Without a triangle yet. */
+    ModelObject(boolean solid) {
+        this(solid, new MeshBuilder());
+    }
+
     /** Adds the triangles of another object, as placed; a mirror image is turned the right way round. */
     void place(ModelObject other, Placement placement) {
         MeshBuilder from = other.triangles;

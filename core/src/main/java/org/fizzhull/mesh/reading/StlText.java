@@ -5,6 +5,12 @@ import java.io.StreamTokenizer;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
 
 /**
@@ -17,38 +23,133 @@ final class StlText {
     /** Longest word that is shown. */
     private static final int SHOWN = 64;
 
+    /** Numbers that some programs write for want of one. */
+    private static final Set<String> NOT_FINITE = Set.of("nan", "-nan", "inf", "-inf");
+
     private final StreamTokenizer tokens;
-    private String word = "";
-    private final String fileName;
-    private final VertexWeld weld;
+    private final FileRefusals refusals;
+    private final VertexWeld weld = new VertexWeld();
     private final float[] facet = new float[9];
+    private String word = "";
     private boolean ended = true;
+
+    /** Facets after whose {@code endfacet} other words stand, which are skipped. */
     private int trailingWords;
 
-    private StlText(ByteBuffer bytes, int from, VertexWeld weld, String fileName) {
-        tokens = new StreamTokenizer(new TextBytes(bytes.duplicate().position(from)));
+    private StlText(ByteBuffer bytes, FileRefusals refusals) {
+        tokens = new StreamTokenizer(new TextBytes(bytes));
         tokens.resetSyntax();
         tokens.whitespaceChars(0, ' ');
         tokens.wordChars(' ' + 1, 0xff);
-        this.weld = weld;
-        this.fileName = fileName;
+        this.refusals = refusals;
     }
 
-    /** Reads the text from a byte on (after a byte order mark), and says what was missing or too much. */
-    static StlText read(ByteBuffer bytes, int from, VertexWeld weld, String fileName) {
-        StlText text = new StlText(bytes, from, weld, fileName);
+    /** Reads the text from the position of a buffer (after a byte order mark) to its limit. */
+    static FacetFile read(ByteBuffer bytes, FileRefusals refusals) {
+        StlText text = new StlText(bytes, refusals);
         text.readAll();
-        return text;
+        return new FacetFile(text.weld, true, Optional.empty(), "", text.notices());
     }
 
-    /** Whether the text ends as it should. */
-    boolean ended() {
-        return ended;
+    private List<Notice> notices() {
+        List<Notice> notices = new ArrayList<>();
+        if (!ended) {
+            notices.add(new Notice("stl-no-end", "The file has no endsolid; every facet in it is whole."));
+        }
+        if (trailingWords > 0) {
+            notices.add(new Notice(
+                    "stl-trailing-words",
+                    "Other words stand behind endfacet " + trailingWords + " times and were skipped."));
+        }
+        return notices;
     }
 
-    /** Facets after whose {@code endfacet} other words stood, which were skipped. */
-    int trailingWords() {
-        return trailingWords;
+    private void readAll() {
+        boolean more = next();
+        while (more) {
+            if (is("facet")) {
+                expect("normal");
+                more = facet();
+            } else if (is("solid") || is("endsolid")) {
+                ended = is("endsolid");
+                more = skipName();
+            } else {
+                throw unexpected("facet, solid or endsolid");
+            }
+        }
+        if (weld.read() == 0) {
+            throw refusals.empty("an ASCII STL without a facet");
+        }
+    }
+
+    /** Skips the rest of the line, or up to {@code facet normal} where everything stands on one line. */
+    private boolean skipName() {
+        int line = line();
+        boolean more = next();
+        while (more && line() == line) {
+            boolean facet = is("facet");
+            more = next();
+            if (facet && more && is("normal")) {
+                return facet();
+            }
+        }
+        return more;
+    }
+
+    /** Reads a facet from after {@code normal} on, and goes on after it; false at the end of the text. */
+    private boolean facet() {
+        do {
+            step("outer");
+        } while (!is("outer"));
+        expect("loop");
+        for (int i = 0; i < 9; i++) {
+            if (i % 3 == 0) {
+                expect("vertex");
+            }
+            facet[i] = coordinate();
+        }
+        step("endloop");
+        if (is("vertex")) {
+            String hint = "Let the program that wrote the file divide its facets into triangles.";
+            throw refusals.syntax("a facet with more than three corners", "three", hint, line());
+        }
+        if (!is("endloop")) {
+            throw unexpected("endloop");
+        }
+        expect("endfacet");
+        if (weld.read() >= VertexWeld.MOST_FACETS) {
+            throw refusals.tooLarge(weld.read() + 1L);
+        }
+        weld.add(facet);
+        return afterFacet();
+    }
+
+    /** Goes on after {@code endfacet}; some programs write a word of their own behind it, on its line. */
+    private boolean afterFacet() {
+        int line = line();
+        boolean more = next();
+        boolean stray = false;
+        while (more && line() == line && !is("facet") && !is("endsolid") && !is("solid")) {
+            stray = true;
+            more = next();
+        }
+        trailingWords += stray ? 1 : 0;
+        return more;
+    }
+
+    private float coordinate() {
+        step("a number");
+        double value = ModelNumber.decimal(word);
+        if (Double.isNaN(value) && !NOT_FINITE.contains(word.toLowerCase(Locale.ROOT))) {
+            String hint = word.indexOf(',') >= 0
+                    ? "Write a decimal point, not a comma: set the program that wrote the file to English numbers."
+                    : "Three numbers belong after every vertex.";
+            throw refusals.syntax(shown(), "a number such as -1.25e-3", hint, line());
+        }
+        if (!(Math.abs(value) <= VertexWeld.LARGEST)) {
+            throw refusals.number(shown(), line());
+        }
+        return (float) value;
     }
 
     /** Moves to the next word; false at the end of the text. */
@@ -59,6 +160,21 @@ final class StlText {
             return more;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Moves to the next word, which must be there. */
+    private void step(String expected) {
+        if (!next()) {
+            throw refusals.truncated("the end of the file inside facet " + (weld.read() + 1), expected, line());
+        }
+    }
+
+    /** Moves to the next word, which must be this one. */
+    private void expect(String expected) {
+        step(expected);
+        if (!is(expected)) {
+            throw unexpected(expected);
         }
     }
 
@@ -79,138 +195,13 @@ final class StlText {
         return bytes.length > SHOWN ? text + "..." : text;
     }
 
-    private void readAll() {
-        boolean more = next();
-        while (more) {
-            if (is("facet")) {
-                facet();
-                more = afterFacet(line());
-            } else if (is("solid")) {
-                ended = false;
-                more = skipName();
-            } else if (is("endsolid")) {
-                ended = true;
-                more = skipName();
-            } else {
-                throw unexpected("facet, solid or endsolid");
-            }
-        }
-    }
-
-    /** Goes on after {@code endfacet}; some programs write a word of their own behind it, on its line. */
-    private boolean afterFacet(int line) {
-        boolean more = next();
-        boolean stray = false;
-        while (more && line() == line && !is("facet") && !is("endsolid") && !is("solid")) {
-            stray = true;
-            more = next();
-        }
-        trailingWords += stray ? 1 : 0;
-        return more;
-    }
-
-    /** Skips the rest of the line, or up to {@code facet normal} where everything stands on one line. */
-    private boolean skipName() {
-        int line = line();
-        boolean more = next();
-        while (more && line() == line) {
-            if (is("facet")) {
-                more = next();
-                if (more && is("normal")) {
-                    corners();
-                    return afterFacet(line());
-                }
-            } else {
-                more = next();
-            }
-        }
-        return more;
-    }
-
-    private void facet() {
-        expect("normal");
-        corners();
-    }
-
-    /** The facet from after {@code normal} on. */
-    private void corners() {
-        do {
-            step("outer");
-        } while (!is("outer"));
-        expect("loop");
-        for (int corner = 0; corner < 3; corner++) {
-            expect("vertex");
-            for (int axis = 0; axis < 3; axis++) {
-                facet[3 * corner + axis] = coordinate();
-            }
-        }
-        step("endloop");
-        if (is("vertex")) {
-            throw StlRefusals.syntax(
-                    "a facet with more than three corners",
-                    "three",
-                    "Let the program that wrote the file divide its facets into triangles.",
-                    fileName,
-                    line());
-        }
-        if (!is("endloop")) {
-            throw unexpected("endloop");
-        }
-        expect("endfacet");
-        if (weld.read() >= StlReader.MOST_FACETS) {
-            throw StlRefusals.tooLarge(weld.read() + 1L, fileName);
-        }
-        weld.add(facet);
-    }
-
-    private float coordinate() {
-        step("a number");
-        double value = ModelNumber.decimal(word);
-        if (Double.isNaN(value)) {
-            throw notANumber();
-        }
-        if (!(Math.abs(value) <= VertexWeld.LARGEST)) {
-            throw StlRefusals.number(shown(), fileName, line());
-        }
-        return (float) value;
-    }
-
-    private Refusal notANumber() {
-        if (is("nan") || is("-nan") || is("inf") || is("-inf")) {
-            return StlRefusals.number(shown(), fileName, line());
-        }
-        String hint = word.indexOf(',') >= 0
-                ? "Write a decimal point, not a comma: set the program that wrote the file to English numbers."
-                : "Three numbers belong after every vertex.";
-        return StlRefusals.syntax(shown(), "a number such as -1.25e-3", hint, fileName, line());
-    }
-
-    private void expect(String word) {
-        step(word);
-        if (!is(word)) {
-            throw unexpected(word);
-        }
-    }
-
-    private void step(String expected) {
-        if (!next()) {
-            throw StlRefusals.truncated(
-                    "the end of the file inside facet " + (weld.read() + 1), expected, fileName, line());
-        }
-    }
-
+    /** Of a word that does not belong where it stands: a damaged text, or one cut short where no other word follows. */
     private Refusal unexpected(String allowed) {
         String read = shown();
         int line = line();
-        if (!next()) {
-            return StlRefusals.truncated(
-                    read + " and then the end of the file, in facet " + (weld.read() + 1), allowed, fileName, line);
-        }
-        return StlRefusals.syntax(
-                read,
-                allowed,
-                "The text is damaged in facet " + (weld.read() + 1) + ": export the file again.",
-                fileName,
-                line);
+        String facet = "facet " + (weld.read() + 1);
+        return next()
+                ? refusals.syntax(read, allowed, "The text is damaged in " + facet + ": export the file again.", line)
+                : refusals.truncated(read + " and then the end of the file, in " + facet, allowed, line);
     }
 }

@@ -8,17 +8,17 @@ import java.io.PushbackReader;
 import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.fizzhull.evidence.Notice;
-import org.fizzhull.mesh.measure.MeshBuilder;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.jspecify.annotations.Nullable;
@@ -50,8 +50,10 @@ final class ThreeMfModel {
             "foot", Unit.FOOT,
             "meter", Unit.METRE);
 
+    private static final String AGAIN = "Export the body again.";
+
     private final ZipParts parts;
-    private final String fileName;
+    private final FileRefusals refusals;
     private final XMLStreamReader xml;
 
     /** The root model; this one itself, where it is the root. */
@@ -61,7 +63,6 @@ final class ThreeMfModel {
     private final Map<String, ThreeMfModel> others = new HashMap<>();
 
     private final Map<String, ModelObject> objects = new HashMap<>();
-    private final List<Notice> notices = new ArrayList<>();
     private final VertexWeld weld = new VertexWeld();
     private Unit unit = Unit.MILLIMETRE;
 
@@ -71,10 +72,10 @@ final class ThreeMfModel {
     private long placed;
     private int leftOut;
 
-    private ThreeMfModel(ZipParts parts, InputStream in, String fileName, @Nullable ThreeMfModel root)
+    private ThreeMfModel(ZipParts parts, InputStream in, FileRefusals refusals, @Nullable ThreeMfModel root)
             throws IOException, XMLStreamException {
         this.parts = parts;
-        this.fileName = fileName;
+        this.refusals = refusals;
         this.root = root == null ? this : root;
         xml = parser(in);
     }
@@ -108,29 +109,44 @@ final class ThreeMfModel {
     }
 
     /** Reads the root model, and the parts that it places objects from. */
-    static ThreeMfModel read(ZipParts parts, String part, String fileName) throws IOException, XMLStreamException {
+    static FacetFile read(ZipParts parts, String part, FileRefusals refusals) throws IOException, XMLStreamException {
         InputStream in = parts.open(part, ZipParts.MOST_BYTES);
         if (in == null) {
-            throw ThreeMfReader.refused(
-                    "a package without its model, " + part, "a whole 3MF package", "Export it again.", fileName, 0);
+            throw refusals.unreadable(
+                    "a package without its model, " + part, "a whole 3MF package", "Export it again.", 0);
         }
-        ThreeMfModel model = new ThreeMfModel(parts, in, fileName, null);
-        model.all();
-        return model;
+        ThreeMfModel model = new ThreeMfModel(parts, in, refusals, null);
+        model.readAll();
+        if (model.weld.read() == 0) {
+            String hint = "Export the body itself, not its supports.";
+            throw refusals.unreadable("a build without a body", "at least one item to be made", hint, 0);
+        }
+        return new FacetFile(model.weld, false, Optional.of(model.unit), "", model.notices());
     }
 
-    private void all() throws IOException, XMLStreamException {
-        ModelObject object = new ModelObject(false, new MeshBuilder());
+    /** What was left out. */
+    private List<Notice> notices() {
+        if (leftOut == 0) {
+            return List.of();
+        }
+        String objects = leftOut == 1
+                ? " object is a support or a loose surface and was"
+                : " objects are supports or loose surfaces and were";
+        return List.of(new Notice("3mf-left-out", leftOut + objects + " left out."));
+    }
+
+    private void readAll() throws IOException, XMLStreamException {
+        ModelObject object = new ModelObject(false);
         String id = null;
         boolean model = false;
         while (xml.hasNext()) {
             int event = xml.next();
             if (event == XMLStreamConstants.DTD) {
-                throw refused("a document type", "a model without one", "Export the body again.");
+                throw refused("a document type", "a model without one", AGAIN);
             }
             if (event == XMLStreamConstants.END_ELEMENT && xml.getLocalName().equals("object") && id != null) {
                 if (objects.put(id, object) != null) {
-                    throw refused("two objects " + id, "a number of its own for each", "Export the body again.");
+                    throw refused("two objects " + id, "a number of its own for each", AGAIN);
                 }
                 id = null;
             }
@@ -161,17 +177,18 @@ final class ThreeMfModel {
             }
         }
         if (!model) {
-            throw refused("no model in it", "a model of the 3MF core specification", "Export the body again.");
+            throw refused("no model in it", "a model of the 3MF core specification", AGAIN);
         }
     }
 
     private void head() {
-        String named = xml.getAttributeValue(null, "unit");
-        if (named != null && UNITS.get(named) == null) {
+        String named = Objects.requireNonNullElse(xml.getAttributeValue(null, "unit"), "millimeter");
+        Unit known = UNITS.get(named);
+        if (known == null) {
             throw refused(
                     "the unit " + named, "micron, millimeter, centimeter, inch, foot or meter", "Export it again.");
         }
-        unit = named == null ? Unit.MILLIMETRE : UNITS.getOrDefault(named, Unit.MILLIMETRE);
+        unit = known;
         String needed = xml.getAttributeValue(null, "requiredextensions");
         for (String prefix : needed == null ? new String[0] : needed.strip().split("\\s+")) {
             String space = prefix.isEmpty() ? CORE : xml.getNamespaceURI(prefix);
@@ -187,21 +204,17 @@ final class ThreeMfModel {
     private ModelObject object() {
         String type = xml.getAttributeValue(null, "type");
         boolean solid = type == null || type.equals("model") || type.equals("solidsupport");
-        return new ModelObject(solid, new MeshBuilder());
+        return new ModelObject(solid);
     }
 
     private void triangle(ModelObject object) {
         int a = corner("v1", object);
         int b = corner("v2", object);
         int c = corner("v3", object);
-        if (++root.facets > StlReader.MOST_FACETS) {
-            throw tooMany();
+        if (++root.facets > VertexWeld.MOST_FACETS) {
+            throw refusals.tooLarge(VertexWeld.MOST_FACETS + 1L);
         }
         object.triangles().facet(a, b, c);
-    }
-
-    private Refusal tooMany() {
-        return StlRefusals.tooLarge(StlReader.MOST_FACETS + 1L, fileName);
     }
 
     private int corner(String name, ModelObject object) {
@@ -236,7 +249,7 @@ final class ThreeMfModel {
             throw refused(
                     "the object " + id + (path == null ? "" : " of " + path),
                     path == null ? "an object of this model that stands before" : "an object of that part",
-                    "Export the body again.");
+                    AGAIN);
         }
         return object;
     }
@@ -254,8 +267,8 @@ final class ThreeMfModel {
                     root == this ? "a part of this package" : "objects of the same part",
                     "Export the bodies into one model, or as STL.");
         }
-        ThreeMfModel other = new ThreeMfModel(parts, in, fileName, this);
-        other.all();
+        ThreeMfModel other = new ThreeMfModel(parts, in, refusals, this);
+        other.readAll();
         if (other.unit != unit) {
             throw refused(
                     "the part " + path + " in " + other.unit.symbol(),
@@ -270,7 +283,7 @@ final class ThreeMfModel {
         String text = xml.getAttributeValue(null, "transform");
         Placement placement = text == null ? Placement.NONE : Placement.of(text);
         if (placement == null || placement.volume() == 0) {
-            throw refused("transform=" + text, "twelve numbers that leave a body its volume", "Export the body again.");
+            throw refused("transform=" + text, "twelve numbers that leave a body its volume", AGAIN);
         }
         return placement;
     }
@@ -282,14 +295,13 @@ final class ThreeMfModel {
             leftOut++;
             return;
         }
-        if (weld.read() + object.triangles().facets() > StlReader.MOST_FACETS) {
-            throw tooMany();
+        if (weld.read() + object.triangles().facets() > VertexWeld.MOST_FACETS) {
+            throw refusals.tooLarge(VertexWeld.MOST_FACETS + 1L);
         }
-        ModelObject built = new ModelObject(true, new MeshBuilder());
+        ModelObject built = new ModelObject(true);
         built.place(object, placement);
         if (!built.weld(weld)) {
-            throw refused(
-                    "a body placed far away", "coordinates up to 1000000 units of the file", "Export the body again.");
+            throw refused("a body placed far away", "coordinates up to 1000000 units of the file", AGAIN);
         }
     }
 
@@ -302,41 +314,17 @@ final class ThreeMfModel {
             return;
         }
         root.placed += Math.max(object.triangles().facets(), object.triangles().vertices());
-        if (root.placed > StlReader.MOST_FACETS) {
+        if (root.placed > VertexWeld.MOST_FACETS) {
             throw refused(
                     root.placed + " facets of objects that are placed in others",
-                    "up to " + StlReader.MOST_FACETS,
+                    "up to " + VertexWeld.MOST_FACETS,
                     "Export one piece, as one body, with a coarser setting.");
         }
         into.place(object, placement);
     }
 
     private Refusal refused(String read, String allowed, String hint) {
-        return ThreeMfReader.refused(
-                read, allowed, hint, fileName, Math.max(0, xml.getLocation().getLineNumber()));
-    }
-
-    /** The facets of all items, in units of the file. */
-    VertexWeld weld() {
-        return weld;
-    }
-
-    /** The unit that the model names. */
-    Unit unit() {
-        return unit;
-    }
-
-    /** What was left out. */
-    List<Notice> notices() {
-        if (leftOut > 0) {
-            notices.add(new Notice(
-                    "3mf-left-out",
-                    leftOut
-                            + (leftOut == 1
-                                    ? " object is a support or a loose surface and was"
-                                    : " objects are supports or loose surfaces and were")
-                            + " left out."));
-        }
-        return notices;
+        return refusals.unreadable(
+                read, allowed, hint, Math.max(0, xml.getLocation().getLineNumber()));
     }
 }

@@ -23,57 +23,49 @@ final class ThreeMfReader {
     private ThreeMfReader() {}
 
     /** Reads the bytes of a whole archive. */
-    static ThreeMfModel read(ByteBuffer bytes, String fileName) {
+    static FacetFile read(ByteBuffer bytes, FileRefusals refusals) {
         try {
-            return model(new ZipParts(bytes), fileName);
+            return model(new ZipParts(bytes), refusals);
         } catch (XMLStreamException e) {
             if (e.getNestedException() instanceof IOException unpacking
                     && !(unpacking instanceof CharacterCodingException)) {
-                throw unpacked(unpacking, fileName);
+                throw unpacked(unpacking, refusals);
             }
             throw malformed(
-                    fileName,
+                    refusals,
                     e.getLocation() == null ? 0 : Math.max(0, e.getLocation().getLineNumber()));
         } catch (CharacterCodingException e) {
-            throw malformed(fileName, 0);
+            throw malformed(refusals, 0);
         } catch (IOException e) {
-            throw unpacked(e, fileName);
+            throw unpacked(e, refusals);
         }
     }
 
-    private static Refusal malformed(String fileName, int line) {
-        return refused(
+    private static Refusal malformed(FileRefusals refusals, int line) {
+        return refusals.unreadable(
                 "a model that is cut short, or no well-formed XML in UTF-8 or UTF-16",
                 "a model of the 3MF core specification",
                 "The file is damaged: copy or export it again.",
-                fileName,
                 line);
     }
 
-    private static Refusal unpacked(IOException e, String fileName) {
+    private static Refusal unpacked(IOException e, FileRefusals refusals) {
         return e instanceof ZipParts.TooMuch
-                ? refused(
-                        "an archive that unpacks to more than a body needs",
-                        "up to " + ZipParts.MOST_BYTES / (1 << 20) + " MiB, as of " + StlReader.MOST_FACETS + " facets",
-                        "Export with a coarser setting: 100 000 facets are plenty for a piece of this size.",
-                        fileName,
-                        0)
-                : refused(
+                ? refusals.unpacksToMore(ZipParts.MOST_BYTES / (1 << 20))
+                : refusals.unreadable(
                         "an archive that is cut short, damaged or encrypted",
                         "a whole 3MF package",
                         "Copy or export the file again, without a password.",
-                        fileName,
                         0);
     }
 
-    private static ThreeMfModel model(ZipParts parts, String fileName) throws IOException, XMLStreamException {
+    private static FacetFile model(ZipParts parts, FileRefusals refusals) throws IOException, XMLStreamException {
         InputStream relationships = parts.open(RELATIONSHIPS, MOST_RELATIONSHIPS);
         String root = relationships == null ? null : target(relationships);
         if (root == null) {
-            throw StlRefusals.notStl(
-                    "a ZIP archive without a 3MF model", "Unpack it, and name the body in it.", fileName);
+            throw refusals.notStl("a ZIP archive without a 3MF model", "Unpack it, and name the body in it.");
         }
-        return ThreeMfModel.read(parts, root, fileName);
+        return ThreeMfModel.read(parts, root, refusals);
     }
 
     /** The part that the relationships name as the model; null where they name none. */
@@ -89,9 +81,5 @@ final class ThreeMfReader {
             }
         }
         return null;
-    }
-
-    static Refusal refused(String read, String allowed, String hint, String fileName, int line) {
-        return new Refusal("3mf-unreadable", "3MF file", read, allowed, hint).at(fileName, line);
     }
 }

@@ -7,6 +7,9 @@ import org.fizzhull.mesh.measure.MeshBuilder;
  * over float32 numbers; -0 counts as 0. Facets with two corners in one place are counted and left out.
  */
 final class VertexWeld {
+    /** Most facets that are read. */
+    static final int MOST_FACETS = 4_000_000;
+
     /** Largest coordinate of a file, in its unit: beyond, float32 numbers are no longer fine enough, or damaged. */
     static final float LARGEST = 1_000_000;
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,6 +49,6 @@ class StlOrderTest {
     }
 
     private static MeshReader.Reading read(byte[] bytes) {
-        return StlReader.read(ByteBuffer.wrap(bytes), "t.stl", 1e-3);
+        return MeshReader.read(ByteBuffer.wrap(bytes), "t.stl", Unit.MILLIMETRE);
     }
 }

@@ -13,6 +13,7 @@ import org.apache.commons.numbers.core.Precision;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MassProperties;
+import org.fizzhull.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -74,8 +75,9 @@ class StlOtherProgramTest {
         byte[] file = Soup.cube(40).binary();
         ByteBuffer bytes = ByteBuffer.allocate(3 + file.length);
         bytes.position(3).mark().put(file).reset();
-        double volume =
-                MassProperties.of(StlReader.read(bytes, "t.stl", 1e-3).mesh()).volume();
+        double volume = MassProperties.of(
+                        MeshReader.read(bytes, "t.stl", Unit.MILLIMETRE).mesh())
+                .volume();
         assertThat(volume).isCloseTo(64e-6, within(1e-18));
         assertThat(bytes.position()).isEqualTo(3);
     }
@@ -96,6 +98,6 @@ class StlOtherProgramTest {
     }
 
     private static MeshReader.Reading read(byte[] bytes) {
-        return StlReader.read(ByteBuffer.wrap(bytes), "t.stl", 1e-3);
+        return MeshReader.read(ByteBuffer.wrap(bytes), "t.stl", Unit.MILLIMETRE);
     }
 }

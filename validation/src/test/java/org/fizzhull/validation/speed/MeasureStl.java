@@ -8,8 +8,8 @@ import java.util.SplittableRandom;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.mesh.reading.MeshReader;
-import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
+import org.fizzhull.quantity.Unit;
 
 /** Reads one STL and prints what it measures, to be timed from outside by {@code stl-speed.sh}, which also calls this. */
 public final class MeasureStl {
@@ -34,7 +34,8 @@ public final class MeasureStl {
 
     private static void measure(String file) throws IOException {
         try (FileChannel channel = FileChannel.open(Path.of(file))) {
-            print(StlReader.read(channel.map(FileChannel.MapMode.READ_ONLY, 0, channel.size()), file, 1e-3));
+            print(MeshReader.read(
+                    channel.map(FileChannel.MapMode.READ_ONLY, 0, channel.size()), file, Unit.MILLIMETRE));
         }
     }
 

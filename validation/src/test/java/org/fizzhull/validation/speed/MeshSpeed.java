@@ -13,8 +13,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.MeshDepth;
 import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.mesh.reading.MeshReader;
-import org.fizzhull.mesh.reading.StlReader;
 import org.fizzhull.mesh.reading.StlWriter;
+import org.fizzhull.quantity.Unit;
 import org.fizzhull.shape.body.PolyhedronHull;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -95,12 +95,12 @@ public class MeshSpeed {
     /** A binary STL read, checked and measured. */
     @Benchmark
     public MeshReader.Reading readBinary() {
-        return StlReader.read(ByteBuffer.wrap(binary), "ring.stl", MILLIMETRE);
+        return MeshReader.read(ByteBuffer.wrap(binary), "ring.stl", Unit.MILLIMETRE);
     }
 
     /** The same mesh as text. */
     @Benchmark
     public MeshReader.Reading readText() {
-        return StlReader.read(ByteBuffer.wrap(text), "ring.stl", MILLIMETRE);
+        return MeshReader.read(ByteBuffer.wrap(text), "ring.stl", Unit.MILLIMETRE);
     }
 }
