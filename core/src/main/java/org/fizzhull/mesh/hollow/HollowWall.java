@@ -88,6 +88,6 @@ final class HollowWall {
     }
 
     private void from(double x, double y, double z, NearestFacet probe) {
-        least = Math.min(least, probe.distance(x, y, z));
+        least = probe.distance(x, y, z, least);
     }
 }
