@@ -44,7 +44,7 @@ class ArchitectureTest {
             mesh.distance         -> uncertainty geometry mesh mesh.measure
             mesh.cutting          -> geometry mesh mesh.measure mesh.distance
             mesh.hollow           -> uncertainty geometry mesh mesh.measure mesh.distance
-            mesh.uniting          -> mesh mesh.measure mesh.distance
+            mesh.uniting          -> geometry mesh mesh.measure mesh.distance
             mesh.repair           -> evidence geometry mesh mesh.measure mesh.distance mesh.uniting
             mesh.reading          -> evidence geometry mesh mesh.measure mesh.repair
             evidence.published    -> evidence

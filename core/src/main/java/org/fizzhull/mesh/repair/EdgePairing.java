@@ -1,9 +1,7 @@
 package org.fizzhull.mesh.repair;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
@@ -17,7 +15,7 @@ final class EdgePairing {
     final int[] corners;
 
     /** The joined facets. */
-    final FacetJoin joined;
+    final FacetComponents joined;
 
     /** Edges of one facet only. */
     final int[] open;
@@ -37,65 +35,58 @@ final class EdgePairing {
     /** Whether some neighbours run their common edge the same way: then the winding is mixed. */
     final boolean mixed;
 
-    private EdgePairing(int[] corners, int vertices) {
+    /** Pairs the edges of a facet list over {@code vertices} vertices. */
+    EdgePairing(int[] corners, int vertices) {
         this.corners = corners;
         FacetEdges edges = new FacetEdges(corners, vertices);
-        joined = new FacetJoin(corners.length / 3);
+        joined = new FacetComponents(corners.length / 3);
         boolean sameWay = false;
-        IntStream.Builder others = IntStream.builder();
+        IntStream.Builder single = IntStream.builder();
+        IntStream.Builder unequal = IntStream.builder();
+        IntStream.Builder several = IntStream.builder();
+        IntStream.Builder unpaired = IntStream.builder();
+        IntStream.Builder surplus = IntStream.builder();
         for (int e = 0; e < edges.count(); e++) {
             int from = edges.first(e);
-            if (edges.first(e + 1) - from == 2) {
+            int sides = edges.first(e + 1) - from;
+            if (sides == 2) {
                 int one = edges.side(from);
                 int other = edges.side(from + 1);
                 boolean same = edges.rises(one) == edges.rises(other);
                 sameWay |= same;
                 joined.join(one / 3, other / 3, same);
+                continue;
+            }
+            // how many more sides run from the lower corner of the edge to the upper one than back
+            int balance = edges.sides(e).map(h -> edges.rises(h) ? 1 : -1).sum();
+            edges.sides(e).forEach(unpaired);
+            edges.sides(e)
+                    .filter(h -> edges.rises(h) == balance > 0)
+                    .limit(Math.abs(balance))
+                    .forEach(surplus);
+            if (balance == 0) {
+                several.add(e);
             } else {
-                others.add(e);
+                (sides == 1 ? single : unequal).add(edges.side(from));
             }
         }
         mixed = sameWay;
-        int[] odd = others.build().toArray();
-        int[] several = Arrays.stream(odd).filter(e -> balance(edges, e) == 0).toArray();
-        shared = several.length;
-        doubtful = Arrays.stream(odd).flatMap(edges::sides).toArray();
-        unbalanced = Arrays.stream(odd).flatMap(e -> surplus(edges, e)).toArray();
-        open = firstSides(edges, odd, e -> edges.sides(e).count() == 1);
-        crowded = firstSides(edges, odd, e -> edges.sides(e).count() > 1 && balance(edges, e) != 0);
-        for (int e : several) {
+        open = single.build().toArray();
+        crowded = unequal.build().toArray();
+        doubtful = unpaired.build().toArray();
+        unbalanced = surplus.build().toArray();
+        int[] balanced = several.build().toArray();
+        shared = balanced.length;
+        for (int e : balanced) {
             joinShared(joined, edges, e);
         }
-    }
-
-    private static int[] firstSides(FacetEdges edges, int[] some, IntPredicate which) {
-        return Arrays.stream(some)
-                .filter(which)
-                .map(e -> edges.side(edges.first(e)))
-                .toArray();
-    }
-
-    /** How many more sides of an edge run from its lower corner to the upper one than back. */
-    private static int balance(FacetEdges edges, int e) {
-        return edges.sides(e).map(h -> edges.rises(h) ? 1 : -1).sum();
-    }
-
-    /** The sides of an edge that are too many in their direction. */
-    private static IntStream surplus(FacetEdges edges, int e) {
-        int balance = balance(edges, e);
-        return edges.sides(e).filter(h -> edges.rises(h) == balance > 0).limit(Math.abs(balance));
-    }
-
-    /** Pairs the edges of a facet list over {@code vertices} vertices. */
-    static EdgePairing of(int[] corners, int vertices) {
-        return new EdgePairing(corners, vertices);
     }
 
     /**
      * Bodies that merely touch along an edge stay apart: an edge of four facets joins them only where a body by itself
      * would be open there.
      */
-    private static void joinShared(FacetJoin joined, FacetEdges edges, int e) {
+    private static void joinShared(FacetComponents joined, FacetEdges edges, int e) {
         Map<Integer, Integer> balance = new HashMap<>();
         edges.sides(e).forEach(h -> balance.merge(joined.root(h / 3), edges.rises(h) ? 1 : -1, Integer::sum));
         if (balance.values().stream().anyMatch(sum -> sum != 0)) {

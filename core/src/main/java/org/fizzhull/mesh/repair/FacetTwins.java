@@ -1,8 +1,10 @@
 package org.fizzhull.mesh.repair;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -14,27 +16,14 @@ import java.util.Set;
  * @param later the later one
  */
 record FacetTwins(Set<Integer> same, Set<Integer> earlier, Set<Integer> later) {
-    /** Three vertices, the lowest first, in the order of a facet. */
-    private record Corners(int a, int b, int c) {
-        static Corners of(int[] corners, int f) {
-            int a = corners[3 * f];
-            int b = corners[3 * f + 1];
-            int c = corners[3 * f + 2];
-            return a < b && a < c ? new Corners(a, b, c) : b < c ? new Corners(b, c, a) : new Corners(c, a, b);
-        }
-
-        Corners turned() {
-            return new Corners(a, c, b);
-        }
-    }
-
     /** Looks among the facets that some sides (three times the facet plus the corner) belong to. */
     static FacetTwins among(int[] corners, int[] sides) {
         FacetTwins twins = new FacetTwins(new HashSet<>(), new HashSet<>(), new HashSet<>());
-        Map<Corners, Integer> known = new HashMap<>();
+        Map<List<Integer>, Integer> known = new HashMap<>();
         for (int f : Arrays.stream(sides).map(h -> h / 3).sorted().distinct().toArray()) {
-            Corners own = Corners.of(corners, f);
-            Integer back = known.get(own.turned());
+            List<Integer> own = Arrays.asList(corners[3 * f], corners[3 * f + 1], corners[3 * f + 2]);
+            Collections.rotate(own, -own.indexOf(Collections.min(own)));
+            Integer back = known.get(List.of(own.get(0), own.get(2), own.get(1)));
             if (known.putIfAbsent(own, f) != null) {
                 twins.same.add(f);
             } else if (back != null) {

@@ -76,12 +76,12 @@ final class MeshBodies {
             probe = new WindingProbe(surfaces.mesh());
         }
         refuseNothing();
-        tell();
+        tellBodies();
         probe.check(refusals, notices);
         return surfaces;
     }
 
-    private void refuseMany(FacetJoin joined) {
+    private void refuseMany(FacetComponents joined) {
         if (joined.bodies() > MOST) {
             throw refusals.manyBodies(joined.bodies(), MOST);
         }
@@ -91,7 +91,7 @@ final class MeshBodies {
     private @Nullable CrossedShells crossed() {
         return surfaces.count() == 1
                 ? null
-                : CrossedShells.of(surfaces.xyz(), surfaces.corners(), surfaces.label(), surfaces.count());
+                : new CrossedShells(surfaces.xyz(), surfaces.corners(), surfaces.label(), surfaces.count());
     }
 
     /** Whether surfaces cross of which one may be meant to be taken away, or both belong to one body. */
@@ -102,9 +102,7 @@ final class MeshBodies {
                 if (crossed != null && crossed.cross(a, b)) {
                     int one = nesting.outermost(a);
                     int other = nesting.outermost(b);
-                    found |= one == other
-                            || surfaces.get(one).volume() > 0
-                                    != surfaces.get(other).volume() > 0;
+                    found |= one == other || nesting.step(one) != nesting.step(other);
                 }
             }
         }
@@ -118,8 +116,7 @@ final class MeshBodies {
         Optional<CrossedShells.United> found = shells.united(body);
         if (found.isPresent()) {
             String once = take(found.get());
-            notices.add(new Notice(
-                    "mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once));
+            tell("mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once);
         }
     }
 
@@ -129,8 +126,7 @@ final class MeshBodies {
                 CrossedShells.themselves(surfaces.xyz(), surfaces.corners(), surfaces.label());
         if (found.isPresent()) {
             String once = take(found.get());
-            notices.add(new Notice(
-                    "mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once));
+            tell("mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once);
         }
         return found.isPresent();
     }
@@ -138,7 +134,7 @@ final class MeshBodies {
     /** Goes on with what was united; returns what was counted several times, in words. */
     private String take(CrossedShells.United united) {
         double before = surfaces.volume();
-        EdgePairing pairing = EdgePairing.of(united.corners(), united.xyz().length / 3);
+        EdgePairing pairing = new EdgePairing(united.corners(), united.xyz().length / 3);
         refuseMany(pairing.joined);
         surfaces = Surfaces.of(united.xyz(), united.corners(), pairing.joined);
         // what rounding leaves between faces that lie on each other
@@ -159,7 +155,7 @@ final class MeshBodies {
 
     /** Turns the fewer facets of each surface where neighbours disagree. */
     private void turnMinority(EdgePairing pairing) {
-        FacetJoin joined = pairing.joined;
+        FacetComponents joined = pairing.joined;
         int[] label = joined.labels();
         int[] vote = new int[joined.bodies()];
         for (int f = 0; f < label.length; f++) {
@@ -173,8 +169,7 @@ final class MeshBodies {
             }
         }
         if (turned > 0) {
-            notices.add(new Notice(
-                    "mesh-winding", turned + " facets faced the other way than their neighbours and were turned."));
+            tell("mesh-winding", turned + " facets faced the other way than their neighbours and were turned.");
         }
     }
 
@@ -183,8 +178,7 @@ final class MeshBodies {
         List<Surface> flat = dropSlight(0);
         if (!flat.isEmpty()) {
             int facets = flat.stream().mapToInt(Surface::facets).sum();
-            notices.add(new Notice(
-                    "mesh-flat-part", flat.size() + " parts without volume (" + facets + " facets) were left out."));
+            tell("mesh-flat-part", flat.size() + " parts without volume (" + facets + " facets) were left out.");
         }
     }
 
@@ -218,10 +212,10 @@ final class MeshBodies {
         surfaces.turn(insideOut);
         if (!insideOut.isEmpty()) {
             int all = surfaces.count();
-            notices.add(new Notice(
+            tell(
                     "mesh-inverted",
                     (all == 1 ? "The surface was" : insideOut.size() + " of " + all + " surfaces were")
-                            + " inside out; the facets were turned."));
+                            + " inside out; the facets were turned.");
         }
     }
 
@@ -232,11 +226,8 @@ final class MeshBodies {
     private boolean dropFilled() {
         List<Surface> filled = new ArrayList<>();
         for (int b = 0; b < surfaces.count(); b++) {
-            int outside = 0;
-            for (int other = 0; other < surfaces.count(); other++) {
-                outside += nesting.inside(b, other) ? step(other) : 0;
-            }
-            int inside = outside + step(b);
+            int outside = nesting.windingOutside(b);
+            int inside = outside + nesting.step(b);
             if (outside < 0 || inside < 0) {
                 throw refusals.nested(surfaces.get(b).middle());
             }
@@ -246,35 +237,34 @@ final class MeshBodies {
         }
         if (!filled.isEmpty()) {
             surfaces = surfaces.without(filled);
-            notices.add(new Notice(
+            tell(
                     "mesh-nested",
                     (filled.size() == 1 ? "1 surface" : filled.size() + " surfaces")
                             + " inside a body that is solid there were left out. If a hollow is meant, subtract the"
-                            + " inner body in the program it was drawn in."));
+                            + " inner body in the program it was drawn in.");
         }
         return !filled.isEmpty();
     }
 
-    /** By how much the number of bodies around rises on the way in through a surface. */
-    private int step(int surface) {
-        return surfaces.get(surface).volume() > 0 ? 1 : -1;
+    private void tell(String code, String text) {
+        notices.add(new Notice(code, text));
     }
 
     /** Says how many bodies and closed hollows there are, where it is not one body. */
-    private void tell() {
+    private void tellBodies() {
         List<Surface> hollows =
                 surfaces.list().stream().filter(surface -> surface.volume() < 0).toList();
         int solid = surfaces.count() - hollows.size();
         if (solid > 1) {
-            notices.add(new Notice("mesh-bodies", solid + " separate bodies are taken as one rigid piece."));
+            tell("mesh-bodies", solid + " separate bodies are taken as one rigid piece.");
         }
         if (!hollows.isEmpty()) {
             double volume = -hollows.stream().mapToDouble(Surface::volume).sum();
-            notices.add(new Notice(
+            tell(
                     "mesh-cavity",
                     (hollows.size() == 1 ? "1 closed hollow" : hollows.size() + " closed hollows") + " of "
                             + PlaceWords.cubicCentimetres(volume)
-                            + " cm3 inside. If this is the mould and not the piece, export the piece."));
+                            + " cm3 inside. If this is the mould and not the piece, export the piece.");
         }
     }
 }

@@ -29,7 +29,7 @@ public record MeshCheck(TriangleMesh mesh, int surfaces, double volume) {
             throw refusals.flat("facets that all shrink to a line or a point");
         }
         double[] vertices = xyz;
-        EdgePairing pairing = EdgePairing.of(corners, xyz.length / 3);
+        EdgePairing pairing = new EdgePairing(corners, xyz.length / 3);
         if (!pairing.plain()) {
             MeshMending mending = new MeshMending(xyz, pairing, notices);
             pairing = mending.mend();

@@ -79,7 +79,7 @@ final class MeshMending {
     }
 
     private EdgePairing paired(int[] corners) {
-        return EdgePairing.of(corners, xyz.length / 3);
+        return new EdgePairing(corners, xyz.length / 3);
     }
 
     private EdgePairing without(IntPredicate dropped) {

@@ -67,9 +67,17 @@ final class Nesting {
         }
     }
 
-    /** Whether one surface lies inside another. */
-    boolean inside(int inner, int outer) {
-        return inside[inner][outer];
+    /** Winding number just outside a surface: of the surfaces around it, the bodies less the cavities. */
+    int windingOutside(int surface) {
+        return IntStream.range(0, inside.length)
+                .filter(outer -> inside[surface][outer])
+                .map(this::step)
+                .sum();
+    }
+
+    /** By how much the winding number rises on the way in through a surface. */
+    int step(int surface) {
+        return surfaces.get(surface).volume() > 0 ? 1 : -1;
     }
 
     /** The free surface around one; the surface itself where it stands free. */

@@ -12,8 +12,8 @@ import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Closes small holes. The sides that no other runs against make up rings, since as many of them end at a corner as begin
- * there, also where holes meet in a corner and where three facets share an edge. Each ring is closed by a fan around the
+ * Closes small holes. The sides that no other runs against make up loops, since as many of them end at a corner as begin
+ * there, also where holes meet in a corner and where three facets share an edge. Each loop is closed by a fan around the
  * middle of its corners, which lies nearer to the surface than a fan from a corner. A hole is small when its rim is no
  * longer than a third of the diagonal of the box, and all together cover no more than a hundredth of the surface: what is
  * larger was meant, or is lost. O(sides).
@@ -40,24 +40,24 @@ final class SmallHoles {
     record Closed(double[] xyz, int[] corners) {}
 
     /**
-     * The list without holes, which are told; as it was where one of them is too large or its rim is no ring.
+     * The list without holes, which are told; as it was where one of them is too large or its rim is no closed loop.
      *
      * @param sides what no other side runs against, as three times the facet plus the corner
      * @param size diagonal of the box, m
      */
     static Closed closed(double[] xyz, int[] corners, int[] sides, double size, List<Notice> notices) {
         // the other way round than the facets
-        Rings rims = new Rings();
+        BoundaryLoops rims = new BoundaryLoops();
         for (int h : sides) {
             rims.add(corners[FacetEdges.next(h)], corners[h]);
         }
-        List<int[]> rings = rims.closed();
-        if (rings.isEmpty()) {
+        List<int[]> loops = rims.closed();
+        if (loops.isEmpty()) {
             return new Closed(xyz, corners);
         }
         SmallHoles small = new SmallHoles(xyz);
-        for (int[] ring : rings) {
-            small.close(ring);
+        for (int[] loop : loops) {
+            small.close(loop);
         }
         TriangleMesh mesh = new TriangleMesh(xyz, corners);
         double surface = FaceSets.area(mesh, FaceSets.others(mesh, new BitSet()));
@@ -70,18 +70,18 @@ final class SmallHoles {
                 IntStream.concat(Arrays.stream(corners), small.fans.build()).toArray());
     }
 
-    /** Closes a ring of corners by a fan. */
-    private void close(int[] ring) {
+    /** Closes a boundary loop by a fan. */
+    private void close(int[] loop) {
         int centre = xyz.length / 3 + holes;
         Vec3 middle = Vec3.ZERO;
-        for (int v : ring) {
-            middle = middle.plus(Vertices.at(xyz, v).times(1.0 / ring.length));
+        for (int v : loop) {
+            middle = middle.plus(Vertices.at(xyz, v).times(1.0 / loop.length));
         }
         middles.add(middle.x()).add(middle.y()).add(middle.z());
         double rim = 0;
-        for (int i = 0; i < ring.length; i++) {
-            int from = ring[i];
-            int to = ring[(i + 1) % ring.length];
+        for (int i = 0; i < loop.length; i++) {
+            int from = loop[i];
+            int to = loop[(i + 1) % loop.length];
             fans.add(from).add(to).add(centre);
             rim += Vertices.distance(xyz, from, to);
             area += Vertices.area(Vertices.at(xyz, from), Vertices.at(xyz, to), middle);

@@ -17,7 +17,7 @@ import org.fizzhull.mesh.TriangleMesh;
  */
 record Surfaces(double[] xyz, int[] corners, int[] label, List<Surface> list) {
     /** Takes a facet list apart. */
-    static Surfaces of(double[] xyz, int[] corners, FacetJoin joined) {
+    static Surfaces of(double[] xyz, int[] corners, FacetComponents joined) {
         // half way between two vertices
         int half = xyz.length / 6 * 3;
         double[] origin = {(xyz[0] + xyz[half]) / 2, (xyz[1] + xyz[half + 1]) / 2, (xyz[2] + xyz[half + 2]) / 2};

@@ -1,10 +1,11 @@
 package org.fizzhull.mesh.uniting;
 
 import java.util.Arrays;
+import org.fizzhull.geometry.Vec3;
 
 /**
- * Corners of facets twice over: the place where each is, and the place it is taken to be at while it is decided what
- * crosses what. New corners are added where an edge passes through a facet.
+ * Corners of facets with two places each: where it is, and its perturbed place ({@link PerturbedShells}), by which it is
+ * decided what crosses what. New corners are added where an edge passes through a facet.
  */
 final class Corners {
     /** Coordinates x, y, z of one corner after another, m. */
@@ -40,12 +41,8 @@ final class Corners {
         }
         double share = share(grown, p, q, a, b, c);
         double there = Math.min(1, Math.max(0, share(place, p, q, a, b, c)));
-        double length = 0;
-        for (int k = 0; k < 3; k++) {
-            double d = place[3 * q + k] - place[3 * p + k];
-            length += d * d;
-        }
-        boolean clean = Math.abs(there - share) * Math.sqrt(length) <= 32 * growth;
+        double length = point(place, q).minus(point(place, p)).norm();
+        boolean clean = Math.abs(there - share) * length <= 32 * growth;
         set(place, p, q, clean ? there : share);
         set(grown, p, q, share);
         return count++;
@@ -59,8 +56,8 @@ final class Corners {
 
     /** Share of the way from p to q at which it passes through the plane of a, b and c. */
     private static double share(double[] at, int p, int q, int a, int b, int c) {
-        double one = sixfold(at, a, b, c, p);
-        return one / (one - sixfold(at, a, b, c, q));
+        double one = sixTimesVolume(at, a, b, c, p);
+        return one / (one - sixTimesVolume(at, a, b, c, q));
     }
 
     /**
@@ -76,22 +73,17 @@ final class Corners {
             }
         }
         Arrays.sort(four);
-        return sixfold(grown, four[0], four[1], four[2], four[3]) >= 0 != turned;
+        return sixTimesVolume(grown, four[0], four[1], four[2], four[3]) >= 0 != turned;
     }
 
     /** Six times the volume of a tetrahedron, m3; above 0 where d lies before the facet a b c. */
-    private static double sixfold(double[] at, int a, int b, int c, int d) {
-        double ox = at[3 * a];
-        double oy = at[3 * a + 1];
-        double oz = at[3 * a + 2];
-        double ux = at[3 * b] - ox;
-        double uy = at[3 * b + 1] - oy;
-        double uz = at[3 * b + 2] - oz;
-        double vx = at[3 * c] - ox;
-        double vy = at[3 * c + 1] - oy;
-        double vz = at[3 * c + 2] - oz;
-        return (uy * vz - uz * vy) * (at[3 * d] - ox)
-                + (uz * vx - ux * vz) * (at[3 * d + 1] - oy)
-                + (ux * vy - uy * vx) * (at[3 * d + 2] - oz);
+    private static double sixTimesVolume(double[] at, int a, int b, int c, int d) {
+        Vec3 origin = point(at, a);
+        Vec3 normal = point(at, b).minus(origin).cross(point(at, c).minus(origin));
+        return normal.dot(point(at, d).minus(origin));
+    }
+
+    private static Vec3 point(double[] at, int v) {
+        return new Vec3(at[3 * v], at[3 * v + 1], at[3 * v + 2]);
     }
 }

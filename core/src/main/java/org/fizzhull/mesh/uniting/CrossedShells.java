@@ -13,15 +13,15 @@ import org.fizzhull.mesh.TriangleMesh;
  *
  * <p>Each edge is cut where it passes through a facet. The winding number of the whole surface, on the side that facets
  * look to, is carried along the edges and tells the pieces outside from those that something else fills; in a facet these
- * and the segments along which facets cross bound what is left. Which cross is told by signs of determinants of grown and
- * shaken corners ({@link GrownShells}), each always worked out from the same numbers, so that the parts fit together
+ * and the segments along which facets cross bound what is left. Which cross is told by signs of determinants of
+ * perturbed corners ({@link PerturbedShells}), each always computed from the same numbers, so that the parts fit together
  * whatever the rounding. More than two bodies are taken one after another, so that no three facets cross in a point.
  */
 public final class CrossedShells {
-    /** Ways of growing and shaking that are tried. */
+    /** Perturbations that are tried. */
     private static final int ATTEMPTS = 4;
 
-    /** Largest share of the length of lines inside by which a union may differ from what it was made of. */
+    /** Largest error of a union: difference of the lengths of lines inside, as a share of the length. */
     private static final double SAME = 1e-4;
 
     private final double[] xyz;
@@ -30,27 +30,22 @@ public final class CrossedShells {
     private final double[] grown;
     private final boolean[][] crossed;
 
-    private CrossedShells(double[] xyz, int[] corners, int[] shell, double[] grown, boolean[][] crossed) {
-        this.xyz = xyz;
-        this.corners = corners;
-        this.shell = shell;
-        this.grown = grown;
-        this.crossed = crossed;
-    }
-
     /**
-     * {@return some shells, with what crosses what}
+     * Finds what crosses what.
      *
      * @param xyz coordinates of the corners, m, three each
      * @param corners three corners a facet, anticlockwise seen from outside
      * @param shell number of the shell of each facet
      * @param count number of shells
      */
-    public static CrossedShells of(double[] xyz, int[] corners, int[] shell, int count) {
+    public CrossedShells(double[] xyz, int[] corners, int[] shell, int count) {
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
-        Corners at = GrownShells.of(apart.xyz(), apart.corners(), shell, 0);
-        boolean[][] crossed = new Crossings(at, new FacetEdges(apart.corners(), at.count()), shell).shells(count);
-        return new CrossedShells(apart.xyz(), apart.corners(), shell, at.grown, crossed);
+        Corners at = PerturbedShells.of(apart.xyz(), apart.corners(), shell, 0);
+        this.xyz = apart.xyz();
+        this.corners = apart.corners();
+        this.shell = shell;
+        grown = at.grown;
+        crossed = new Crossings(at, new FacetEdges(this.corners, at.count()), shell).shells(count);
     }
 
     /** {@return the shells as they are held against each other, each grown a little, m} */
@@ -60,8 +55,8 @@ public final class CrossedShells {
 
     /** {@return whether any two shells cross or touch} */
     public boolean any() {
-        return IntStream.range(0, crossed.length * crossed.length)
-                .anyMatch(i -> cross(i / crossed.length, i % crossed.length));
+        return IntStream.range(0, crossed.length)
+                .anyMatch(a -> IntStream.range(0, a).anyMatch(b -> cross(a, b)));
     }
 
     /**
@@ -114,16 +109,17 @@ public final class CrossedShells {
      * @param shell number of the shell of each facet
      */
     public static Optional<United> themselves(double[] xyz, int[] corners, int[] shell) {
+        int[] each = IntStream.range(0, corners.length / 3).toArray();
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
-        return tried(apart.xyz(), apart.corners(), shell, at -> left(at, apart.corners(), new int[0]), 0);
+        return tried(apart.xyz(), apart.corners(), shell, at -> left(at, apart.corners(), each), 0);
     }
 
-    /** Unites grown and shaken shells, otherwise each time, until lines through the union agree with what it was made of. */
+    /** Unites perturbed shells, with another perturbation each time, until lines through the union agree with its parts. */
     private static Optional<United> tried(
             double[] xyz, int[] corners, int[] shell, Function<Corners, int[]> union, int bodies) {
         TriangleMesh parts = new TriangleMesh(xyz, corners);
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            Corners at = GrownShells.of(xyz, corners, shell, attempt);
+            Corners at = PerturbedShells.of(xyz, corners, shell, attempt);
             try {
                 int[] left = union.apply(at);
                 double[] place = Arrays.copyOf(at.place, 3 * at.count());
@@ -131,7 +127,7 @@ public final class CrossedShells {
                     return Optional.of(new United(place, left, bodies));
                 }
             } catch (UnclearException unclear) {
-                // shaken otherwise, it may be clear
+                // with another perturbation it may be clear
             }
         }
         return Optional.empty();
@@ -171,13 +167,13 @@ public final class CrossedShells {
     /**
      * Corners of the facets that are left of a surface; new ones are added to the corners.
      *
-     * @param part for each facet one of the parts that do not run through themselves; empty where any facet may cross any
+     * @param part for each facet a number; facets of the same number do not cross
      */
     private static int[] left(Corners at, int[] corners, int[] part) {
         FacetEdges edges = new FacetEdges(corners, at.count());
         Crossings crossings = new Crossings(at, edges, part);
         crossings.addCorners();
-        return new CutFacets(at, edges, crossings, Windings.of(at, edges, crossings)).left();
+        return new CutFacets(at, edges, crossings, new Windings(at, edges, crossings)).left();
     }
 
     private static int[] joined(int[] one, int[] other) {

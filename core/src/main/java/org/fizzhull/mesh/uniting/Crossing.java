@@ -14,8 +14,8 @@ final class Crossing {
     /** How far from the lower corner of the edge, m, as the sum along the axes. */
     double far;
 
-    /** How often the surface winds around the edge on that side of the facet where it is less. */
-    int least;
+    /** The lower one of the winding numbers of the surface on the edge before and behind the facet. */
+    int lowerWinding;
 
     Crossing(int edge, int facet, boolean enters) {
         this.edge = edge;
@@ -23,7 +23,7 @@ final class Crossing {
         this.enters = enters;
     }
 
-    /** By how much the number around rises on the way up the edge. */
+    /** By how much the winding number rises here on the way up the edge. */
     int step() {
         return enters ? 1 : -1;
     }

@@ -3,6 +3,7 @@ package org.fizzhull.mesh.uniting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
@@ -20,49 +21,47 @@ final class Crossings {
     /** First crossing of each edge, and the end of the last. */
     private final int[] first;
 
-    /** Box around the edge that is looked at, and its shell. */
+    /** Box around the edge whose crossings are searched for, and its shell. */
     private final double[] box = new double[6];
 
     private int own;
 
-    /** Shell of each facet where a shell is not held against itself; else empty. */
+    /** Shell of each facet; facets of one shell are not held against each other. */
     private final int[] shell;
 
     /** Shell of all facets of a node, -1 where there are several. */
-    private final int[] only;
+    private final int[] shellOfNode;
 
     /**
      * Looks for the crossings.
      *
-     * @param shell for each facet the shell it belongs to, of those that are not held against themselves; empty where any
-     *     facet may cross any
+     * @param shell for each facet a number; facets of the same number are not held against each other
      */
     Crossings(Corners at, FacetEdges all, int[] shell) {
         this.at = at;
         this.all = all;
         this.shell = shell;
         tree = new FacetTree(new TriangleMesh(at.grown, all.facetCorners()));
-        only = new int[shell.length == 0 ? 0 : tree.nodes()];
-        tellShells();
+        shellOfNode = new int[tree.nodes()];
+        // children stand behind their parents
+        for (int node = shellOfNode.length - 1; node >= 0; node--) {
+            shellOfNode[node] = shellOf(node);
+        }
         first = new int[all.count() + 1];
-        look();
+        search();
     }
 
-    /** Finds the shell of each node. */
-    private void tellShells() {
-        // children stand behind their parents
-        for (int node = only.length - 1; node >= 0; node--) {
-            int found = tree.leaf(node) ? shell[tree.facet(tree.first(node))] : only[node + 1];
-            boolean one = tree.leaf(node) || only[tree.right(node)] == found;
-            for (int i = tree.first(node); tree.leaf(node) && i < tree.end(node); i++) {
-                one &= shell[tree.facet(i)] == found;
-            }
-            only[node] = one ? found : -1;
-        }
+    private int shellOf(int node) {
+        boolean leaf = tree.leaf(node);
+        int found = leaf ? shell[tree.facet(tree.first(node))] : shellOfNode[node + 1];
+        boolean one = leaf
+                ? IntStream.range(tree.first(node), tree.end(node)).allMatch(i -> shell[tree.facet(i)] == found)
+                : shellOfNode[tree.right(node)] == found;
+        return one ? found : -1;
     }
 
     /** Holds each edge against the facets whose boxes its own box meets. */
-    private void look() {
+    private void search() {
         for (int e = 0; e < all.count(); e++) {
             for (int k = 0; k < 3; k++) {
                 double p = at.grown[3 * all.low(e) + k];
@@ -70,14 +69,14 @@ final class Crossings {
                 box[k] = Math.min(p, q);
                 box[k + 3] = Math.max(p, q);
             }
-            own = shell.length == 0 ? -1 : shell[all.side(all.first(e)) / 3];
-            look(0, e);
+            own = shell[all.side(all.first(e)) / 3];
+            search(0, e);
             first[e + 1] = found.size();
         }
     }
 
-    private void look(int node, int e) {
-        if (only.length > 0 && only[node] == own) {
+    private void search(int node, int e) {
+        if (shellOfNode[node] == own) {
             return;
         }
         for (int k = 0; k < 3; k++) {
@@ -86,13 +85,13 @@ final class Crossings {
             }
         }
         if (!tree.leaf(node)) {
-            look(node + 1, e);
-            look(tree.right(node), e);
+            search(node + 1, e);
+            search(tree.right(node), e);
             return;
         }
         for (int i = tree.first(node); i < tree.end(node); i++) {
             int f = tree.facet(i);
-            if (shell.length == 0 || shell[f] != own) {
+            if (shell[f] != own) {
                 cross(e, f);
             }
         }

@@ -69,7 +69,7 @@ final class CutFacets {
     private void gatherEnds() {
         for (Crossing crossing : crossings.all()) {
             int e = crossing.edge;
-            for (int k = all.first(e); k < all.first(e + 1) && crossing.least == 0; k++) {
+            for (int k = all.first(e); k < all.first(e + 1) && crossing.lowerWinding == 0; k++) {
                 int h = all.side(k);
                 boolean start = all.rises(h) == crossing.enters;
                 add(h / 3, crossing.facet, crossing.point, start);
@@ -93,7 +93,8 @@ final class CutFacets {
 
     /** Fills what is left of a facet, between what is left of its sides and the segments on it. */
     private void cut(int f, Collection<Segment> own) {
-        FacetFill fill = new FacetFill(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
+        FacetTriangulation fill =
+                new FacetTriangulation(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
         for (int h = 3 * f; h < 3 * f + 3; h++) {
             side(h, fill);
         }
@@ -107,7 +108,7 @@ final class CutFacets {
     }
 
     /** The pieces of a side that nothing else is around. */
-    private void side(int h, FacetFill fill) {
+    private void side(int h, FacetTriangulation fill) {
         List<Crossing> along = crossings.along(edge[h]);
         int before = all.corner(h);
         int w = winding.at(before);

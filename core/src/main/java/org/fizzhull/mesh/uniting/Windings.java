@@ -11,9 +11,9 @@ import org.fizzhull.mesh.measure.Buckets;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * How often a surface winds around each of its corners, on the side its facets look to: a ray upward from the highest
- * corner of each part that hangs together, from there along the edges, each crossing counted. All edges must agree, which
- * only closed surfaces do.
+ * Winding number of a surface at each of its corners, on the side its facets look to. In each connected component it is
+ * carried from one corner along the edges, each crossing counted; a ray upward from the highest corner then tells what to
+ * add. All edges must agree, which only closed surfaces do. O(edges + crossings), and a ray for each component.
  */
 final class Windings {
     private final Corners at;
@@ -24,39 +24,49 @@ final class Windings {
     private final Buckets ends;
 
     private final int[] winding;
-    private final boolean[] known;
 
-    private Windings(Corners at, FacetEdges all, Crossings crossings) {
+    /** Connected component of each corner; -1 for a corner without edges. */
+    private final int[] component;
+
+    /** Finds the numbers, which must be 0 or more everywhere. */
+    Windings(Corners at, FacetEdges all, Crossings crossings) {
         this.at = at;
         this.all = all;
         this.crossings = crossings;
         ends = Buckets.of(at.count(), 2 * all.count(), i -> i % 2 == 0 ? all.low(i / 2) : all.high(i / 2));
         winding = new int[at.count()];
-        known = new boolean[at.count()];
+        component = new int[at.count()];
+        Arrays.fill(component, -1);
+        List<Integer> tops = new ArrayList<>();
+        for (int v = 0; v < component.length; v++) {
+            if (component[v] < 0 && ends.end(v) > ends.first(v)) {
+                tops.add(spread(v, tops.size()));
+            }
+        }
+        int[] shift = atTops(tops);
+        Arrays.setAll(shift, i -> shift[i] - winding[tops.get(i)]);
+        Arrays.setAll(winding, v -> component[v] < 0 ? 0 : winding[v] + shift[component[v]]);
+        check();
     }
 
-    /** The numbers, which must be 0 or more everywhere. */
-    static Windings of(Corners at, FacetEdges all, Crossings crossings) {
-        Windings found = new Windings(at, all, crossings);
+    /** Winding numbers at the highest corners of the components, by what rays upward from there meet. */
+    private int[] atTops(List<Integer> tops) {
         TriangleMesh mesh = new TriangleMesh(at.grown, all.facetCorners());
-        int[] tops = found.tops();
-        double[] x = Arrays.stream(tops).mapToDouble(v -> mesh.at(v, 0)).toArray();
-        double[] y = Arrays.stream(tops).mapToDouble(v -> mesh.at(v, 1)).toArray();
+        double[] x = tops.stream().mapToDouble(v -> mesh.at(v, 0)).toArray();
+        double[] y = tops.stream().mapToDouble(v -> mesh.at(v, 1)).toArray();
         RayTable rays = new RayTable(mesh, 2, x, y);
-        Arrays.fill(found.known, false);
-        for (int i = 0; i < tops.length; i++) {
-            int above = 0;
+        int[] number = new int[x.length];
+        for (int i = 0; i < x.length; i++) {
+            int top = tops.get(i);
+            number[i] = looksUp(top, mesh) ? 0 : -1;
             for (int k = rays.first(i); k < rays.end(i); k++) {
                 // facets at the top itself do not rise above it
-                if (rays.height(k) > mesh.at(tops[i], 2)) {
-                    above += rays.leaves(k) ? 1 : -1;
+                if (rays.height(k) > mesh.at(top, 2)) {
+                    number[i] += rays.leaves(k) ? 1 : -1;
                 }
             }
-            found.winding[tops[i]] = found.looksUp(tops[i], mesh) ? above : above - 1;
-            found.spread(tops[i]);
         }
-        found.check();
-        return found;
+        return number;
     }
 
     /** Number at a corner that an edge of the surface has, 0 elsewhere. */
@@ -64,22 +74,11 @@ final class Windings {
         return winding[corner];
     }
 
-    /** The highest corner of each part. */
-    private int[] tops() {
-        List<Integer> tops = new ArrayList<>();
-        for (int v = 0; v < known.length; v++) {
-            if (!known[v] && ends.end(v) > ends.first(v)) {
-                tops.add(spread(v));
-            }
-        }
-        return tops.stream().mapToInt(v -> v).toArray();
-    }
-
-    /** Carries the number from one corner to all of its part; returns the highest of them. */
-    private int spread(int start) {
+    /** Carries the number from one corner, where it is set to 0, through its component; returns the highest corner. */
+    private int spread(int start, int number) {
         int top = start;
         Deque<Integer> waiting = new ArrayDeque<>(List.of(start));
-        known[start] = true;
+        component[start] = number;
         while (!waiting.isEmpty()) {
             int from = waiting.remove();
             top = height(from) > height(top) ? from : top;
@@ -87,8 +86,8 @@ final class Windings {
                 int e = ends.at(i) / 2;
                 boolean rises = all.low(e) == from;
                 int to = rises ? all.high(e) : all.low(e);
-                if (!known[to]) {
-                    known[to] = true;
+                if (component[to] < 0) {
+                    component[to] = number;
                     int rise =
                             crossings.along(e).stream().mapToInt(Crossing::step).sum();
                     winding[to] = winding[from] + (rises ? rise : -rise);
@@ -140,7 +139,7 @@ final class Windings {
             int w = winding[all.low(e)];
             boolean clear = w >= 0;
             for (Crossing crossing : crossings.along(e)) {
-                crossing.least = Math.min(w, w + crossing.step());
+                crossing.lowerWinding = Math.min(w, w + crossing.step());
                 w += crossing.step();
                 clear &= w >= 0;
             }

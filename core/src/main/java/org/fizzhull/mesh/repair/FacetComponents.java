@@ -3,10 +3,10 @@ package org.fizzhull.mesh.repair;
 import java.util.Arrays;
 
 /**
- * Which facets hang together, and which of them run the other way round than the first of their body: a union-find forest
- * whose links carry a parity. The first facet of a body is its root. Nearly O(1) a call.
+ * Connected components of facets, called bodies here, and which facets run the other way round than the first of theirs: a
+ * union-find forest whose links carry a parity. The first facet of a body is its root. Nearly O(1) a call.
  */
-final class FacetJoin {
+final class FacetComponents {
     private final int[] parent;
 
     /** Whether a facet runs against its parent; false for a root. */
@@ -15,7 +15,7 @@ final class FacetJoin {
     private int bodies;
     private int contradiction = -1;
 
-    FacetJoin(int facets) {
+    FacetComponents(int facets) {
         parent = new int[facets];
         Arrays.setAll(parent, f -> f);
         against = new boolean[facets];
@@ -37,7 +37,7 @@ final class FacetJoin {
         }
     }
 
-    /** First facet of the body a facet belongs to; ways up are halved. */
+    /** First facet of the body a facet belongs to; halves the path to it. */
     int root(int facet) {
         int at = facet;
         while (parent[at] != at) {

@@ -5,25 +5,25 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Shells grown along the mean normals of their corners, each by another amount, and shaken a little: what lay in one plane
- * or on one line lies so no more. A face on another of the same direction ends up on one side of it, two faces against
- * each other overlap.
+ * Puts shells in general position: each is grown along the mean normals of its corners, by an amount of its own, and every
+ * corner is moved a little at random, so that no four corners lie in one plane. Of two faces that lie on each other and
+ * face the same way one ends up outside the other; two that face each other overlap.
  */
-final class GrownShells {
+final class PerturbedShells {
     /** Growth of a shell, as a share of the diagonal of the box around all. */
     private static final double SHARE = 2e-6;
 
-    /** How far a corner is shaken along each axis, as a share of the growth. */
+    /** How far a corner is moved at random along each axis at most, as a share of the growth. */
     private static final double SHAKE = 1.0 / 16;
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-    private GrownShells() {}
+    private PerturbedShells() {}
 
     /**
      * The corners of some shells, which share none.
      *
-     * @param attempt 0 at first; then less growth, shaken otherwise: what a union differs by grows with it
+     * @param attempt 0 at first; a later one grows less and has other random numbers: the error of a union grows with the growth
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
         TriangleMesh mesh = new TriangleMesh(xyz, corners);

@@ -8,46 +8,46 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Rings that directed pieces of a boundary make up, each from a corner to another. A ring passes a corner once: where a way
- * comes back to a corner, what it went since is a ring of its own. O(pieces).
+ * Boundary loops made up of directed edges. A loop passes a corner once: where a path comes back to a corner, the part
+ * since then is a loop of its own. O(edges).
  */
-final class Rings {
-    /** Where the pieces that begin at a corner lead, in the order in which they were added. */
+final class BoundaryLoops {
+    /** Ends of the edges that begin at a corner and are not used yet, in the order in which they were added. */
     private final Map<Integer, Deque<Integer>> next = new LinkedHashMap<>();
 
-    /** Adds a piece from one corner to another. */
+    /** Adds an edge from one corner to another. */
     void add(int from, int to) {
         next.computeIfAbsent(from, v -> new ArrayDeque<>()).add(to);
     }
 
-    /** The rings, which use the pieces up; none where some pieces belong to no ring. */
+    /** The loops, which use the edges up; none where some edges belong to no loop. */
     List<int[]> closed() {
-        List<int[]> rings = new ArrayList<>();
+        List<int[]> loops = new ArrayList<>();
         for (int begin : next.keySet()) {
-            // the corners on the way, each with its place
+            // the corners passed, each with its place on the path
             Map<Integer, Integer> place = new LinkedHashMap<>();
             List<Integer> path = new ArrayList<>();
             int at = begin;
             while (true) {
                 Integer since = place.get(at);
                 if (since != null) {
-                    List<Integer> ring = path.subList(since, path.size());
-                    rings.add(ring.stream().mapToInt(v -> v).toArray());
-                    place.keySet().removeAll(ring);
-                    ring.clear();
+                    List<Integer> loop = path.subList(since, path.size());
+                    loops.add(loop.stream().mapToInt(v -> v).toArray());
+                    place.keySet().removeAll(loop);
+                    loop.clear();
                 }
-                Deque<Integer> ways = next.get(at);
-                if (ways == null || ways.isEmpty()) {
+                Deque<Integer> ends = next.get(at);
+                if (ends == null || ends.isEmpty()) {
                     break;
                 }
                 place.put(at, path.size());
                 path.add(at);
-                at = ways.remove();
+                at = ends.remove();
             }
             if (!path.isEmpty()) {
                 return List.of();
             }
         }
-        return rings;
+        return loops;
     }
 }
