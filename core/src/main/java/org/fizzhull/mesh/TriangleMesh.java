@@ -2,6 +2,7 @@ package org.fizzhull.mesh;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -117,6 +118,15 @@ public final class TriangleMesh implements Serializable {
      */
     public int corner(int facet, int corner) {
         return corners[3 * facet + corner];
+    }
+
+    /**
+     * {@return the three vertices of a facet}
+     *
+     * @param facet number of the facet
+     */
+    public IntStream corners(int facet) {
+        return IntStream.of(corners[3 * facet], corners[3 * facet + 1], corners[3 * facet + 2]);
     }
 
     /** {@return smallest x, y, z, then largest x, y, z of the vertices, m} */
