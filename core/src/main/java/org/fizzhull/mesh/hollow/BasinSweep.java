@@ -19,7 +19,7 @@ final class BasinSweep {
     /** What a part of the surface bounds. */
     private enum Kind {
         BASIN,
-        /** An overhang, as long as nobody has asked what lies below it. */
+        /** An overhang; which part of the floor is below it is not known yet. */
         UNDERSIDE,
         OUTSIDE
     }
