@@ -64,7 +64,7 @@ class ArchitectureTest {
             recipe.change         -> recipe
             batch                 -> evidence recipe recipe.change
             piece                 -> shape recipe
-            hydrostatics          -> geometry shape
+            hydrostatics          -> numeric geometry shape
             pressing              -> evidence geometry shape
             pressing.powder       -> evidence evidence.published recipe pressing
             drying.mix            -> evidence.published recipe pressing.powder

@@ -71,6 +71,6 @@ final class CentralChain {
         PreparedQuestion prepared = PreparedQuestion.of(question, Factors.standard());
         DropModel drop = new DropModel(prepared, (draw, ratio) -> piece);
         drop.at(prepared.factors().medians());
-        return drop.sail(FullVoyage.of(prepared.form(), question.bath()));
+        return FullVoyage.of(prepared.form(), question.bath()).run(drop.launch());
     }
 }

@@ -9,7 +9,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.fizz.gas.Effervescence;
-import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Price;
@@ -63,11 +62,7 @@ public record MadePiece(
      * @param question piece and bath
      */
     public static boolean dried(Question question) {
-        if (question.making() instanceof Moulded.Filled filled) {
-            return !filled.plan().phases().isEmpty();
-        }
-        return question.making() instanceof Moulded.Pressed pressed
-                && !pressed.plan().phases().isEmpty();
+        return !question.making().plan().phases().isEmpty();
     }
 
     /**

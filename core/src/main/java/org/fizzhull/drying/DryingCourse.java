@@ -82,11 +82,20 @@ public interface DryingCourse {
     double removable();
 
     /**
-     * {@return the water that a state holds beyond what the air of the drying phase leaves in the end, free or bound, kg}
+     * {@return the water that a state holds beyond what the air of the drying phase leaves in the end, free or bound, kg; 0
+     * for a piece that has taken up water from air damper than its powders and is in equilibrium with it}
      *
      * @param state a state of this course
      */
     double excess(State state);
+
+    /**
+     * {@return the water that must still leave until a piece in this state is ready, kg; 0 where it is} What the acid has
+     * bound does not count, nor what the air of the drying phase leaves in the piece.
+     *
+     * @param state a state of this course
+     */
+    double toGo(State state);
 
     /**
      * {@return the time when 95 % of the removable water is gone, s; empty where that does not happen within the course

@@ -120,25 +120,24 @@ public final class FizzPredictor extends Predictor<FizzPredictor> {
         drop.at(centre);
         // fizz times without and with the measurements: the difference is what they did
         double[][] fizzed = fizzed(prepared, centre, Optional.empty());
-        Interval before = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
+        Interval before = OutcomeStatistics.intervalOf(fizzed[FizzModel.TIME]);
         if (known.flatMap(Conditioned::posterior).isPresent()) {
             fizzed = fizzed(prepared, centre, known);
         }
         Piece piece = drop.piece(centre);
         if (!(question.making() instanceof Making.Weighed)) {
             // one weight in every answer: that of the middle draw, as float and dry tell it
-            double middle =
-                    OutcomeStatistics.intervalOf(FizzModel.masses(fizzed)).median();
+            double middle = OutcomeStatistics.intervalOf(fizzed[FizzModel.MASS]).median();
             piece = drop.piece(centre, middle);
             drop.weigh(middle);
         }
         // the one voyage that is shown, and the chemistry of the bath, by the central values
-        Voyage voyage = drop.sail(FullVoyage.of(prepared.form(), question.bath()));
+        Voyage voyage = FullVoyage.of(prepared.form(), question.bath()).run(drop.launch());
         FreshPowder powder = FreshPowder.of(question, asked, piece);
         Blend blend = powder.blend();
         Reagents reagents = RecipeReagents.of(blend, powder.mass());
-        Interval fizzTime = OutcomeStatistics.intervalOf(FizzModel.times(fizzed));
-        Interval lost = FizzLoss.of(question, FizzModel.lost(fizzed));
+        Interval fizzTime = OutcomeStatistics.intervalOf(fizzed[FizzModel.TIME]);
+        Interval lost = FizzLoss.of(question, fizzed[FizzModel.LOST]);
         Yield yield = reagents.theoreticalYield().afterLosing(lost.median());
         BathChemistry bath = BathChemistry.of(question.bath(), reagents);
         BathWater closed = bath.degassed(lost.median());

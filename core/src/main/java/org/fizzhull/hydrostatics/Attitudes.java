@@ -83,7 +83,7 @@ public final class Attitudes {
         }
         List<Attitude> sorted = new ArrayList<>(found.size());
         for (Attitude attitude : found) {
-            // by insertion: a comparator would load the machinery of lambdas into every short command
+            // by insertion: with its tolerances the order is not transitive, which a library sort may refuse
             int at = sorted.size();
             while (at > 0 && likelierFirst(sorted.get(at - 1), attitude) > 0) {
                 at--;

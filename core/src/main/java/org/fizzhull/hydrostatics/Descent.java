@@ -85,58 +85,54 @@ final class Descent {
             if (arrived(neutral)) {
                 return true;
             }
-            if (slope <= 1e-13 * size) {
-                if (body.smallerGm() > neutral || !leaves(neutral)) {
-                    return true;
-                }
-                if (++saddles > 5) {
-                    return false;
-                }
+            boolean level = slope <= 1e-13 * size;
+            if (!level && newton(slope)) {
                 continue;
             }
-            // gradient in the axes of the second derivative: a, b the soft one; each over the size of its eigenvalue
-            double soft = body.softAngle();
-            double a = Math.cos(soft);
-            double b = Math.sin(soft);
-            double floor = 1e-6 * size;
-            double along = -(body.gu * a + body.gw * b) / Math.max(floor, Math.abs(body.smallerGm()));
-            double across = -(body.gw * a - body.gu * b) / Math.max(floor, Math.abs(body.largerGm()));
-            // bounded, and turned back into the frame u, w of the water plane
-            double length = Math.hypot(along, across);
-            double scale = length > LONGEST ? LONGEST / length : 1;
-            double du = (along * a - across * b) * scale;
-            double dw = (along * b + across * a) * scale;
-            if (!step(du, dw, slope)) {
-                // no step lowers the energy: an equilibrium if the gradient is small, else the run has failed
-                if (slope > 1e-9 * size) {
-                    return false;
-                }
-                if (body.smallerGm() > neutral || !leaves(neutral)) {
-                    return true;
-                }
-                if (++saddles > 5) {
-                    return false;
-                }
+            // no step lowers the energy: an equilibrium if the gradient is small, else the run has failed
+            if (!level && slope > 1e-9 * size) {
+                return false;
+            }
+            if (body.smallerGm() > neutral || !leaves(neutral)) {
+                return true;
+            }
+            if (++saddles > 5) {
+                return false;
             }
         }
         return body.slope() <= 1e-8 * size && body.smallerGm() >= -neutral;
     }
 
+    /** A bounded Newton step towards the minimum; false where it does not lower the energy. */
+    private boolean newton(double slope) {
+        // gradient in the axes of the second derivative: a, b the soft one; each over the size of its eigenvalue
+        double soft = body.softAngle();
+        double a = Math.cos(soft);
+        double b = Math.sin(soft);
+        double floor = 1e-6 * body.size;
+        double along = -(body.gu * a + body.gw * b) / Math.max(floor, Math.abs(body.smallerGm()));
+        double across = -(body.gw * a - body.gu * b) / Math.max(floor, Math.abs(body.largerGm()));
+        // bounded, and turned back into the frame u, w of the water plane
+        double length = Math.hypot(along, across);
+        double scale = length > LONGEST ? LONGEST / length : 1;
+        return step((along * a - across * b) * scale, (along * b + across * a) * scale, slope);
+    }
+
     /** Turns a little along the soft direction, either way, and stays there if that is lower. */
     private boolean leaves(double neutral) {
-        double x = body.nx;
-        double y = body.ny;
-        double z = body.nz;
+        Vec3 up = body.up();
         double energy = body.energy;
         double drop = Math.max(1e-12 * body.size, neutral * NUDGE * NUDGE / 2);
         double soft = body.softAngle();
         // a way out falls by more than a metacentric height that counts as zero gives over the nudge
         for (int sense = 1; sense >= -1; sense -= 2) {
-            turn(sense * NUDGE * Math.cos(soft), sense * NUDGE * Math.sin(soft));
+            Vec3 alongU = body.u().times(sense * NUDGE * Math.cos(soft));
+            Vec3 alongW = body.w().times(sense * NUDGE * Math.sin(soft));
+            place(body.up().plus(alongU).plus(alongW));
             if (body.energy < energy - drop) {
                 return true;
             }
-            place(x, y, z);
+            place(up);
         }
         return false;
     }
@@ -146,45 +142,29 @@ final class Descent {
      * energy.
      */
     private boolean step(double du, double dw, double slope) {
-        double x = body.nx;
-        double y = body.ny;
-        double z = body.nz;
-        double ux = body.cut.ux;
-        double uy = body.cut.uy;
-        double wx = body.cut.wx;
-        double wy = body.cut.wy;
-        double wz = body.cut.wz;
+        Vec3 up = body.up();
+        Vec3 whole = body.tangent(du, dw);
         double energy = body.energy;
         double fall = body.gu * du + body.gw * dw;
         // a fall below this is rounding: then the gradient must fall instead of the energy
         boolean near = Math.abs(fall) < 1e-12 * body.size;
         // along the great circle in the direction of the step
         for (double share = 1; share > (near ? 0.1 : 1e-6); share /= 2) {
-            double sx = share * (du * ux + dw * wx);
-            double sy = share * (du * uy + dw * wy);
-            double sz = share * dw * wz;
-            double length = Math.sqrt(sx * sx + sy * sy + sz * sz);
-            double cosine = Math.cos(length);
+            Vec3 part = whole.times(share);
+            double length = part.norm();
             double sine = length > 0 ? Math.sin(length) / length : 1;
-            place(cosine * x + sine * sx, cosine * y + sine * sy, cosine * z + sine * sz);
+            place(up.times(Math.cos(length)).plus(part.times(sine)));
             if (near ? body.slope() < slope : body.energy <= energy + 1e-4 * share * fall) {
                 return true;
             }
         }
-        place(x, y, z);
+        place(up);
         return false;
     }
 
-    /** Turns the body by small angles du and dw, rad, about the water plane's axes. */
-    private void turn(double du, double dw) {
-        double x = body.nx + du * body.cut.ux + dw * body.cut.wx;
-        double y = body.ny + du * body.cut.uy + dw * body.cut.wy;
-        place(x, y, body.nz + dw * body.cut.wz);
-    }
-
     /** Turns the body so that a vector of any length points up. */
-    private void place(double x, double y, double z) {
-        double length = Math.sqrt(x * x + y * y + z * z);
-        body.at(x / length, y / length, z / length);
+    private void place(Vec3 up) {
+        double length = up.norm();
+        body.at(up.x() / length, up.y() / length, up.z() / length);
     }
 }

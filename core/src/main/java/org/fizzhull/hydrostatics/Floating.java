@@ -122,4 +122,19 @@ final class Floating {
     Vec3 up() {
         return new Vec3(nx, ny, nz);
     }
+
+    /** First axis of the water plane, a unit vector. */
+    Vec3 u() {
+        return new Vec3(cut.ux, cut.uy, cut.uz);
+    }
+
+    /** Second axis of the water plane, a unit vector. */
+    Vec3 w() {
+        return new Vec3(cut.wx, cut.wy, cut.wz);
+    }
+
+    /** Vector a u + b w in the water plane. */
+    Vec3 tangent(double a, double b) {
+        return u().times(a).plus(w().times(b));
+    }
 }

@@ -16,10 +16,9 @@ import org.jspecify.annotations.Nullable;
  * just awash is a wet one.
  *
  * <p>Error: that of the interpolation, beside the hull's own. Cost of a node: a cut, a draft and a wetted area; of a
- * value one cubic. Two ways to make the tables, of which the values are the same to the last bit: a whole one works out
- * every node once, is immutable and safe for use by several threads; one for a single voyage ({@link #forOneVoyage})
- * works out a node when it is first read, a dozen of them as a rule, and serves one thread. An upright prism
- * ({@link #ofPrism}) has straight lines and needs no hull.
+ * value one cubic. A node is worked out when it is first read, a dozen of them in a single voyage; so an instance
+ * serves one thread until {@link #evaluate} has been called. An upright prism ({@link #ofPrism}) has straight lines and
+ * needs no hull.
  */
 public final class Immersion {
     /** Cells of each table. */
@@ -57,7 +56,7 @@ public final class Immersion {
     private final double[] heightSlope = unknown();
 
     /**
-     * Tabulates a hull in one attitude, every node of it.
+     * Tabulates a hull in one attitude.
      *
      * @param hull closed surface of the body
      * @param up unit vector of the body frame that points up
@@ -65,7 +64,6 @@ public final class Immersion {
      */
     public Immersion(Hull hull, Vec3 up, double whole) {
         this(hull, up, whole, Double.NaN, -hull.reach(-up.x(), -up.y(), -up.z()), hull.reach(up.x(), up.y(), up.z()));
-        evaluate();
     }
 
     private Immersion(@Nullable Hull hull, Vec3 up, double whole, double flat, double bottom, double top) {
@@ -80,41 +78,17 @@ public final class Immersion {
     }
 
     /**
-     * {@return the same tables, of which a node is worked out when it is first read; serves one thread}
-     *
-     * @param hull closed surface of the body
-     * @param up unit vector of the body frame that points up
-     * @param whole area of the whole surface that can get wet, m2
-     */
-    public static Immersion forOneVoyage(Hull hull, Vec3 up, double whole) {
-        double bottom = -hull.reach(-up.x(), -up.y(), -up.z());
-        return new Immersion(hull, up, whole, Double.NaN, bottom, hull.reach(up.x(), up.y(), up.z()));
-    }
-
-    /**
      * {@return that of a prism which floats with its flats level: fraction and depth are one, the side gets wet evenly}
      *
      * @param flat area of one flat, m2
      * @param whole area of both flats and the side, m2
      */
     public static Immersion ofPrism(double flat, double whole) {
-        Immersion made = prismForOneVoyage(flat, whole);
-        made.evaluate();
-        return made;
-    }
-
-    /**
-     * {@return the same tables, of which a node is worked out when it is first read; serves one thread}
-     *
-     * @param flat area of one flat, m2
-     * @param whole area of both flats and the side, m2
-     */
-    public static Immersion prismForOneVoyage(double flat, double whole) {
         return new Immersion(null, Vec3.UP, whole, flat, 0, 1);
     }
 
-    /** Works out every node. */
-    private void evaluate() {
+    /** Works out every node: from then on it is immutable and safe for several threads. */
+    public void evaluate() {
         for (int i = 0; i <= CELLS; i++) {
             section(i);
             slopes(i);

@@ -1,8 +1,15 @@
 package org.fizzhull.hydrostatics;
 
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.PlaneCut;
 import org.fizzhull.geometry.Vec3;
+import org.fizzhull.numeric.BracketedRoot;
 
 /**
  * The smallest heel from an attitude at which the rim of a boat touches the water, over all sides to lean to, at
@@ -10,8 +17,8 @@ import org.fizzhull.geometry.Vec3;
  * <ol>
  *   <li>Heels in steps of one degree, on each of 48 sides, up to the first at which some side is wet; one side is
  *       enough for a round rim about an upright axis.
- *   <li>The side that lies deepest is drawn out between its neighbours by golden section.
- *   <li>The heel on that side at which the rim just touches, by bisection.
+ *   <li>The side that lies deepest is found between its neighbours by Brent's minimisation.
+ *   <li>The heel on that side at which the rim just touches, by Brent's root.
  * </ol>
  *
  * <p>Error: a rim that dips and comes out again within one degree is passed over; else 1e-13 rad on the side found,
@@ -22,8 +29,6 @@ final class RimHeel {
     private static final int STEPS = 90;
     /** Sides that are looked at, evenly around. */
     private static final int SIDES = 48;
-    /** Golden section. */
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final Hollow hollow;
     /** Direction up from which the boat heels. */
@@ -81,51 +86,23 @@ final class RimHeel {
 
     /** The smallest heel near a side, where the rim is dry at one heel and wet at another. */
     private double best(double side, double dry, double wet) {
-        // golden section between the neighbouring sides for the one that lies deepest at the wet heel
-        double low = side - 2 * Math.PI / SIDES;
-        double high = side + 2 * Math.PI / SIDES;
-        double a = high - GOLDEN * (high - low);
-        double b = low + GOLDEN * (high - low);
-        double atA = above(wet, a);
-        double atB = above(wet, b);
-        while (high - low > 1e-6) {
-            if (atA < atB) {
-                high = b;
-                b = a;
-                atB = atA;
-                a = high - GOLDEN * (high - low);
-                atA = above(wet, a);
-            } else {
-                low = a;
-                a = b;
-                atA = atB;
-                b = low + GOLDEN * (high - low);
-                atB = above(wet, b);
-            }
-        }
-        double middle = (low + high) / 2;
-        return dips(above(wet, middle) <= 0 ? middle : side, dry, wet);
+        // between the neighbouring sides, the one that lies deepest at the wet heel
+        double step = 2 * Math.PI / SIDES;
+        UnivariatePointValuePair deepest = new BrentOptimizer(1e-9, 1e-6)
+                .optimize(
+                        GoalType.MINIMIZE,
+                        new MaxEval(200),
+                        new UnivariateObjectiveFunction(angle -> above(wet, angle)),
+                        new SearchInterval(side - step, side + step, side));
+        return dips(deepest.getValue() <= 0 ? deepest.getPoint() : side, dry, wet);
     }
 
     /**
      * The heel, rad, between a dry and a wet one on one side at which the lowest point of the rim lies in the water
      * plane.
      */
-    private double dips(double side, double isDry, double isWet) {
-        double dry = isDry;
-        double wet = isWet;
-        while (wet - dry > 1e-13) {
-            double middle = (dry + wet) / 2;
-            if (above(middle, side) > 0) {
-                dry = middle;
-            } else {
-                wet = middle;
-            }
-            if (middle <= Math.nextUp(dry) && middle >= Math.nextDown(wet)) {
-                break;
-            }
-        }
-        return (dry + wet) / 2;
+    private double dips(double side, double dry, double wet) {
+        return above(dry, side) > 0 ? BracketedRoot.find(heel -> above(heel, side), dry, wet, 1e-13) : dry;
     }
 
     /** Height of the lowest rim point above the water after a heel to a side, m. */

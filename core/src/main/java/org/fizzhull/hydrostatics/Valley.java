@@ -58,10 +58,7 @@ final class Valley {
             return body.largerGm() <= neutral;
         }
         for (Vec3 member : floor) {
-            double dx = member.x() - body.nx;
-            double dy = member.y() - body.ny;
-            double dz = member.z() - body.nz;
-            if (dx * dx + dy * dy + dz * dz <= STRIDE * STRIDE) {
+            if (member.minus(body.up()).norm() <= STRIDE) {
                 return true;
             }
         }
@@ -107,21 +104,16 @@ final class Valley {
                 return;
             }
             turn = Math.max(-STRIDE, Math.min(STRIDE, turn));
-            Vec3 across = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz)
-                    .times(a)
-                    .plus(new Vec3(body.cut.wx, body.cut.wy, body.cut.wz).times(b));
             body.at(body.up()
                     .times(Math.cos(turn))
-                    .plus(across.times(Math.sin(turn)))
+                    .plus(body.tangent(a, b).times(Math.sin(turn)))
                     .unit());
         }
     }
 
     /** Unit vector of the body frame along the eigenvector of the smaller eigenvalue, in the water plane. */
     private static Vec3 soft(Floating body) {
-        double a = body.softAngle();
-        Vec3 u = new Vec3(body.cut.ux, body.cut.uy, body.cut.uz);
-        Vec3 w = new Vec3(body.cut.wx, body.cut.wy, body.cut.wz);
-        return u.times(Math.cos(a)).plus(w.times(Math.sin(a)));
+        double angle = body.softAngle();
+        return body.tangent(Math.cos(angle), Math.sin(angle));
     }
 }

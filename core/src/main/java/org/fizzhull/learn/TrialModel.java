@@ -161,17 +161,18 @@ final class TrialModel {
             double[] middle = prepared.factors().medians();
             drop.at(middle);
             double error = Math.hypot(RISE_THUMB, RISE_SHARE * up);
-            double slope = (drop.lettingGo(bowl, up + error) - drop.lettingGo(bowl, up)) / error;
+            double slope =
+                    (bowl.spareLettingGo(drop.launch(), up + error) - bowl.spareLettingGo(drop.launch(), up)) / error;
             found.add(TrialResidual.value("rose_after_s", 0, Math.hypot(piece, slope * error), inputs -> {
                 drop.at(inputs);
-                return drop.lettingGo(bowl, up);
+                return bowl.spareLettingGo(drop.launch(), up);
             }));
         });
         trial.left().ifPresent(wide -> {
             double up = trial.roseAfter().orElseThrow();
             found.add(TrialResidual.value("left_mm", wide, TimedPiece.WIDTH_DEVIATION, inputs -> {
                 drop.at(inputs);
-                return drop.leftAcross(bowl, up);
+                return bowl.leftAcross(drop.launch(), up);
             }));
         });
         trial.lift().ifPresent(reading -> {
@@ -181,11 +182,12 @@ final class TrialModel {
             double q = HeldPiece.PLUME_FELT;
             double[] middle = prepared.factors().medians();
             drop.at(middle);
-            double apart = drop.held(bowl, after, true) - drop.held(bowl, after, false);
+            double apart = bowl.reading(drop.launch(), after, true) - bowl.reading(drop.launch(), after, false);
             double deviation = Math.hypot(HeldPiece.DEVIATION, Math.sqrt(q * (1 - q)) * apart);
             found.add(TrialResidual.value("lift_g", reading, Math.hypot(own, deviation), inputs -> {
                 drop.at(inputs);
-                return q * drop.held(bowl, after, true) + (1 - q) * drop.held(bowl, after, false);
+                return q * bowl.reading(drop.launch(), after, true)
+                        + (1 - q) * bowl.reading(drop.launch(), after, false);
             }));
         });
         trial.fizzedFor().ifPresent(time -> {

@@ -46,8 +46,7 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parse(String field, String text, Dimension dimension, Measures measures) {
-        Objects.requireNonNull(measures, "measures is null");
-        return read(field, text, measures, dimension).amount();
+        return parseAny(field, text, measures, dimension);
     }
 
     /**
@@ -61,7 +60,6 @@ public final class QuantityText {
      * @throws Refusal with a code listed in the package description
      */
     public static Amount parseAny(String field, String text, Measures measures, Dimension... dimensions) {
-        Objects.requireNonNull(measures, "measures is null");
         return read(field, text, measures, dimensions).amount();
     }
 
@@ -87,7 +85,6 @@ public final class QuantityText {
      * @throws Refusal {@code spread-not-allowed} for a spread or a range, else as {@link #parse}
      */
     public static double parseExact(String field, String text, Dimension dimension, Measures measures) {
-        Objects.requireNonNull(measures, "measures is null");
         return exact(field, text, read(field, text, measures, dimension))
                 .amount()
                 .value();
@@ -116,6 +113,7 @@ public final class QuantityText {
 
     /** An amount, and how it was written. */
     static Reading read(String field, String text, Measures measures, Dimension... dimensions) {
+        Objects.requireNonNull(measures, "measures is null");
         return new QuantityReader(field, text, measures, dimensions).read();
     }
 

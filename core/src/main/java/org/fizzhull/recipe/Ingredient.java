@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.check.Given;
-import org.fizzhull.text.PrintableText;
 
 /**
  * One ingredient: its names, what it does in a piece, and every number known of it with spread and source.
@@ -40,9 +39,6 @@ public record Ingredient(
         String allergen,
         String remark)
         implements Serializable {
-
-    /** The longest name, characters. */
-    static final int LONGEST_NAME = 80;
 
     /** Grains below this pack by their oil absorption where that is known, m (docs/physics/packing.md, 2). */
     private static final double FINE = 10e-6;
@@ -77,14 +73,7 @@ public record Ingredient(
         if (name.isBlank()) {
             throw new Refusal("missing", "ingredient", name, "a name", "Call it what its bag says.");
         }
-        if (name.length() > LONGEST_NAME || PrintableText.hiddenAt(name) >= 0) {
-            throw new Refusal(
-                    "bad-name",
-                    "ingredient",
-                    name,
-                    "a name of at most " + LONGEST_NAME + " characters, each of them to be seen",
-                    "Type the name anew.");
-        }
+        Names.visible("ingredient", name);
         aliases = List.copyOf(aliases);
         EnumMap<Property, Property.Datum> copy = new EnumMap<>(Property.class);
         copy.putAll(values);

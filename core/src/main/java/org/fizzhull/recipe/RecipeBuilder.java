@@ -13,7 +13,6 @@ import org.fizzhull.quantity.QuantityText;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.check.BareNumber;
 import org.fizzhull.quantity.check.Given;
-import org.fizzhull.text.PrintableText;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,15 +79,7 @@ public final class RecipeBuilder {
      * @throws Refusal {@code bad-name} for one that is too long or cannot be shown
      */
     public RecipeBuilder name(String text) {
-        if (text.length() > Ingredient.LONGEST_NAME || PrintableText.hiddenAt(text) >= 0) {
-            throw new Refusal(
-                    "bad-name",
-                    "recipe",
-                    text,
-                    "a name of at most " + Ingredient.LONGEST_NAME + " characters, each of them to be seen",
-                    "Type the name anew.");
-        }
-        name = text;
+        name = Names.visible("recipe", text);
         return this;
     }
 

@@ -148,18 +148,14 @@ public final class Priors {
         public double logDensity(double value) {
             return logNormal((value - mean) / deviation) - Math.log(deviation);
         }
-
-        @Override
-        public double median() {
-            return mean;
-        }
     }
 
     /** A prior between two limits; {@code lowP} and {@code highP} are the uncut one's probabilities below them. */
     private record CutPrior(Prior old, double low, double high, double lowP, double highP) implements Prior {
         @Override
         public double quantile(double u) {
-            return inside(old.quantile(lowP + u * (highP - lowP)));
+            // rounding may leave the limits
+            return Math.max(low, Math.min(high, old.quantile(lowP + u * (highP - lowP))));
         }
 
         @Override
@@ -179,11 +175,6 @@ public final class Priors {
         public double median() {
             double median = old.median();
             return median >= low && median <= high ? median : quantile(0.5);
-        }
-
-        /** What rounding left outside the limits. */
-        private double inside(double value) {
-            return Math.max(low, Math.min(high, value));
         }
     }
 
@@ -209,11 +200,6 @@ public final class Priors {
             return value > 0
                     ? logNormal(Math.log(value / middle) / sigma) - Math.log(sigma * value)
                     : Double.NEGATIVE_INFINITY;
-        }
-
-        @Override
-        public double median() {
-            return middle;
         }
     }
 

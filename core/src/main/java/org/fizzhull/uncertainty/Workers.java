@@ -19,12 +19,9 @@ import org.fizzhull.quantity.check.Given;
  */
 public interface Workers {
     /** All tasks one after another on the calling thread. */
-    Workers CALLER = new Workers() {
-        @Override
-        public void run(int count, Task task) {
-            for (int i = 0; i < count; i++) {
-                task.run(i);
-            }
+    Workers CALLER = (count, task) -> {
+        for (int i = 0; i < count; i++) {
+            task.run(i);
         }
     };
 
@@ -51,12 +48,7 @@ public interface Workers {
         if (most < 1) {
             throw new IllegalArgumentException("work needs 1 thread or more, not " + most);
         }
-        return new Workers() {
-            @Override
-            public void run(int count, Task task) {
-                new SharedTasks(count, task).run(executor, most);
-            }
-        };
+        return (count, task) -> new SharedTasks(count, task).run(executor, most);
     }
 
     /**

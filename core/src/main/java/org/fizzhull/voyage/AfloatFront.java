@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
  * within 2 % for 0.94 of the volume under water and 4 % for 0.75 (rows {@code one-side-up} of VALIDATION.md;
  * docs/physics/voyage.md, 1). Depths are tabulated at the nodes of the grid of every face, on which the voyages step.
  *
- * <p>Two ways to make it, as of {@link ErosionGrid}: {@link #whole} is immutable; for one voyage profile and depths are
- * worked out when they are first asked for, and it serves one thread.
+ * <p>Profile and depths are worked out when they are first asked for, so it serves one thread until {@link #evaluate}
+ * has been called.
  */
 final class AfloatFront {
     /** The profile of the faces that are wet afloat; empty where no flat face keeps up. Asked once. */
@@ -31,31 +31,27 @@ final class AfloatFront {
     /** The faces that are wet afloat, on a grid of their own; null where no flat face keeps up. */
     private @Nullable ErosionGrid own;
 
-    private AfloatFront(Supplier<Optional<DepthProfile>> profile, ErosionGrid every) {
+    /**
+     * The front of a shape.
+     *
+     * @param profile of the faces that are wet afloat; empty where no flat face keeps up
+     * @param every grid of every face
+     */
+    AfloatFront(Supplier<Optional<DepthProfile>> profile, ErosionGrid every) {
         this.profile = profile;
         this.every = every;
         depth = new double[every.cells + 1];
         Arrays.fill(depth, Double.NaN);
     }
 
-    /**
-     * All of it.
-     *
-     * @param profile of the faces that are wet afloat; empty where no flat face keeps up
-     * @param every grid of every face
-     */
-    static AfloatFront whole(Optional<DepthProfile> profile, ErosionGrid every) {
-        AfloatFront made = new AfloatFront(() -> profile, every);
-        for (int i = 0; made.keepsUp() && i <= every.cells; i++) {
-            made.grid().volumeAt(i);
-            made.depthAt(i);
+    /** Works out all of it: from then on it is immutable and safe for several threads. */
+    void evaluate() {
+        for (int i = 0; keepsUp() && i <= every.cells; i++) {
+            depthAt(i);
         }
-        return made;
-    }
-
-    /** The same for a single voyage, of a profile that is asked for where it comes up. */
-    static AfloatFront forOneVoyage(Supplier<Optional<DepthProfile>> profile, ErosionGrid every) {
-        return new AfloatFront(profile, every);
+        if (keepsUp()) {
+            grid().evaluate();
+        }
     }
 
     /** Whether a flat face keeps up: if not, nothing else here is known. */
@@ -63,9 +59,7 @@ final class AfloatFront {
         if (!asked) {
             asked = true;
             // as many cells as every face has, so that a node is a good guess of the other
-            own = profile.get()
-                    .map(wet -> ErosionGrid.forOneVoyage(wet, every.cells))
-                    .orElse(null);
+            own = profile.get().map(wet -> new ErosionGrid(wet, every.cells)).orElse(null);
         }
         return own != null;
     }
@@ -88,9 +82,7 @@ final class AfloatFront {
      */
     double area(double left, double guess) {
         ErosionGrid grid = grid();
-        double steps = grid.stepsTo(left, (int) guess);
-        int cell = Math.min(grid.cells - 1, (int) steps);
-        return grid.area(cell, Math.min(1, steps - cell));
+        return grid.areaAfter(grid.stepsTo(left, (int) guess));
     }
 
     private ErosionGrid grid() {

@@ -98,8 +98,7 @@ final class ErodedPiece {
 
     /** Volume of the table left at a depth, m3. */
     double left(double steps) {
-        int i = cell(steps);
-        return stage.grid().volume(i, steps - i);
+        return stage.grid().volumeAfter(steps);
     }
 
     /** Volume of the body at a depth, m3. */
@@ -109,13 +108,7 @@ final class ErodedPiece {
 
     /** Area of the front there, m2. */
     double front(double steps) {
-        int i = cell(steps);
-        return stage.grid().area(i, steps - i) * areaScale;
-    }
-
-    /** Number of the cell of the grid in which a depth lies; the last one stands for what lies beyond. */
-    private int cell(double steps) {
-        return Math.min(stage.grid().cells - 1, (int) steps);
+        return stage.grid().areaAfter(steps) * areaScale;
     }
 
     /** Half of the height of what is left at a depth, m. */

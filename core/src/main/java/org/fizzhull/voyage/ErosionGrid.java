@@ -10,9 +10,8 @@ import org.fizzhull.voyage.result.Voyage;
  * nodes V is the cubic through both ends with these slopes, and A its derivative: volume and area belong together at
  * any depth.
  *
- * <p>Error of the cubic: of the fourth order in the step. Two ways to make it, of which the values are the same to the
- * last bit: {@link #whole} evaluates the profile at every depth once and is immutable; {@link #forOneVoyage} evaluates a
- * depth when it is first asked for, which of most single voyages are few, and serves one thread. The grid belongs to the
+ * <p>Error of the cubic: of the fourth order in the step. A depth is evaluated when it is first asked for, which of most
+ * single voyages are few; so a grid serves one thread until {@link #evaluate} has been called. The grid belongs to the
  * shape as computed; a draw scales it ({@link QuickVoyage}).
  */
 final class ErosionGrid {
@@ -44,33 +43,24 @@ final class ErosionGrid {
     /** Depth at which a tenth of the volume is left, m: less is a crumb ({@link Voyage.Outcome#CRUMB}). */
     final double crumb;
 
-    /** Depth at which nothing is left, m. */
-    final double deepest;
-
-    private ErosionGrid(DepthProfile profile, int cells) {
+    /** A profile in so many steps. */
+    ErosionGrid(DepthProfile profile, int cells) {
         this.profile = profile;
         this.cells = cells;
         volume = new double[cells + 1];
         area = new double[cells + 1];
         Arrays.fill(volume, Double.NaN);
-        deepest = profile.deepest();
+        double deepest = profile.deepest();
         double whole = profile.volume(0);
         step = depthOf(profile, Voyage.Outcome.END * whole, deepest / 2) / cells;
         crumb = depthOf(profile, Voyage.Outcome.CRUMB * whole, deepest / 2);
     }
 
-    /** A profile in so many steps, evaluated where a voyage asks for it; serves one thread. */
-    static ErosionGrid forOneVoyage(DepthProfile profile, int cells) {
-        return new ErosionGrid(profile, cells);
-    }
-
-    /** A profile in so many steps, evaluated at all of them. */
-    static ErosionGrid whole(DepthProfile profile, int cells) {
-        ErosionGrid grid = new ErosionGrid(profile, cells);
+    /** Evaluates every depth: from then on it is immutable and safe for several threads. */
+    void evaluate() {
         for (int i = 0; i <= cells; i++) {
-            grid.evaluate(i);
+            volumeAt(i);
         }
-        return grid;
     }
 
     /** Volume left at node i, m3, 0 to {@link #cells}. */
@@ -144,6 +134,22 @@ final class ErosionGrid {
                 + areaAt(i + 1) * t * (3 * t - 2);
     }
 
+    /** Volume left at a depth in steps of the grid, m3; 0 to {@link #cells}. */
+    double volumeAfter(double steps) {
+        int i = cell(steps);
+        return volume(i, steps - i);
+    }
+
+    /** Area of what is left there, m2; beyond the end of the grid that of the end. */
+    double areaAfter(double steps) {
+        int i = cell(steps);
+        return area(i, Math.min(1, steps - i));
+    }
+
+    private int cell(double steps) {
+        return Math.min(cells - 1, (int) steps);
+    }
+
     /**
      * Depth at which a volume is left, in steps of the grid, by Newton's method in the cell that is found from a guess.
      * Below the end of the grid the area stays what it is there, so that a step tried too far finds something.
@@ -173,40 +179,5 @@ final class ErosionGrid {
             }
         }
         return i + t;
-    }
-
-    /**
-     * Depth at which a volume is left, m, by halving; the ends of the grid outside of it.
-     *
-     * @param left volume in the table, m3
-     */
-    double depthOf(double left) {
-        if (left >= volumeAt(0)) {
-            return 0;
-        }
-        if (left <= volumeAt(cells)) {
-            return cells * step;
-        }
-        int low = 0;
-        int high = cells;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (volumeAt(middle) >= left) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double from = 0;
-        double to = 1;
-        for (int pass = 0; pass < 50; pass++) {
-            double t = (from + to) / 2;
-            if (volume(low, t) >= left) {
-                from = t;
-            } else {
-                to = t;
-            }
-        }
-        return (low + from) * step;
     }
 }

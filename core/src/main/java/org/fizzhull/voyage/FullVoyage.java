@@ -192,14 +192,14 @@ public final class FullVoyage {
             if (course.way == EquationOfMotion.Way.FREE && course.settled(time, y) > 0) {
                 settle();
             }
-            List<EventIntegrator.Event> watched = new ArrayList<>(5);
-            List<Runnable> then = new ArrayList<>(5);
-            watch(watched, then);
+            List<Watched> watched = watched();
+            List<EventIntegrator.Event> events =
+                    watched.stream().map(Watched::event).toList();
             double until = verdict.judged ? MOST_TIMES * dissolving : Voyage.Outcome.AT_ONCE;
-            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, watched, log);
+            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, events, log);
             time = stop.time();
             if (stop.event() >= 0) {
-                then.get(stop.event()).run();
+                watched.get(stop.event()).then().run();
             } else if (!verdict.judged) {
                 verdict.judge();
             } else {
@@ -207,37 +207,32 @@ public final class FullVoyage {
             }
         }
 
-        /** Fills in the events of the present way, each with its handler at the same place. */
-        private void watch(List<EventIntegrator.Event> watched, List<Runnable> then) {
-            add(watched, then, course::ended, this::end);
+        /** The events of the present way. */
+        private List<Watched> watched() {
+            List<Watched> watched = new ArrayList<>(5);
+            watched.add(new Watched(course::ended, this::end));
             if (course.moment.stage.hollow() > 0) {
-                add(watched, then, course::pierced, () -> flood(Voyage.Event.Kind.PIERCED));
+                watched.add(new Watched(course::pierced, () -> flood(Voyage.Event.Kind.PIERCED)));
             }
             switch (course.way) {
                 case FREE -> {
-                    add(watched, then, course::touched, this::touch);
-                    add(watched, then, course::settled, this::settle);
+                    watched.add(new Watched(course::touched, this::touch));
+                    watched.add(new Watched(course::settled, this::settle));
                     if (verdict.afloat) {
-                        add(watched, then, (t, state) -> course.under(state) - BOB, this::sink);
+                        watched.add(new Watched((t, state) -> course.under(state) - BOB, this::sink));
                     } else {
-                        add(watched, then, (t, state) -> -course.under(state), this::surface);
+                        watched.add(new Watched((t, state) -> -course.under(state), this::surface));
                     }
                 }
-                case AFLOAT -> add(watched, then, course::sunk, this::letGo);
-                case BOTTOM -> add(watched, then, course::lifted, this::lift);
-                case BOAT -> add(watched, then, course::swamped, () -> flood(Voyage.Event.Kind.SWAMPS));
+                case AFLOAT -> watched.add(new Watched(course::sunk, this::letGo));
+                case BOTTOM -> watched.add(new Watched(course::lifted, this::lift));
+                case BOAT -> watched.add(new Watched(course::swamped, () -> flood(Voyage.Event.Kind.SWAMPS)));
             }
+            return watched;
         }
 
-        /** Adds one event with its handler. */
-        private void add(
-                List<EventIntegrator.Event> watched,
-                List<Runnable> then,
-                EventIntegrator.Event event,
-                Runnable handler) {
-            watched.add(event);
-            then.add(handler);
-        }
+        /** An event that ends a leg, and what happens then. */
+        private record Watched(EventIntegrator.Event event, Runnable then) {}
 
         /** 1 % is left. */
         private void end() {

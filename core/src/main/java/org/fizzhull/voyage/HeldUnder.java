@@ -88,10 +88,9 @@ public final class HeldUnder {
         double stretch = Math.cbrt(launch.volumeRatio());
         double eroded = balance.recession * launch.surfaceRatio() / stretch * seconds;
         double steps = Math.min(grid.cells, eroded / grid.step);
-        int cell = Math.min(grid.cells - 1, (int) steps);
-        body = grid.volume(cell, steps - cell) * launch.volumeRatio();
+        body = grid.volumeAfter(steps) * launch.volumeRatio();
         half = Math.max(0.1 * form.halfHeight, form.halfHeight * stretch - balance.recession * seconds);
-        double front = grid.area(cell, steps - cell) * stretch * stretch * launch.surfaceRatio();
+        double front = grid.areaAfter(steps) * stretch * stretch * launch.surfaceRatio();
         // gas that clings and gas that rises, both filling up with the layer
         double flux = balance.flux(balance.water.molarVolume);
         double filled = 1 - Math.exp(-seconds / LAYER_TIME);

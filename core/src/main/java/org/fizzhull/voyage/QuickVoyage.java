@@ -81,8 +81,7 @@ public final class QuickVoyage {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public void run(Launch launch) {
-        verdict.asked(OutcomeTracker.Asked.ALL);
-        start(launch);
+        start(launch, OutcomeTracker.Asked.ALL);
     }
 
     /**
@@ -92,8 +91,7 @@ public final class QuickVoyage {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public void runUntilRise(Launch launch) {
-        verdict.asked(OutcomeTracker.Asked.RISE);
-        start(launch);
+        start(launch, OutcomeTracker.Asked.RISE);
     }
 
     /**
@@ -102,8 +100,7 @@ public final class QuickVoyage {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public boolean floatsAtOnce(Launch launch) {
-        verdict.asked(OutcomeTracker.Asked.AT_ONCE);
-        start(launch);
+        start(launch, OutcomeTracker.Asked.AT_ONCE);
         return verdict.outcome == Voyage.Outcome.FLOATS_AT_ONCE;
     }
 
@@ -114,8 +111,7 @@ public final class QuickVoyage {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public boolean floatsToTheEnd(Launch launch) {
-        verdict.asked(OutcomeTracker.Asked.TO_THE_END);
-        start(launch);
+        start(launch, OutcomeTracker.Asked.TO_THE_END);
         return verdict.floatsToTheEnd();
     }
 
@@ -127,9 +123,8 @@ public final class QuickVoyage {
      * @param launch the piece and the uncertain parameters of one draw
      */
     public double reserve(Launch launch) {
-        verdict.asked(OutcomeTracker.Asked.TO_THE_END);
         held = true;
-        start(launch);
+        start(launch, OutcomeTracker.Asked.TO_THE_END);
         held = false;
         return reserve;
     }
@@ -166,7 +161,8 @@ public final class QuickVoyage {
     }
 
     /** One voyage of a launch, as far as what is asked needs it. */
-    private void start(Launch launch) {
+    private void start(Launch launch, OutcomeTracker.Asked asked) {
+        verdict.asked(asked);
         piece.launch(launch);
         upWidth = 0;
         surfaced = 0;
@@ -186,7 +182,7 @@ public final class QuickVoyage {
             if (!(left > Voyage.Outcome.END * form.flooded.grid().volumeAt(0))) {
                 return;
             }
-            depth = form.flooded.grid().depthOf(left);
+            depth = form.flooded.grid().stepsTo(left, 0) * form.flooded.grid().step;
         }
         under(form.flooded);
     }

@@ -14,8 +14,12 @@ import org.fizzhull.evidence.published.PhysicalConstants;
  *
  * <p>Source: S. F. Hoerner, Fluid-Dynamic Drag (1965) for disc and cube [from memory]; the way between them is assumed,
  * 25 %. It decides by seconds when a piece is up, never whether it comes up. Immutable.
+ *
+ * @param extra drag coefficient beyond that of a sphere, for how flat the body is
+ * @param least least drag coefficient: that of a cube for a body with edges, else 0
+ * @param addedMass added mass over displaced mass
  */
-final class Resistance {
+record Resistance(double extra, double least, double addedMass) {
     /** Drag coefficient of a disc across the flow. */
     private static final double DISC = 1.17;
     /** Drag coefficient of a cube, face ahead. */
@@ -28,20 +32,6 @@ final class Resistance {
      * edges.
      */
     private static final double EDGED = 0.83;
-
-    /** Drag coefficient beyond that of a sphere, for how flat the body is. */
-    private final double extra;
-    /** Least drag coefficient: that of a cube for a body with edges, else 0. */
-    private final double least;
-
-    /** Added mass over displaced mass. */
-    final double addedMass;
-
-    private Resistance(double extra, double least, double addedMass) {
-        this.extra = extra;
-        this.least = least;
-        this.addedMass = addedMass;
-    }
 
     /**
      * Of a body.

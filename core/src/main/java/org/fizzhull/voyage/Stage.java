@@ -1,16 +1,14 @@
 package org.fizzhull.voyage;
 
-import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.hydrostatics.Immersion;
 
 /**
  * A part of a voyage during which the same faces are wet: every face, or the outer ones of a hollow that holds air.
  *
  * <p>The flooded stage has no air: its last three numbers are 0. Areas and volumes are those of the shape as computed;
- * a draw scales them. Immutable. Made by {@link VoyageForm}.
+ * a draw scales them. Safe for several threads once {@link #evaluate} has been called. Made by {@link VoyageForm}.
  *
- * @param profile what is left at each depth of those faces
- * @param grid the same on even depths
+ * @param grid what is left of those faces at even depths
  * @param afloat how it recedes while it floats with a flat face up
  * @param immersion of the hull, closed where the hollow holds air
  * @param facePerPlan area of those faces over the plan area
@@ -20,7 +18,6 @@ import org.fizzhull.hydrostatics.Immersion;
  * @param wall how far those faces may recede before that air is let out, m
  */
 record Stage(
-        DepthProfile profile,
         ErosionGrid grid,
         AfloatFront afloat,
         Immersion immersion,
@@ -29,6 +26,13 @@ record Stage(
         double hollow,
         double above,
         double wall) {
+
+    /** Works out every table that is else worked out where a voyage asks for it. */
+    void evaluate() {
+        grid.evaluate();
+        afloat.evaluate();
+        immersion.evaluate();
+    }
 
     /** Depth at which the air is let out, m; endless where there is none. */
     double pierced() {

@@ -6,21 +6,12 @@ import org.fizzhull.shape.load.Loaded;
 /**
  * What a layer on top has let go of when the front has moved in. Assumed: it comes off evenly while the face under it
  * moves in by its own thickness; nobody has measured how grains stick to a fizzing face. Immutable.
+ *
+ * @param mass of the whole layer, kg; 0 for none
+ * @param volume of the whole layer, m3
+ * @param thickness its height, m: the recession by which all of it has come off
  */
-final class ToppingLoss {
-    /** Mass of the whole layer, kg; 0 for none. */
-    private final double mass;
-    /** Volume of the whole layer, m3. */
-    private final double volume;
-    /** Its height, m: the recession by which all of it has come off. */
-    private final double thickness;
-
-    private ToppingLoss(double mass, double volume, double thickness) {
-        this.mass = mass;
-        this.volume = volume;
-        this.thickness = thickness;
-    }
-
+record ToppingLoss(double mass, double volume, double thickness) {
     /** Of the layer on a shape; one that never loses anything where there is none. */
     static ToppingLoss of(Shape shape) {
         return shape instanceof Loaded loaded && !loaded.toppings().isEmpty()

@@ -25,7 +25,7 @@ import org.fizzhull.shape.kind.Sphere;
  *
  * <p>Two stages: with air in the hollow, where there is a hollow and it was not simply dropped, and flooded, in which
  * every face is wet. Cost: some 10 us for a ball, 100 us for an egg, tenths of a second for a large mesh. Immutable and
- * safe to share between threads, but for one that is made for a single voyage ({@link #forOneVoyage}).
+ * safe to share between threads, but for one made for a single voyage ({@link #forOneVoyage}).
  */
 public final class VoyageForm {
     /**
@@ -75,22 +75,23 @@ public final class VoyageForm {
         resistance = ball
                 ? Resistance.ball()
                 : Resistance.of(height, planDiameter, shape.bare().volume());
-        ErosionGrid every = grid(everyFace, depths, once);
+        ErosionGrid every = new ErosionGrid(everyFace, depths);
         flooded = new Stage(
-                everyFace,
                 every,
-                once
-                        ? AfloatFront.forOneVoyage(() -> shape.depthProfileAfloat(rest), every)
-                        : AfloatFront.whole(shape.depthProfileAfloat(rest), every),
+                new AfloatFront(() -> shape.depthProfileAfloat(rest), every),
                 rest.prism() && !holdsAir
-                        ? prism(planArea, shape.surface(), once)
-                        : immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest(), once),
+                        ? Immersion.ofPrism(planArea, shape.surface())
+                        : immersion(shape.hull(), holdsAir ? Vec3.UP : rest.nearest()),
                 shape.surface() / planArea,
                 shape.insetVolume(),
                 0,
                 0,
                 0);
-        airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths, once)) : Optional.empty();
+        airy = holdsAir ? Optional.of(airy(shape, hollow.get(), depths)) : Optional.empty();
+        if (!once) {
+            flooded.evaluate();
+            airy.ifPresent(Stage::evaluate);
+        }
     }
 
     /**
@@ -146,56 +147,33 @@ public final class VoyageForm {
     }
 
     /** The stage in which the outer faces alone are wet, the hull closed over the hollow. */
-    private static Stage airy(Shape shape, Hollow hollow, int depths, boolean once) {
+    private static Stage airy(Shape shape, Hollow hollow, int depths) {
         Hull closed = hollow.closed();
         double outside = closed.wettedArea(0, 0, 1, hollow.rimHeight() * (1 - 1e-9));
-        Immersion immersion = tables(closed, Vec3.UP, outside, once);
         DepthProfile profile = shape.depthProfile(DepthProfile.Exposure.OUTSIDE);
-        ErosionGrid grid = grid(profile, depths, once);
+        ErosionGrid grid = new ErosionGrid(profile, depths);
         return new Stage(
-                profile,
                 grid,
-                AfloatFront.whole(Optional.empty(), grid),
-                immersion,
+                new AfloatFront(Optional::empty, grid),
+                new Immersion(closed, Vec3.UP, outside),
                 profile.area(0) / shape.planArea(),
                 // what lines a hollow takes the place of its air and lifts nothing more
                 shape.insetInsideHull(),
                 hollow.volume(),
-                hollow.closed().volume() - BoatLimit.displaced(shape, FRESH_WATER),
+                closed.volume() - BoatLimit.displaced(shape, FRESH_WATER),
                 hollow.wall());
     }
 
     /**
      * How much of a hull is under water and wet by its draft, with {@code up} upward; of a shape without a hull as of a
-     * ball.
+     * ball of any size.
      */
-    private static Immersion immersion(Optional<Hull> hull, Vec3 up, boolean once) {
+    private static Immersion immersion(Optional<Hull> hull, Vec3 up) {
         if (hull.isEmpty()) {
-            return likeABall(once);
+            return new Immersion(Sphere.ofDiameter(1).hull().orElseThrow(), Vec3.UP, Math.PI);
         }
         Hull known = hull.get();
         double whole = known.wettedArea(up.x(), up.y(), up.z(), Double.POSITIVE_INFINITY);
-        return tables(known, up, whole, once);
-    }
-
-    /** Tables of a hull, whole or for one voyage. */
-    private static Immersion tables(Hull hull, Vec3 up, double whole, boolean once) {
-        return once ? Immersion.forOneVoyage(hull, up, whole) : new Immersion(hull, up, whole);
-    }
-
-    /** Tables of an upright prism, whole or for one voyage. */
-    private static Immersion prism(double flat, double whole, boolean once) {
-        return once ? Immersion.prismForOneVoyage(flat, whole) : Immersion.ofPrism(flat, whole);
-    }
-
-    /** A profile on even depths, whole or for one voyage. */
-    private static ErosionGrid grid(DepthProfile profile, int depths, boolean once) {
-        return once ? ErosionGrid.forOneVoyage(profile, depths) : ErosionGrid.whole(profile, depths);
-    }
-
-    /** That of a ball of diameter 1: the shares do not depend on its size. */
-    private static Immersion likeABall(boolean once) {
-        Hull ball = Sphere.ofDiameter(1).hull().orElseThrow();
-        return tables(ball, Vec3.UP, Math.PI, once);
+        return new Immersion(known, up, whole);
     }
 }

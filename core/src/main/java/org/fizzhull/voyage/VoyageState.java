@@ -140,9 +140,8 @@ final class VoyageState {
         tableLeft = left;
         ErosionGrid grid = stage.grid();
         double steps = grid.stepsTo(left, (int) (eroded / grid.step));
-        int cell = Math.min(grid.cells - 1, (int) steps);
         eroded = steps * grid.step;
-        tableArea = grid.area(cell, Math.min(1, steps - cell));
+        tableArea = grid.areaAfter(steps);
         body = left * volumeScale;
         front = tableArea * areaScale;
         goneMass = form.letGo.mass(eroded);
@@ -256,7 +255,7 @@ final class VoyageState {
         double displaced = fraction * density * (body + pocket);
         double bobbing = Math.sqrt(PhysicalConstants.GRAVITY / halfHeight);
         double waves = WAVES * displaced * bobbing * stage.immersion().plane(draft) / BALL_PLANE * speed;
-        double inertia = laden + form.resistance.addedMass * displaced;
+        double inertia = laden + form.resistance.addedMass() * displaced;
         acceleration = (spare(time) * PhysicalConstants.GRAVITY - drag - waves) / inertia;
     }
 

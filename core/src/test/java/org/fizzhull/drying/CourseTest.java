@@ -21,6 +21,7 @@ import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.kind.Dome;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
@@ -42,7 +43,8 @@ class CourseTest {
             4.6,
             false,
             0.883,
-            new Hydrates(0.01, 0));
+            new Hydrates(0.01, 0),
+            Additives.NONE);
 
     private static final DryingParameters STANDARD = DryingParameters.standard();
 
@@ -67,7 +69,19 @@ class CourseTest {
     @Test
     void oilStays() {
         var mix = new DryingInput(
-                1100, 0.4, 0.34, 0, Alcohol.NONE, 0.05, 0.05, SorptionMixture.none(), 4.6, false, 1, Hydrates.NONE);
+                1100,
+                0.4,
+                0.34,
+                0,
+                Alcohol.NONE,
+                0.05,
+                0.05,
+                SorptionMixture.none(),
+                4.6,
+                false,
+                1,
+                Hydrates.NONE,
+                Additives.NONE);
         var course = Drying.run(mix, List.of(Mixes.open(0.5, 7)), STANDARD, Resolution.FINE);
         assertThat(course.stays()).isCloseTo(0.05 * course.dryMass(), within(1e-12));
         assertThat(course.last().mass()).isCloseTo(course.dampMass(), within(1e-12));
@@ -210,7 +224,8 @@ class CourseTest {
                 4.6,
                 false,
                 1,
-                Hydrates.NONE);
+                Hydrates.NONE,
+                Additives.NONE);
         var course = Drying.run(mix, List.of(Mixes.open(0.5, 3)), STANDARD, Resolution.FINE);
         double gone = 0;
         for (int i = 0; i < course.steps() && gone == 0; i++) {

@@ -11,6 +11,7 @@ import org.fizzhull.drying.mix.Hydrates;
 import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.run.Drying;
 import org.fizzhull.drying.run.Resolution;
+import org.fizzhull.recipe.Additives;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -38,7 +39,8 @@ class HydrateTest {
                 4.6,
                 false,
                 saltActivity,
-                hydrates);
+                hydrates,
+                Additives.NONE);
     }
 
     private static DryingParameters moving(double share) {

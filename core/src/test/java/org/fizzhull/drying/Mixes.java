@@ -8,6 +8,7 @@ import org.fizzhull.drying.mix.SorptionMixture;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.drying.place.Opening;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.recipe.Additives;
 
 /** Mixes, pieces and rooms the tests share: a 65 mm ball of ordinary porosity in a workshop at 20 C. */
 public final class Mixes {
@@ -37,7 +38,8 @@ public final class Mixes {
                 of.capacity(),
                 false,
                 1,
-                new Hydrates(0, acid));
+                new Hydrates(0, acid),
+                Additives.NONE);
     }
 
     public static RoomAir room(double humidity) {

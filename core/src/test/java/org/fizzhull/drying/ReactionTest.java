@@ -17,6 +17,7 @@ import org.fizzhull.drying.run.Resolution;
 import org.fizzhull.drying.solver.DryingGrid;
 import org.fizzhull.drying.solver.FilmReaction;
 import org.fizzhull.drying.solver.RecedingFront;
+import org.fizzhull.recipe.Additives;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -133,9 +134,22 @@ class ReactionTest {
                 4.6,
                 false,
                 1,
-                Hydrates.NONE);
+                Hydrates.NONE,
+                Additives.NONE);
         var last = new DryingInput(
-                1100, 0.40, 0.367, 0.03, Alcohol.NONE, 0, 0, SorptionMixture.none(), 4.6, true, 1, Hydrates.NONE);
+                1100,
+                0.40,
+                0.367,
+                0.03,
+                Alcohol.NONE,
+                0,
+                0,
+                SorptionMixture.none(),
+                4.6,
+                true,
+                1,
+                Hydrates.NONE,
+                Additives.NONE);
         assertThat(left(last, 0.5)).isGreaterThan(left(plain, 0.5));
         assertThat(left(oily, 0.5)).isGreaterThan(left(plain, 0.5) - 0.01);
         assertThat(left(plain, 0.4)).isGreaterThan(left(plain, 0.6));

@@ -75,8 +75,8 @@ class DunkTest {
         double spare = drop.at(inputs);
         HeldUnder bowl = new HeldUnder(prepared.form(), ASKED.bath());
         // the layer is full to 0.3 % after 6 s; what is lost by then is looked at by taking two times
-        double six = drop.held(bowl, 6, true);
-        double seven = drop.held(bowl, 7, true);
+        double six = bowl.reading(drop.launch(), 6, true);
+        double seven = bowl.reading(drop.launch(), 7, true);
         assertThat(six - 6 * (seven - six)).isCloseTo(grams(142) + spare, within(grams(0.6)));
     }
 
@@ -181,14 +181,14 @@ class DunkTest {
         DropModel drop = new DropModel(prepared);
         HeldUnder bowl = new HeldUnder(prepared.form(), ASKED.bath());
         drop.at(prepared.factors().medians());
-        HeldPiece read = HeldPiece.of(drop.held(bowl, 2, true), 2);
+        HeldPiece read = HeldPiece.of(bowl.reading(drop.launch(), 2, true), 2);
         Observations pieces = Observations.none().held(read);
         for (int seconds = 4; seconds <= 10; seconds += 2) {
-            double reading = drop.held(bowl, seconds, true);
+            double reading = bowl.reading(drop.launch(), seconds, true);
             read = read.then(reading, seconds);
             pieces = pieces.held(HeldPiece.of(reading, seconds));
         }
-        HeldPiece one = HeldPiece.of(drop.held(bowl, SECONDS, true), SECONDS);
+        HeldPiece one = HeldPiece.of(bowl.reading(drop.launch(), SECONDS, true), SECONDS);
         double several = width(knowing(Observations.none().held(read)).spareAtDrop());
         assertThat(several)
                 .isLessThan(width(knowing(Observations.none().held(one)).spareAtDrop()));
@@ -226,8 +226,8 @@ class DunkTest {
             drop.at(inputs);
             double weight = 0;
             for (boolean felt : new boolean[] {true, false}) {
-                double a = shown[0] - drop.held(bowl, 2, felt);
-                double b = shown[1] - drop.held(bowl, 6, felt);
+                double a = shown[0] - bowl.reading(drop.launch(), 2, felt);
+                double b = shown[1] - bowl.reading(drop.launch(), 6, felt);
                 double square = (variance * (a * a + b * b) - 2 * shared * a * b) / determinant;
                 weight += (felt ? HeldPiece.PLUME_FELT : 1 - HeldPiece.PLUME_FELT) * Math.exp(-0.5 * square);
             }

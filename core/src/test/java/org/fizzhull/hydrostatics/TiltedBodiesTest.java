@@ -40,13 +40,11 @@ class TiltedBodiesTest {
         assertThat(here.draft() + here.freeboard()).isCloseTo(0.36 + 0.96 + 2.4, within(1e-9));
         double whole = 2 * (2 + 3 + 6);
         Immersion tables = new Immersion(BRICK, TILTED, whole);
-        for (Immersion moved :
-                List.of(new Immersion(MOVED, TILTED, whole), Immersion.forOneVoyage(MOVED, TILTED, whole))) {
-            for (double x : new double[] {0.1, 0.5, 0.8}) {
-                assertThat(moved.fraction(x)).isCloseTo(tables.fraction(x), within(1e-9));
-                assertThat(moved.depth(x)).isCloseTo(tables.depth(x), within(1e-9));
-                assertThat(moved.wet(x)).isCloseTo(tables.wet(x), within(1e-9));
-            }
+        Immersion elsewhere = new Immersion(MOVED, TILTED, whole);
+        for (double x : new double[] {0.1, 0.5, 0.8}) {
+            assertThat(elsewhere.fraction(x)).isCloseTo(tables.fraction(x), within(1e-9));
+            assertThat(elsewhere.depth(x)).isCloseTo(tables.depth(x), within(1e-9));
+            assertThat(elsewhere.wet(x)).isCloseTo(tables.wet(x), within(1e-9));
         }
         List<Attitude> ways = Attitudes.find(BRICK, Vec3.ZERO, 0.5);
         List<Attitude> moved = Attitudes.find(MOVED, PLACE, 3, 1);

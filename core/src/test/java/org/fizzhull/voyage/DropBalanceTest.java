@@ -102,7 +102,7 @@ class DropBalanceTest {
                 .as("a body with edges")
                 .isCloseTo(1.05 * Math.PI / 4 * 0.07 * 0.07, within(1e-9));
         VoyageForm ball = VoyageForm.of(BALL, Release.DROPPED);
-        assertThat(ball.resistance.addedMass).isEqualTo(0.5);
+        assertThat(ball.resistance.addedMass()).isEqualTo(0.5);
         assertThat(ball.planDiameter).isCloseTo(2 * R, within(1e-9));
         assertThat(ball.flooded.facePerPlan()).isCloseTo(4, within(1e-9));
         Shape bowl = Bowl.ofDiameterAndWall(0.09, 0.015);

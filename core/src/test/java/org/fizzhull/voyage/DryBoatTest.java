@@ -46,11 +46,10 @@ class DryBoatTest {
     private static Stage stage(double side, double wall, double above) {
         DepthProfile slab =
                 new DepthProfile(new double[] {0, V0 / AREA}, new double[] {V0, 0}, new double[] {AREA, AREA}, 0);
-        ErosionGrid grid = ErosionGrid.whole(slab, 200);
+        ErosionGrid grid = new ErosionGrid(slab, 200);
         return new Stage(
-                slab,
                 grid,
-                AfloatFront.whole(Optional.empty(), grid),
+                new AfloatFront(Optional::empty, grid),
                 Immersion.ofPrism((1 - side) / 2, 1),
                 2,
                 1e-5,

@@ -66,7 +66,7 @@ class ForceLawsTest {
         // higher than wide it counts as a ball, also in the water it carries along
         Resistance high = Resistance.of(0.16, width, 0.1 * plan);
         assertThat(high.area(width)).isCloseTo(0.42 * plan, withinPercentage(1e-9));
-        assertThat(high.addedMass).isEqualTo(0.5);
+        assertThat(high.addedMass()).isEqualTo(0.5);
     }
 
     /** Lamb's formula by hand at f = 3/5, z = 3/4: a = 2 x 1.5625 (1 - 0.75 (pi/2 - atan 0.75)) = 0.951716. */

@@ -60,24 +60,18 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     @Override
     public void keys(AnswerWriter to) {
         // the draws and what was asked
-        to.whole("seed", advice.forecast().sampling().seed())
-                .whole("samples", advice.forecast().sampling().samples())
+        to.draws(advice.forecast().sampling())
                 .text("shape", advice.design().shape().text())
                 .number("goal", advice.goal().chance())
                 .text("answer", words.answer(advice))
                 .object("now");
         standing(to, advice.now());
-        to.end().array("changes");
-        for (Change change : advice.changes()) {
-            change(to, change);
-        }
-        to.endArray().array("forgone");
-        for (Advice.Forgone forgone : advice.forgone()) {
-            to.object();
-            steps(to, forgone.change());
-            to.text("because", forgone.limit().broken()).end();
-        }
-        to.endArray();
+        to.end()
+                .objects("changes", advice.changes(), change -> change(to, change))
+                .objects("forgone", advice.forgone(), forgone -> {
+                    steps(to, forgone.change());
+                    to.text("because", forgone.limit().broken());
+                });
         NextKeys.write(
                 to,
                 advice.forecast().next(),
@@ -98,26 +92,21 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
     /** One proposal: its steps, what they come to and what they move. */
     private void change(AnswerWriter to, Change change) {
         Advice.Appraisal then = change.appraisal();
-        to.object();
         steps(to, change);
         to.number("probability", then.chance())
                 .number("nine_of_ten", then.nineOfTen())
                 .flag("reaches_goal", change.reachesGoal());
-        to.array("effects");
-        for (Effect effect : Effect.of(advice.now(), then)) {
-            to.object()
-                    .text("what", effect.what().label())
-                    .number("before", effect.before())
-                    .number("after", effect.after())
-                    .text("unit", effect.unit())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "effects",
+                Effect.of(advice.now(), then),
+                effect -> to.text("what", effect.what().label())
+                        .number("before", effect.before())
+                        .number("after", effect.after())
+                        .text("unit", effect.unit()));
         times(to, then);
         to.text("caution", change.caution().map(Change.Caution::words))
                 .text("note", words.note(change))
-                .text("type", words.type(change))
-                .end();
+                .text("type", words.type(change));
     }
 
     /** Times of fizzing and drying, which a change must not spoil unseen. */
@@ -127,15 +116,12 @@ public record AdviceAnswer(Advice advice, AdviceWords words) implements AnswerBo
 
     /** What is changed, from which value to which, as texts with units. */
     private static void steps(AnswerWriter to, Change change) {
-        to.array("steps");
-        for (Change.Step step : change.steps()) {
-            to.object()
-                    .text("change", step.label())
-                    .text("from", step.from().text())
-                    .text("to", step.to().text())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "steps",
+                change.steps(),
+                step -> to.text("change", step.label())
+                        .text("from", step.from().text())
+                        .text("to", step.to().text()));
     }
 
     /**

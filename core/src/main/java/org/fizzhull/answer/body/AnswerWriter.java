@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
 import org.fizzhull.answer.tree.AnswerSink;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.forecast.prior.Sampling;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,6 +73,43 @@ public final class AnswerWriter {
     }
 
     /**
+     * Writes a nested object, or null where there is nothing to tell.
+     *
+     * @param key its key
+     * @param value what the object tells of, or empty
+     * @param keys writes the keys of the value with this writer
+     * @param <T> kind of the value
+     * @return this writer
+     */
+    public <T> AnswerWriter object(String key, Optional<T> value, Consumer<? super T> keys) {
+        if (value.isEmpty()) {
+            return nothing(key);
+        }
+        object(key);
+        keys.accept(value.get());
+        return end();
+    }
+
+    /**
+     * Writes an array of objects, one for each row.
+     *
+     * @param key key of the array
+     * @param rows in their order
+     * @param keys writes the keys of a row with this writer, whose innermost object is that of the row
+     * @param <T> kind of the rows
+     * @return this writer
+     */
+    public <T> AnswerWriter objects(String key, Iterable<T> rows, Consumer<? super T> keys) {
+        array(key);
+        for (T row : rows) {
+            object();
+            keys.accept(row);
+            end();
+        }
+        return endArray();
+    }
+
+    /**
      * Ends the innermost object.
      *
      * @return this writer
@@ -130,6 +170,17 @@ public final class AnswerWriter {
     }
 
     /**
+     * Writes a text, or null where it is blank: nothing is said.
+     *
+     * @param key its key
+     * @param value the text, or blank
+     * @return this writer
+     */
+    public AnswerWriter filled(String key, String value) {
+        return text(key, value.isEmpty() ? null : value);
+    }
+
+    /**
      * Writes an array of texts.
      *
      * @param key key of the array
@@ -168,6 +219,27 @@ public final class AnswerWriter {
         sink.key(key);
         sink.whole(value);
         return this;
+    }
+
+    /**
+     * Writes a count, or null where it is empty.
+     *
+     * @param key its key
+     * @param value whole number, or empty
+     * @return this writer
+     */
+    public AnswerWriter whole(String key, OptionalInt value) {
+        return value.isPresent() ? whole(key, value.getAsInt()) : nothing(key);
+    }
+
+    /**
+     * Writes the seed and the number of draws that an answer was computed with.
+     *
+     * @param sampling of the answer
+     * @return this writer
+     */
+    public AnswerWriter draws(Sampling sampling) {
+        return whole("seed", sampling.seed()).whole("samples", sampling.samples());
     }
 
     /**
@@ -233,11 +305,12 @@ public final class AnswerWriter {
      * @return this writer
      */
     public AnswerWriter interval(String key, Interval value) {
-        return object(key)
-                .number("median", value.median())
-                .number("low", value.low())
-                .number("high", value.high())
-                .end();
+        return object(key).points(value).end();
+    }
+
+    /** The keys {@code median}, {@code low} and {@code high} of an uncertain number, in the unit of its object's key. */
+    AnswerWriter points(Interval value) {
+        return number("median", value.median()).number("low", value.low()).number("high", value.high());
     }
 
     /**
@@ -271,11 +344,7 @@ public final class AnswerWriter {
      * @return this writer
      */
     public AnswerWriter notices(List<Notice> notices) {
-        array("notices");
-        for (Notice notice : notices) {
-            object().text("code", notice.code()).text("text", notice.text()).end();
-        }
-        return endArray();
+        return objects("notices", notices, notice -> text("code", notice.code()).text("text", notice.text()));
     }
 
     /** The number itself, never -0; refuses one that JSON cannot hold. */

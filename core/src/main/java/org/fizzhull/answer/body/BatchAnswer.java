@@ -5,6 +5,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import org.fizzhull.batch.Batch;
 import org.fizzhull.batch.MixingStep;
 import org.fizzhull.evidence.Notice;
@@ -58,8 +59,7 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
     @Override
     public void keys(AnswerWriter to) {
         Batch batch = plan.batch();
-        to.whole("seed", plan.sampling().seed())
-                .whole("samples", plan.sampling().samples())
+        to.draws(plan.sampling())
                 .text("recipe", plan.recipe().name())
                 .text("shape", plan.shape().text())
                 .whole("pieces", plan.pieces())
@@ -68,22 +68,15 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
                 .whole("mixes", batch.mixes())
                 .whole("pieces_per_mix", batch.piecesPerMix())
                 .number("mix_g", inGrams(batch.mixMass()));
-        if (Double.isInfinite(plan.pressed().workingTime())) {
-            to.nothing("working_time_min");
-        } else {
-            to.number("working_time_min", plan.pressed().workingTime() / 60);
-        }
+        PressAnswer.workingTime(to, plan.pressed());
         steps(to, plan.steps());
         ingredients(to, batch);
-        to.array("extras");
-        for (BatchPlan.Extra extra : plan.extras()) {
-            to.object()
-                    .text("name", extra.name())
-                    .number("each_g", inGrams(extra.mass()))
-                    .number("all_g", inGrams(extra.mass() * batch.allPieces()))
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "extras",
+                plan.extras(),
+                extra -> to.text("name", extra.name())
+                        .number("each_g", inGrams(extra.mass()))
+                        .number("all_g", inGrams(extra.mass() * batch.allPieces())));
         to.number("total_g", inGrams(batch.totalMass()))
                 .number(
                         "liquid_percent",
@@ -124,41 +117,27 @@ public record BatchAnswer(BatchPlan plan, List<Notice> warnings) implements Answ
 
     /** Lines of the plan: masses of one mix in g and of all mixes, cost and packs of all. */
     private static void ingredients(AnswerWriter to, Batch batch) {
-        to.array("ingredients");
-        for (Batch.Line line : batch.lines()) {
-            to.object()
-                    .text("name", line.ingredient().name())
-                    .number("mass_g", inGrams(line.mass()))
-                    .number("volume_mL", inCubicCentimetres(line.volume()))
-                    .text("spoons", line.spoons())
-                    .number("cost", line.cost())
-                    .number("all_mixes_g", inGrams(line.mass() * batch.mixes()));
-            if (line.packs() > 0) {
-                to.whole("packs", line.packs());
-            } else {
-                to.nothing("packs");
-            }
-            to.text(
-                            "allergen",
-                            line.ingredient().allergen().isEmpty()
-                                    ? null
-                                    : line.ingredient().allergen())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "ingredients",
+                batch.lines(),
+                line -> to.text("name", line.ingredient().name())
+                        .number("mass_g", inGrams(line.mass()))
+                        .number("volume_mL", inCubicCentimetres(line.volume()))
+                        .text("spoons", line.spoons())
+                        .number("cost", line.cost())
+                        .number("all_mixes_g", inGrams(line.mass() * batch.mixes()))
+                        .whole("packs", line.packs() > 0 ? OptionalInt.of(line.packs()) : OptionalInt.empty())
+                        .filled("allergen", line.ingredient().allergen()));
     }
 
     /** Order of mixing, with cautions where the ingredient is handled. */
     private static void steps(AnswerWriter to, List<MixingStep> steps) {
-        to.array("steps");
-        for (MixingStep step : steps) {
-            to.object()
-                    .text("text", step.text())
-                    .texts("ingredients", step.ingredients())
-                    .text("caution", step.caution().isEmpty() ? null : step.caution())
-                    .flag("may_stop", step.mayStop())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "steps",
+                steps,
+                step -> to.text("text", step.text())
+                        .texts("ingredients", step.ingredients())
+                        .filled("caution", step.caution())
+                        .flag("may_stop", step.mayStop()));
     }
 }

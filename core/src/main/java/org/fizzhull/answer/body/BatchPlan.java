@@ -13,6 +13,7 @@ import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.forecast.prior.Sampling;
+import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Recipe;
 import org.fizzhull.shape.Shape;
@@ -116,9 +117,9 @@ public record BatchPlan(
 
     /** {@return the chance that a piece floats to the end, as {@code float} tells it; empty where nothing was drawn} */
     public OptionalDouble floatsToTheEnd() {
-        return floating.probability().isPresent()
-                ? OptionalDouble.of(floating.probability().get().floatsToTheEnd())
-                : OptionalDouble.empty();
+        return floating.probability().stream()
+                .mapToDouble(Probability::floatsToTheEnd)
+                .findFirst();
     }
 
     /** {@return whether the damp mix fizzes at all, or, where it does, whether the piece does that it becomes} */
@@ -136,16 +137,10 @@ public record BatchPlan(
         List<Notice> notices = new ArrayList<>();
         effervescence().notice().ifPresent(notices::add);
         notices.addAll(warnings);
-        for (Notice notice : piece().central().notices()) {
-            notices.add(notice);
-        }
+        notices.addAll(piece().central().notices());
         notices.addAll(batch.notices());
         dried.ifPresent(forecast -> DriedKeys.addNotices(notices, forecast));
-        for (Notice notice : recipe.notices()) {
-            if (!notices.contains(notice)) {
-                notices.add(notice);
-            }
-        }
+        Notice.addNew(notices, recipe.notices());
         return notices;
     }
 }

@@ -56,30 +56,11 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
 
     @Override
     public void keys(AnswerWriter to) {
-        // the draws, then the best row, then those that are level with it, then all
-        to.whole("seed", comparison.sampling().seed())
-                .whole("samples", comparison.sampling().samples())
-                .text("sort", comparison.sort().word());
+        to.draws(comparison.sampling()).text("sort", comparison.sort().word());
         // the best row, then the rows that are level with it, then all
-        Optional<ComparedPiece> best = comparison.best();
-        if (best.isPresent()) {
-            to.object("best");
-            named(to, best.get());
-            to.end();
-        } else {
-            to.nothing("best");
-        }
-        to.array("level");
-        for (ComparedPiece row : comparison.level()) {
-            to.object();
-            named(to, row);
-            to.end();
-        }
-        to.endArray().array("rows");
-        for (ComparedPiece row : comparison.rows()) {
-            row(to, row);
-        }
-        to.endArray();
+        to.object("best", comparison.best(), best -> named(to, best))
+                .objects("level", comparison.level(), row -> named(to, row))
+                .objects("rows", comparison.rows(), row -> row(to, row));
     }
 
     /** Mould, recipe and shape, which together name a row. */
@@ -91,16 +72,11 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
 
     /** One row: piece, chances in the bath, times, ranks, mould. */
     private static void row(AnswerWriter to, ComparedPiece row) {
-        to.object();
         named(to, row);
         to.number("mass_g", inGrams(row.made().mass().median()))
                 .interval("mass_interval_g", row.made().mass().times(GRAMS));
-        to.interval("damp_mass_g", row.made().dampMass(), GRAMS);
-        if (row.made().perBatch().isPresent()) {
-            to.whole("pieces_per_batch", row.made().perBatch().getAsInt());
-        } else {
-            to.nothing("pieces_per_batch");
-        }
+        to.interval("damp_mass_g", row.made().dampMass(), GRAMS)
+                .whole("pieces_per_batch", row.made().perBatch());
         // in the bath, or in the panel of baths
         ComparedPiece.InBath bathed = row.bathed();
         FloatAnswer.probability(to, Optional.of(bathed.probability()));
@@ -121,24 +97,23 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
                 .text(
                         "worst_bath",
                         bathed.worst().map(bath -> bath.kind().words()).orElse(null));
-        to.array("baths");
-        for (ComparedPiece.InBath.InNamedBath bath : bathed.each()) {
-            to.object()
-                    .text("name", bath.bath().kind().words())
-                    .number("temperature_C", inCelsius(bath.bath().bath().temperature()))
-                    .number("depth_cm", 100 * bath.bath().bath().depth())
-                    .number("salt_g", inGrams(bath.bath().bath().salt()))
-                    .number("floats_to_the_end", bath.floats())
-                    .end();
-        }
-        to.endArray()
+        to.objects(
+                        "baths",
+                        bathed.each(),
+                        bath -> to.text("name", bath.bath().kind().words())
+                                .number(
+                                        "temperature_C",
+                                        inCelsius(bath.bath().bath().temperature()))
+                                .number("depth_cm", 100 * bath.bath().bath().depth())
+                                .number("salt_g", inGrams(bath.bath().bath().salt()))
+                                .number("floats_to_the_end", bath.floats()))
                 .texts(
                         "special",
                         row.made().special().stream()
                                 .map(MadePiece.Special::words)
                                 .toList());
         mould(to, row.mould());
-        to.notices(row.notices()).end();
+        to.notices(row.notices());
     }
 
     /** How sure the rank of a row is: chances 0 to 1, regret in pieces of a hundred. */
@@ -153,8 +128,8 @@ public record CompareAnswer(Comparison comparison, List<Notice> said) implements
         to.object("mould")
                 .whole("cavities", mould.cavities())
                 .number("price", mould.price())
-                .text("material", mould.material().isEmpty() ? null : mould.material())
-                .text("note", mould.note().isEmpty() ? null : mould.note())
+                .filled("material", mould.material())
+                .filled("note", mould.note())
                 .end();
     }
 

@@ -72,8 +72,7 @@ public record DryAnswer(DryReport report, Optional<String> sentence) implements 
     public void keys(AnswerWriter to) {
         // the draws and what was asked
         DryForecast f = report.forecast();
-        to.whole("seed", f.sampling().seed())
-                .whole("samples", f.sampling().samples())
+        to.draws(f.sampling())
                 .text("recipe", f.blend().recipe().name())
                 .text("shape", f.shape().text());
         LoadKeys.write(to, f.shape());

@@ -5,6 +5,7 @@ import static org.fizzhull.quantity.Units.inGrams;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.FizzForecast;
 import org.fizzhull.quantity.check.Given;
@@ -54,8 +55,7 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
         // gas is told as dry gas at the bath's temperature and 1 atm
         double kelvin = forecast.question().bath().temperature();
         boolean fizzes = forecast.effervescence().fizzes();
-        to.whole("seed", forecast.sampling().seed())
-                .whole("samples", forecast.sampling().samples())
+        to.draws(forecast.sampling())
                 .text("recipe", forecast.blend().recipe().name())
                 .text("shape", forecast.question().shape().text());
         LoadKeys.write(to, forecast.question().shape());
@@ -101,32 +101,27 @@ public record FizzAnswer(FizzForecast forecast) implements AnswerBody {
                 .number("fragrance_g", inGrams(bath.fragrance()))
                 .number("salt_g", inGrams(bath.salt()))
                 .number("colour_g", inGrams(bath.colour()))
-                .array("limits");
-        for (FizzForecast.BathLoad.OwnLimit limit : bath.limits()) {
-            to.object()
-                    .text("ingredient", limit.ingredient())
-                    .number("mass_g", inGrams(limit.mass()))
-                    .number("percent", 100 * limit.share())
-                    .number("limit_percent", 100 * limit.limit())
-                    .flag("kept", limit.kept())
-                    .end();
-        }
-        to.endArray().end();
+                .objects(
+                        "limits",
+                        bath.limits(),
+                        limit -> to.text("ingredient", limit.ingredient())
+                                .number("mass_g", inGrams(limit.mass()))
+                                .number("percent", 100 * limit.share())
+                                .number("limit_percent", 100 * limit.limit())
+                                .flag("kept", limit.kept()))
+                .end();
     }
 
     /** The central course: depth of the centre, gas as dry volume at bath temperature, mass. */
     private static void series(AnswerWriter to, Voyage voyage) {
         Voyage.Series s = voyage.series();
-        to.array("series");
-        for (int i = 0; i < s.rows(); i++) {
-            to.object()
-                    .number("t_s", s.time()[i])
-                    .number("depth_mm", MILLIMETRES * s.centreDepth()[i])
-                    .number("gas_L_per_min", LITRES_A_MINUTE * voyage.dryVolume(s.gasRate()[i]))
-                    .number("gas_L", LITRES * voyage.dryVolume(s.gas()[i]))
-                    .number("mass_g", inGrams(s.mass()[i]))
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "series",
+                () -> IntStream.range(0, s.rows()).iterator(),
+                i -> to.number("t_s", s.time()[i])
+                        .number("depth_mm", MILLIMETRES * s.centreDepth()[i])
+                        .number("gas_L_per_min", LITRES_A_MINUTE * voyage.dryVolume(s.gasRate()[i]))
+                        .number("gas_L", LITRES * voyage.dryVolume(s.gas()[i]))
+                        .number("mass_g", inGrams(s.mass()[i])));
     }
 }

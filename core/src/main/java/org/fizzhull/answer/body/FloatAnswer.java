@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.attitude.LiesWords;
@@ -20,7 +19,6 @@ import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.CriticalWeights;
-import org.fizzhull.forecast.result.FloatingAttitude;
 import org.fizzhull.forecast.result.Probability;
 import org.fizzhull.quantity.check.Given;
 import org.fizzhull.shape.Shape;
@@ -73,8 +71,7 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
         Question question = forecast.question();
         Shape shape = question.shape();
         double mass = forecast.piece().mass();
-        to.whole("seed", forecast.sampling().seed())
-                .whole("samples", forecast.sampling().samples())
+        to.draws(forecast.sampling())
                 .text("shape", shape.text())
                 .number("volume_cm3", inCubicCentimetres(shape.volume()))
                 .number("surface_cm2", inSquareCentimetres(shape.surface()))
@@ -135,18 +132,10 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     /** The share of a batch that floats to the end, over what is unknown for the whole of it. */
     private static void share(AnswerWriter to, Optional<CriticalWeights.BatchShare> share) {
-        if (share.isEmpty()) {
-            to.nothing("share_of_batch");
-            return;
-        }
-        Interval of = share.get().share();
-        to.object("share_of_batch")
-                .number("median", of.median())
-                .number("low", of.low())
-                .number("high", of.high())
-                .number("mean", share.get().mean())
-                .number("nine_of_ten", share.get().nineOfTen())
-                .end();
+        to.object(
+                "share_of_batch",
+                share,
+                of -> to.points(of.share()).number("mean", of.mean()).number("nine_of_ten", of.nineOfTen()));
     }
 
     /**
@@ -154,22 +143,19 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
      * topping} where the layer on top is.
      */
     private void attitudes(AnswerWriter to, Shape shape) {
-        to.array("attitudes");
-        for (FloatingAttitude rest : forecast.attitudes()) {
-            to.object()
-                    .numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
-                    .number("draft_mm", inMillimetres(rest.draft()))
-                    .number("freeboard_mm", inMillimetres(rest.freeboard()))
-                    .number("immersed_fraction", rest.immersedFraction())
-                    .number("gm_mm", inMillimetres(rest.gm()))
-                    .flag("turns_freely", rest.turnsFreely())
-                    .number("share", rest.share())
-                    .text("cavity", rest.cavity().word())
-                    .text("lies", LiesWords.of(shape, rest))
-                    .text("topping", rest.topping().word())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "attitudes",
+                forecast.attitudes(),
+                rest -> to.numbers("up", rest.up().x(), rest.up().y(), rest.up().z())
+                        .number("draft_mm", inMillimetres(rest.draft()))
+                        .number("freeboard_mm", inMillimetres(rest.freeboard()))
+                        .number("immersed_fraction", rest.immersedFraction())
+                        .number("gm_mm", inMillimetres(rest.gm()))
+                        .flag("turns_freely", rest.turnsFreely())
+                        .number("share", rest.share())
+                        .text("cavity", rest.cavity().word())
+                        .text("lies", LiesWords.of(shape, rest))
+                        .text("topping", rest.topping().word()));
     }
 
     /** Writes the chances, each null where nothing was drawn; {@code compare} has the same object. */
@@ -191,19 +177,18 @@ public record FloatAnswer(Forecast forecast, NextWords words) implements AnswerB
 
     /** What the spread of the margin comes from, largest first; a total of NaN (after a measurement) is null. */
     private void drivers(AnswerWriter to) {
-        to.array("drivers");
-        for (Forecast.Driver driver : forecast.drivers()) {
-            to.object()
-                    .text("input", driver.input().label())
-                    .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")
-                    .number("first_order", driver.firstOrder())
-                    .number(
-                            "total",
-                            Double.isNaN(driver.total()) ? OptionalDouble.empty() : OptionalDouble.of(driver.total()))
-                    .number("error", driver.error())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "drivers",
+                forecast.drivers(),
+                driver -> to.text("input", driver.input().label())
+                        .text("kind", driver.input().kind() == Input.Kind.PIECE ? "piece" : "batch")
+                        .number("first_order", driver.firstOrder())
+                        .number(
+                                "total",
+                                Double.isNaN(driver.total())
+                                        ? OptionalDouble.empty()
+                                        : OptionalDouble.of(driver.total()))
+                        .number("error", driver.error()));
     }
 
     /** {@return the forecast's notices and one for each null that has no meaning for this question} */

@@ -1,8 +1,6 @@
 package org.fizzhull.answer.body;
 
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.check.Given;
 import org.fizzhull.recipe.Ingredient;
@@ -37,35 +35,24 @@ public record IngredientsAnswer(List<Ingredient> rows, List<Notice> notices) imp
 
     @Override
     public void keys(AnswerWriter to) {
-        to.array("rows");
-        for (Ingredient row : rows) {
-            to.object()
-                    .text("name", row.name())
-                    .texts("aliases", row.otherNames())
-                    .text("role", row.role().words())
-                    .text("caution", nothing(row.caution()))
-                    .text("allergen", nothing(row.allergen()))
-                    .text("remark", nothing(row.remark()))
-                    .array("values");
-            for (Map.Entry<Property, Property.Datum> value : row.values().entrySet()) {
-                Property property = value.getKey();
-                Property.Datum datum = value.getValue();
-                to.object()
-                        .text("property", property.key())
-                        .text("unit", property.unit())
-                        .number("value", datum.value() / property.toSi())
-                        .number("standard_deviation", datum.sigma() / property.toSi())
-                        .text("source", datum.source().citation())
-                        .text("seen", datum.source().seen().words())
-                        .end();
-            }
-            to.endArray().end();
-        }
-        to.endArray();
-    }
-
-    /** Empty for an empty text, so that the key is null. */
-    private static Optional<String> nothing(String text) {
-        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+        to.objects(
+                "rows",
+                rows,
+                row -> to.text("name", row.name())
+                        .texts("aliases", row.otherNames())
+                        .text("role", row.role().words())
+                        .filled("caution", row.caution())
+                        .filled("allergen", row.allergen())
+                        .filled("remark", row.remark())
+                        .objects("values", row.values().entrySet(), value -> {
+                            Property property = value.getKey();
+                            Property.Datum datum = value.getValue();
+                            to.text("property", property.key())
+                                    .text("unit", property.unit())
+                                    .number("value", datum.value() / property.toSi())
+                                    .number("standard_deviation", datum.sigma() / property.toSi())
+                                    .text("source", datum.source().citation())
+                                    .text("seen", datum.source().seen().words());
+                        }));
     }
 }

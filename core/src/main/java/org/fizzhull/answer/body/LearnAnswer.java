@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.learn.Learned;
-import org.fizzhull.learn.TrialFit;
 import org.fizzhull.quantity.Decimals;
 import org.fizzhull.quantity.check.Given;
 
@@ -65,46 +64,34 @@ public record LearnAnswer(Learned learned, long seed, List<Unused> unused, NextW
     @Override
     public void keys(AnswerWriter to) {
         to.whole("seed", seed).whole("samples", learned.draws().draws().size());
-        to.array("parameters");
-        for (Learned.Draws.Parameter parameter : learned.draws().parameters()) {
-            to.object()
-                    .text("name", parameter.input().label())
-                    .text("unit", parameter.input().unit())
-                    .interval("before", parameter.before())
-                    .interval("after", parameter.after())
-                    .number("still_prior_percent", parameter.stillPriorPercent())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "parameters",
+                learned.draws().parameters(),
+                parameter -> to.text("name", parameter.input().label())
+                        .text("unit", parameter.input().unit())
+                        .interval("before", parameter.before())
+                        .interval("after", parameter.after())
+                        .number("still_prior_percent", parameter.stillPriorPercent()));
         NextKeys.write(to, learned.next(), learned.asked(), words, NextKeys.LESS_THE_PIECES_OWN_ALONE);
         to.whole("trials_used", learned.used());
-        to.array("trials");
-        for (TrialFit fit : learned.fits()) {
-            to.object()
-                    .text("trial", fit.name())
-                    .text("shape", fit.shape().text())
-                    .flag("inside", fit.inside())
-                    .text("result", fit.result().word())
-                    .number("result_chance", fit.chance())
-                    .array("signs");
-            for (TrialFit.Sign sign : fit.signs()) {
-                to.object()
-                        .text("what", sign.column())
-                        .number("standard_deviations", sign.off())
-                        .end();
-            }
-            to.endArray().end();
-        }
-        to.endArray();
-        to.array("trials_refused");
-        for (Learned.Left left : learned.left()) {
-            to.object()
-                    .text("trial", left.name())
-                    .text("what", left.what())
-                    .number("standard_deviations", left.off())
-                    .end();
-        }
-        to.endArray();
+        to.objects(
+                "trials",
+                learned.fits(),
+                fit -> to.text("trial", fit.name())
+                        .text("shape", fit.shape().text())
+                        .flag("inside", fit.inside())
+                        .text("result", fit.result().word())
+                        .number("result_chance", fit.chance())
+                        .objects(
+                                "signs",
+                                fit.signs(),
+                                sign -> to.text("what", sign.column()).number("standard_deviations", sign.off())));
+        to.objects(
+                "trials_refused",
+                learned.left(),
+                left -> to.text("trial", left.name())
+                        .text("what", left.what())
+                        .number("standard_deviations", left.off()));
         to.whole("inside_their_interval", learned.inside())
                 .number("effective_draws", learned.effective())
                 .number("log_evidence", learned.logEvidence());

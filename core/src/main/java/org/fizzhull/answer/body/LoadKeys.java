@@ -3,6 +3,7 @@ package org.fizzhull.answer.body;
 import static org.fizzhull.quantity.Units.inGrams;
 import static org.fizzhull.quantity.Units.inMillimetres;
 
+import java.util.List;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.load.Loaded;
 import org.fizzhull.shape.load.Topping;
@@ -19,31 +20,24 @@ final class LoadKeys {
     private LoadKeys() {}
 
     /** Writes the two arrays; empty for a piece that carries nothing. */
-    static void write(AnswerWriter json, Shape shape) {
-        json.array("on_top");
-        if (shape instanceof Loaded loaded) {
-            for (Topping topping : loaded.toppings()) {
-                json.object()
-                        .text("name", topping.name())
-                        .number("mass_g", inGrams(topping.mass()))
-                        .number("volume_mL", topping.volume() * MILLILITRES)
-                        .end();
-            }
-        }
-        json.endArray().array("inside");
-        if (shape instanceof Loaded loaded) {
-            for (Loaded.Held held : loaded.held()) {
-                json.object()
-                        .number("mass_g", inGrams(held.thing().mass()))
-                        .number("volume_mL", held.thing().volume() * MILLILITRES)
-                        .numbers(
-                                "centre_mm",
-                                inMillimetres(held.centre().x()),
-                                inMillimetres(held.centre().y()),
-                                inMillimetres(held.centre().z()))
-                        .end();
-            }
-        }
-        json.endArray();
+    static void write(AnswerWriter to, Shape shape) {
+        List<Topping> toppings = shape instanceof Loaded loaded ? loaded.toppings() : List.of();
+        List<Loaded.Held> inside = shape instanceof Loaded loaded ? loaded.held() : List.of();
+        to.objects(
+                        "on_top",
+                        toppings,
+                        topping -> to.text("name", topping.name())
+                                .number("mass_g", inGrams(topping.mass()))
+                                .number("volume_mL", topping.volume() * MILLILITRES))
+                .objects(
+                        "inside",
+                        inside,
+                        held -> to.number("mass_g", inGrams(held.thing().mass()))
+                                .number("volume_mL", held.thing().volume() * MILLILITRES)
+                                .numbers(
+                                        "centre_mm",
+                                        inMillimetres(held.centre().x()),
+                                        inMillimetres(held.centre().y()),
+                                        inMillimetres(held.centre().z())));
     }
 }

@@ -42,17 +42,16 @@ final class MeasuredKeys {
 
     /** Writes the object, or null where nothing was measured. */
     static void write(AnswerWriter to, Optional<MeasurementEffect> narrowing) {
-        if (narrowing.isEmpty()) {
-            to.nothing("measured");
-            return;
-        }
-        MeasurementEffect known = narrowing.get();
-        to.object("measured");
+        to.object("measured", narrowing, known -> keys(to, known));
+    }
+
+    /** Each kind of measurement, then the answer as it was without them. */
+    private static void keys(AnswerWriter to, MeasurementEffect known) {
         Observations seen = known.seen();
-        first(to, "fizz", seen.fizz().stream().findFirst(), MeasuredKeys::timed);
-        first(to, "rise", seen.rise().stream().findFirst(), MeasuredKeys::timed);
-        first(to, "weighed", seen.weighed(), MeasuredKeys::weighed);
-        first(to, "lift", seen.lift().stream().findFirst(), MeasuredKeys::held);
+        to.object("fizz", seen.fizz().stream().findFirst(), piece -> timed(to, piece))
+                .object("rise", seen.rise().stream().findFirst(), piece -> timed(to, piece))
+                .object("weighed", seen.weighed(), piece -> weighed(to, piece))
+                .object("lift", seen.lift().stream().findFirst(), piece -> held(to, piece));
         to.array("further");
         further(to, "fizz", seen.fizz().stream().skip(1), MeasuredKeys::timed);
         further(to, "rise", seen.rise().stream().skip(1), MeasuredKeys::timed);
@@ -77,24 +76,12 @@ final class MeasuredKeys {
                 .interval("rise_time_s", known.riseTime(), 1)
                 .interval("fizz_time_s", known.fizzTime(), 1)
                 .interval("damp_mass_g", known.dampMass(), GRAMS)
-                .end()
                 .end();
     }
 
     /** A chance without the measurements; empty without draws. */
     private static OptionalDouble chance(MeasurementEffect known, ToDoubleFunction<Probability> which) {
         return known.probability().stream().mapToDouble(which).findFirst();
-    }
-
-    /** The first measurement of a kind under its key, or null. */
-    private static <T> void first(AnswerWriter to, String key, Optional<T> piece, BiConsumer<AnswerWriter, T> keys) {
-        if (piece.isEmpty()) {
-            to.nothing(key);
-            return;
-        }
-        to.object(key);
-        keys.accept(to, piece.get());
-        to.end();
     }
 
     /** Further measurements of a kind, each an element of the array. */
@@ -117,13 +104,8 @@ final class MeasuredKeys {
     /** Keys of a piece held under water: g, s; its first reading, then the later ones. */
     private static void held(AnswerWriter to, HeldPiece piece) {
         reading(to, piece.first());
-        to.number("mass_g", piece.mass(), GRAMS).array("later");
-        for (LiftReading reading : Observations.behind(piece.readings())) {
-            to.object();
-            reading(to, reading);
-            to.end();
-        }
-        to.endArray();
+        to.number("mass_g", piece.mass(), GRAMS)
+                .objects("later", Observations.behind(piece.readings()), later -> reading(to, later));
     }
 
     /** Keys of one reading under water: g, s. */

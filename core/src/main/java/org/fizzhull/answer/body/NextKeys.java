@@ -29,22 +29,18 @@ final class NextKeys {
     /** Writes the object, or null where nothing more would tell much. */
     static void write(
             AnswerWriter to, Optional<MeasureNext> proposed, Question question, NextWords words, String narrows) {
-        if (proposed.isEmpty()) {
-            to.nothing("measure_next");
-            return;
-        }
-        MeasureNext next = proposed.get();
-        to.object("measure_next")
-                .text("what", words.what(next, question))
-                .text("type", words.type(next))
-                .object("narrows")
-                .text("what", narrows)
-                .text("unit", "g")
-                .number("low", inGrams(next.widthAfter()))
-                .number("high", inGrams(next.widthBefore()))
-                .end()
-                .number("settles", next.settles())
-                .end();
+        to.object(
+                "measure_next",
+                proposed,
+                next -> to.text("what", words.what(next, question))
+                        .text("type", words.type(next))
+                        .object("narrows")
+                        .text("what", narrows)
+                        .text("unit", "g")
+                        .number("low", inGrams(next.widthAfter()))
+                        .number("high", inGrams(next.widthBefore()))
+                        .end()
+                        .number("settles", next.settles()));
     }
 
     /** The notice for a proposed measurement that nobody words. */

@@ -5,6 +5,8 @@ import static org.fizzhull.quantity.Units.inGramsPerCubicCentimetre;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.PressForecast;
 import org.fizzhull.pressing.Pressed;
@@ -71,18 +73,15 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         Blend blend = forecast.blend();
         // liquid of the recipe, kg per kg of powder
         double ratio = blend.liquid().ratio();
-        to.whole("seed", forecast.sampling().seed())
-                .whole("samples", forecast.sampling().samples())
+        to.draws(forecast.sampling())
                 .text("recipe", blend.recipe().name())
                 .text("shape", mould ? forecast.shape().text() : null);
         LoadKeys.write(to, forecast.shape());
         to.number("true_density_g_per_cm3", inGramsPerCubicCentimetre(blend.trueDensity()))
                 .number("loose_density_g_per_cm3", inGramsPerCubicCentimetre(forecast.looseDensity()))
                 .number("tapped_density_g_per_cm3", inGramsPerCubicCentimetre(forecast.tappedDensity()));
-        to.array("curve");
-        for (PressForecast.Point point : forecast.curve()) {
-            to.object()
-                    .number("pressure_kPa", point.topPressure() * KILO)
+        to.objects("curve", forecast.curve(), point -> {
+            to.number("pressure_kPa", point.topPressure() * KILO)
                     .number("solid_fraction", point.solidFraction())
                     .number("damp_density_g_per_cm3", inGramsPerCubicCentimetre(point.dampDensity()));
             if (mould) {
@@ -92,15 +91,10 @@ public record PressAnswer(PressReport report) implements AnswerBody {
             } else {
                 to.nothing("mass_g").nothing("mass_low_g").nothing("mass_high_g");
             }
-            to.end();
-        }
-        to.endArray().number("liquid_percent", 100 * ratio / (1 + ratio));
+        });
+        to.number("liquid_percent", 100 * ratio / (1 + ratio));
         window(to, forecast);
-        if (Double.isInfinite(forecast.workingTime())) {
-            to.nothing("working_time_min");
-        } else {
-            to.number("working_time_min", forecast.workingTime() / MINUTE);
-        }
+        workingTime(to, forecast);
         // the piece, with its keys null where none was asked for
         forecast.piece().ifPresentOrElse(piece -> piece(to, piece), () -> {
             for (String key : OF_A_PIECE) {
@@ -111,17 +105,22 @@ public record PressAnswer(PressReport report) implements AnswerBody {
         MeasuredKeys.write(to, forecast.piece().flatMap(PressForecast.PieceOut::narrowing));
     }
 
+    /** Time in which the damp mix may be pressed, min; null where nothing runs off. */
+    static void workingTime(AnswerWriter to, PressForecast forecast) {
+        double time = forecast.workingTime();
+        to.number(
+                "working_time_min",
+                Double.isInfinite(time) ? OptionalDouble.empty() : OptionalDouble.of(time / MINUTE));
+    }
+
     /** Amounts of the recipe's liquid for one mix, g; the window is null where no amount holds oftener than it fails. */
     private static void window(AnswerWriter to, PressForecast forecast) {
         double dry = forecast.blend().dryMass();
-        if (forecast.window().isEmpty()) {
-            to.nothing("liquid_window_g");
-        } else {
-            to.object("liquid_window_g")
-                    .number("low", inGrams(forecast.window().low() * dry))
-                    .number("high", inGrams(forecast.window().high() * dry))
-                    .end();
-        }
+        Optional<Pressed.LiquidWindow> window = Optional.of(forecast.window()).filter(found -> !found.isEmpty());
+        to.object(
+                "liquid_window_g",
+                window,
+                found -> to.number("low", inGrams(found.low() * dry)).number("high", inGrams(found.high() * dry)));
         to.number("liquid_best_g", inGrams(forecast.window().best() * dry))
                 .number("liquid_best_holds", forecast.window().share());
     }

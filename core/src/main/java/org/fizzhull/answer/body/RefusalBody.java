@@ -1,6 +1,7 @@
 package org.fizzhull.answer.body;
 
 import java.util.List;
+import java.util.OptionalInt;
 import org.fizzhull.answer.tree.AnswerSink;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.quantity.Refusal;
@@ -34,12 +35,7 @@ public record RefusalBody(String command, Refusal refusal) implements AnswerBody
     @Override
     public void keys(AnswerWriter to) {
         one(to.object("error"), refusal);
-        to.array("others");
-        for (Refusal other : refusal.others()) {
-            one(to.object(), other);
-            to.end();
-        }
-        to.endArray().end();
+        to.objects("others", refusal.others(), other -> one(to, other)).end();
     }
 
     /** {@return none: a refusal has nothing beside itself} */
@@ -55,11 +51,7 @@ public record RefusalBody(String command, Refusal refusal) implements AnswerBody
                 .text("read", refusal.read())
                 .text("allowed", refusal.allowed())
                 .text("hint", refusal.hint())
-                .text("file", refusal.file());
-        if (refusal.line() > 0) {
-            to.whole("line", refusal.line());
-        } else {
-            to.nothing("line");
-        }
+                .text("file", refusal.file())
+                .whole("line", refusal.line() > 0 ? OptionalInt.of(refusal.line()) : OptionalInt.empty());
     }
 }

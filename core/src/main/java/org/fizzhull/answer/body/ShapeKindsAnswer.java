@@ -6,7 +6,6 @@ import java.util.Locale;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.shape.listing.ShapeKind;
 import org.fizzhull.shape.listing.ShapeKinds;
-import org.fizzhull.shape.listing.ShapeParameter;
 
 /**
  * The kinds of shape with their parameters, as the object of the command {@code shapes} when no shape is given: {@code kinds}
@@ -21,26 +20,21 @@ public record ShapeKindsAnswer() implements AnswerBody {
 
     @Override
     public void keys(AnswerWriter to) {
-        to.array("kinds");
-        for (ShapeKind kind : kinds()) {
-            to.object()
-                    .text("name", kind.name())
-                    .texts("aliases", kind.aliases())
-                    .text("meaning", kind.sentence())
-                    .text("example", kind.example())
-                    .array("parameters");
-            for (ShapeParameter parameter : kind.parameters()) {
-                to.object()
-                        .text("name", parameter.key())
-                        .text("takes", parameter.takes().name().toLowerCase(Locale.ROOT))
-                        .text("meaning", parameter.meaning())
-                        .flag("required", parameter.required())
-                        .text("left_out", parameter.required() ? null : parameter.standard())
-                        .end();
-            }
-            to.endArray().end();
-        }
-        to.endArray();
+        to.objects(
+                "kinds",
+                kinds(),
+                kind -> to.text("name", kind.name())
+                        .texts("aliases", kind.aliases())
+                        .text("meaning", kind.sentence())
+                        .text("example", kind.example())
+                        .objects(
+                                "parameters",
+                                kind.parameters(),
+                                parameter -> to.text("name", parameter.key())
+                                        .text("takes", parameter.takes().name().toLowerCase(Locale.ROOT))
+                                        .text("meaning", parameter.meaning())
+                                        .flag("required", parameter.required())
+                                        .text("left_out", parameter.required() ? null : parameter.standard())));
     }
 
     /** {@return all kinds, those that are read from a file last} */

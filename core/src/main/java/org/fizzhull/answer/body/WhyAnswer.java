@@ -60,22 +60,16 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
 
     @Override
     public void keys(AnswerWriter to) {
-        to.whole("seed", sampling.seed())
-                .whole("samples", sampling.samples())
+        to.draws(sampling)
                 .text("saw", why.symptom().word())
                 .text("answer", words.answer(why))
                 .number("as_planned", why.asPlanned())
-                .array("causes");
-        for (Why.Chance chance : why.causes()) {
-            cause(to, chance);
-        }
-        to.endArray();
-        if (why.best().isPresent()) {
-            check(to, why.best().get());
-        } else {
-            to.nothing("best_check");
-        }
-        to.object("advice").text("what", why.mend()).text("type", words.type()).end();
+                .objects("causes", why.causes(), chance -> cause(to, chance))
+                .object("best_check", why.best(), best -> check(to, best))
+                .object("advice")
+                .text("what", why.mend())
+                .text("type", words.type())
+                .end();
     }
 
     /** {@return the notices, and one for each null that has no meaning for this question} */
@@ -102,8 +96,7 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
     /** One cause: its chance, what points to it, and the likeliest way it came about. */
     private void cause(AnswerWriter to, Why.Chance chance) {
         Why.Way way = chance.way();
-        to.object()
-                .text("cause", chance.cause().words())
+        to.text("cause", chance.cause().words())
                 .number("probability", chance.probability())
                 .text("because", words.because(why, chance))
                 .text("check", chance.check().map(Why.Check::words))
@@ -113,15 +106,13 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
                 .number("limit_g", inGrams(way.limit().median()))
                 .number("water_g", way.water(), GRAMS)
                 .number("fizz_lost", way.fizzLost())
-                .end()
                 .end();
     }
 
     /** The best check, and what it would show if the first or the second cause were true. */
     private void check(AnswerWriter to, Why.BestCheck best) {
         List<Why.Chance> causes = why.causes();
-        to.object("best_check")
-                .text("what", best.check().words())
+        to.text("what", best.check().words())
                 .text(
                         "splits",
                         causes.get(0).cause().words() + " | "
@@ -129,7 +120,6 @@ public record WhyAnswer(Why why, Sampling sampling, DiagnosisWords words) implem
                 .text("if_first", words.reading(best.check(), best.ifFirst()))
                 .text("if_second", words.reading(best.check(), best.ifSecond()))
                 .number("information_bit", best.information())
-                .text("type", words.type(best))
-                .end();
+                .text("type", words.type(best));
     }
 }

@@ -1,7 +1,7 @@
 package org.fizzhull.decide.advise;
 
-import java.util.Optional;
 import org.fizzhull.decide.Design;
+import org.fizzhull.quantity.Refusal;
 
 /**
  * One thing that can be changed in ever larger steps: level 1 is the smallest step, level {@link #levels} the largest that is
@@ -24,13 +24,13 @@ interface Adjustment {
     double effort(int level);
 
     /**
-     * {@return the design with that level taken, and what was done; empty where it cannot be, since the mix does not go into the
-     * mould, say}
+     * {@return the design with that level taken, and what was done}
      *
      * @param design the design to start from, which another adjustment may have changed
      * @param level from 1 to {@link #levels}
+     * @throws Refusal where it cannot be taken, since the mix does not go into the mould, say
      */
-    Optional<Changed> at(Design design, int level);
+    Changed at(Design design, int level);
 
     /**
      * A design that was changed.

@@ -155,15 +155,14 @@ final class ChangeSearch {
 
     /** Chance with levels taken, from the draws of the search; empty where they cannot be taken together. */
     private OptionalDouble chance(List<Followed> levels) {
-        Optional<Double> chance =
-                made(() -> changed(levels).map(changed -> appraiser.chance(changed.design(), SCREENING_DRAWS)));
+        Optional<Double> chance = made(() -> appraiser.chance(changed(levels).design(), SCREENING_DRAWS));
         return chance.isPresent() ? OptionalDouble.of(chance.get()) : OptionalDouble.empty();
     }
 
     /** What was asked of a changed design; empty for a piece that cannot be as asked: such a change is no proposal. */
-    private static <T> Optional<T> made(Supplier<Optional<T>> asked) {
+    private static <T> Optional<T> made(Supplier<T> asked) {
         try {
-            return asked.get();
+            return Optional.of(asked.get());
         } catch (Refusal refused) {
             // such as a piece lighter than its fills scatter, or a fill that another mould cannot hold
             return Optional.empty();
@@ -171,18 +170,15 @@ final class ChangeSearch {
     }
 
     /** The design with levels taken one after the other, and the steps; empty where one of them cannot be taken. */
-    private Optional<Combined> changed(List<Followed> levels) {
+    private Combined changed(List<Followed> levels) {
         Design changed = design;
         List<Change.Step> steps = new ArrayList<>();
         for (Followed one : levels) {
-            Optional<Adjustment.Changed> next = one.adjustment.at(changed, one.level);
-            if (next.isEmpty()) {
-                return Optional.empty();
-            }
-            changed = next.get().design();
-            steps.add(next.get().step());
+            Adjustment.Changed next = one.adjustment.at(changed, one.level);
+            changed = next.design();
+            steps.add(next.step());
         }
-        return Optional.of(new Combined(changed, steps));
+        return new Combined(changed, steps);
     }
 
     /** Two adjustments together that reach the goal with less effort than either alone, the best two of different kinds. */
@@ -274,7 +270,8 @@ final class ChangeSearch {
 
     /** The change with its appraisal from all draws; empty where its levels cannot be taken together. */
     private Optional<Change> asked(List<Followed> followed) {
-        return made(() -> changed(followed).map(changed -> {
+        return made(() -> {
+            Combined changed = changed(followed);
             Advice.Appraisal appraisal = appraiser.appraise(changed.design());
             return new Change(
                     changed.steps(),
@@ -283,6 +280,6 @@ final class ChangeSearch {
                     appraisal,
                     appraisal.chance() >= goal.chance(),
                     Limits.caution(changed.steps(), changed.design(), now, appraisal));
-        }));
+        });
     }
 }

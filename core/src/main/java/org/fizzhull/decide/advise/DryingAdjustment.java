@@ -1,6 +1,5 @@
 package org.fizzhull.decide.advise;
 
-import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.forecast.making.DryingConditions;
@@ -38,20 +37,20 @@ record DryingAdjustment(Change.Step.Kind kind, DryingConditions conditions) impl
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         if (kind == Change.Step.Kind.DRYING_TIME) {
             // so many days more in the open
             double open = conditions.open();
             double longer = open + level * DAY;
             Change.Step step =
                     new Change.Step(kind, "", new Setting.Amount(open, Unit.DAY), new Setting.Amount(longer, Unit.DAY));
-            return Optional.of(new Changed(design.dried(conditions.openFor(longer)), step));
+            return new Changed(design.dried(conditions.openFor(longer)), step);
         }
         // drier air, all else as it was
         RoomAir air = conditions.air();
         double drier = air.humidity() - level * FIVE_PERCENT;
         Change.Step step = new Change.Step(
                 kind, "", new Setting.Amount(air.humidity(), Unit.PERCENT), new Setting.Amount(drier, Unit.PERCENT));
-        return Optional.of(new Changed(design.dried(conditions.in(air.withHumidity(drier))), step));
+        return new Changed(design.dried(conditions.in(air.withHumidity(drier))), step);
     }
 }

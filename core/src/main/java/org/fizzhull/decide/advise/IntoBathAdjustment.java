@@ -1,6 +1,5 @@
 package org.fizzhull.decide.advise;
 
-import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.forecast.question.Question;
@@ -26,9 +25,9 @@ record IntoBathAdjustment() implements Adjustment {
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         Change.Step step = new Change.Step(
                 kind(), "", new Setting.Word(design.into().word()), new Setting.Word(Question.IntoBath.PLACED.word()));
-        return Optional.of(new Changed(design.put(Question.IntoBath.PLACED), step));
+        return new Changed(design.put(Question.IntoBath.PLACED), step);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.drying.place.Standing;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.shape.Shape;
 
 /**
@@ -48,21 +47,17 @@ final class MouldAdjustment implements Adjustment {
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         // a larger mould of the same kind takes the same fill; any other one a fill of the same density
         Shape mould = moulds.get(level - 1);
         double volumes = mould.volume() / design.shape().volume();
         double ratio = kind == Change.Step.Kind.MOULD_SIZE && volumes > 1 ? 1 : volumes;
-        try {
-            Design changed = in(design, mould).filled(scaled(design.filling(), ratio, mould));
-            // refuses a weight that no piece of this shape has
-            changed.question();
-            Change.Step step =
-                    new Change.Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
-            return Optional.of(new Changed(changed, step));
-        } catch (Refusal refusal) {
-            return Optional.empty();
-        }
+        Design changed = in(design, mould).filled(scaled(design.filling(), ratio, mould));
+        // refuses a weight that no piece of this shape has
+        changed.question();
+        Change.Step step =
+                new Change.Step(kind, "", new Setting.Word(design.shape().text()), new Setting.Word(mould.text()));
+        return new Changed(changed, step);
     }
 
     /** The design in another mould, whose openings are found once for a standing. */

@@ -5,7 +5,6 @@ import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.quantity.Amount;
 import org.fizzhull.quantity.Dimension;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 import org.fizzhull.recipe.Ingredient;
 import org.fizzhull.recipe.IngredientTable;
@@ -42,27 +41,22 @@ record PartAdjustment(
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         Recipe recipe = design.recipe().orElseThrow();
         // never more out than there is
         double from = mass(recipe, ingredient);
         double change = Math.max(-from, level * grams * GRAM);
-        try {
-            Recipe changed = changed(recipe, ingredient, change);
-            if (other.isPresent()) {
-                changed = changed(changed, other.get(), -change);
-            }
-            Setting before = new Setting.Amount(from, Unit.GRAM);
-            Setting after = new Setting.Amount(from + change, Unit.GRAM);
-            Design mixed = design.of(changed);
-            // refuses a mix that does not go into the mould
-            mixed.question();
-            String replacement = other.isPresent() ? other.get().name() : "";
-            return Optional.of(
-                    new Changed(mixed, new Change.Step(kind, ingredient.name(), replacement, before, after)));
-        } catch (Refusal refusal) {
-            return Optional.empty();
+        Recipe changed = changed(recipe, ingredient, change);
+        if (other.isPresent()) {
+            changed = changed(changed, other.get(), -change);
         }
+        Setting before = new Setting.Amount(from, Unit.GRAM);
+        Setting after = new Setting.Amount(from + change, Unit.GRAM);
+        Design mixed = design.of(changed);
+        // refuses a mix that does not go into the mould
+        mixed.question();
+        String replacement = other.isPresent() ? other.get().name() : "";
+        return new Changed(mixed, new Change.Step(kind, ingredient.name(), replacement, before, after));
     }
 
     /** The recipe with a change in kg, made as a maker writes it down: what is changed to nothing is taken out. */

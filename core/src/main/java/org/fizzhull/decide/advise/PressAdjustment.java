@@ -1,7 +1,6 @@
 package org.fizzhull.decide.advise;
 
 import java.util.List;
-import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
 import org.fizzhull.forecast.making.WeighedPiece;
@@ -38,13 +37,12 @@ record PressAdjustment(double pressure) implements Adjustment {
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         // the words from hard to light; the spread of a hand goes with a word
         Design.Filling.Press press = (Design.Filling.Press) design.filling();
         PressWord word = List.of(PressWord.values()).get(levels() - level);
         Design changed = design.filled(new Design.Filling.Press(word.pressure(), WeighedPiece.HAND, press.halves()));
-        return Optional.of(
-                new Changed(changed, new Change.Step(kind(), "", setting(pressure), setting(word.pressure()))));
+        return new Changed(changed, new Change.Step(kind(), "", setting(pressure), setting(word.pressure())));
     }
 
     /** The word for a pressure, Pa, else the pressure itself. */

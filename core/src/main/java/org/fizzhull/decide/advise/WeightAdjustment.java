@@ -3,10 +3,8 @@ package org.fizzhull.decide.advise;
 import static org.fizzhull.quantity.Units.grams;
 import static org.fizzhull.quantity.Units.inGrams;
 
-import java.util.Optional;
 import org.fizzhull.decide.Design;
 import org.fizzhull.decide.advise.Change.Step.Setting;
-import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Unit;
 
 /**
@@ -43,21 +41,17 @@ record WeightAdjustment(double mass, double step) implements Adjustment {
     }
 
     @Override
-    public Optional<Changed> at(Design design, int level) {
+    public Changed at(Design design, int level) {
         // what can be typed: the last bits of a product are not part of a proposal
         double marks = Math.ceil(mass / step - ON_MARK) - level;
         double less = grams(Math.rint(inGrams(marks * step) * PARTS) / PARTS);
-        try {
-            Design.Filling lighter = lighter(design.filling(), less);
-            Change.Step told = new Change.Step(
-                    kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
-            Design changed = design.filled(lighter);
-            // refuses a weight that no piece of this shape has
-            changed.question();
-            return Optional.of(new Changed(changed, told));
-        } catch (Refusal refusal) {
-            return Optional.empty();
-        }
+        Design.Filling lighter = lighter(design.filling(), less);
+        Change.Step told =
+                new Change.Step(kind(), "", new Setting.Amount(mass, Unit.GRAM), new Setting.Amount(less, Unit.GRAM));
+        Design changed = design.filled(lighter);
+        // refuses a weight that no piece of this shape has
+        changed.question();
+        return new Changed(changed, told);
     }
 
     /** The same kind of filling with another mass, kg. */

@@ -26,13 +26,6 @@ public final class BlendDrying {
         Liquid own = blend.liquid();
         Liquid liquid = own.withRatio(liquidRatio);
         double scale = own.ratio() > 0 ? liquidRatio / own.ratio() : 1;
-        var sorbents = SorptionMixture.none();
-        for (Sorbent sorbent : Sorbents.of(blend.recipe())) {
-            var gab = sorbent.isotherm();
-            sorbents = sorbent.powder()
-                    ? sorbents.and(sorbent.share(), gab.monolayer(), gab.c(), gab.k())
-                    : sorbents.andLiquid(scale * sorbent.share(), gab.monolayer(), gab.c(), gab.k());
-        }
         double oil = Math.min(liquid.staying(), scale * blend.oil());
         return new DryingInput(
                 rhoDry,
@@ -42,7 +35,7 @@ public final class BlendDrying {
                 alcohol(liquid),
                 liquid.staying(),
                 oil,
-                sorbents,
+                SorptionMixture.of(blend.recipe(), scale),
                 blend.moles().gas(),
                 blend.recipe().acidLast(),
                 blend.saltActivity(),

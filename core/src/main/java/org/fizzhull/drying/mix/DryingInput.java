@@ -87,53 +87,6 @@ public record DryingInput(
     }
 
     /**
-     * A mix of which nothing is known that acts on its fizzing surface.
-     *
-     * @param rhoDry mass of dry mix per volume of piece, kg/m3
-     * @param porosity volume not filled by solids, 0 to 1
-     * @param airPorosity eps_g: porosity less the volume of all liquids, 0.001 to porosity
-     * @param freeWater w0: water of the liquids
-     * @param alcohol ethanol or isopropanol of the liquids
-     * @param stays oils, butters, glycerin, emulsifiers: what never dries
-     * @param oil the oily part of {@code stays}
-     * @param sorbents isotherm of the mix, glycerin included
-     * @param capacity xi: CO2 obtainable, mol per kg of dry mix
-     * @param acidLast whether the acid went in after the liquid
-     * @param saltActivity what further salts, sugars and soluble acids leave of the film activity; 1
-     *     without
-     * @param hydrates water of crystallisation that comes or goes; how much of it does is the parameter's {@code
-     *     hydrateShare}
-     */
-    public DryingInput(
-            double rhoDry,
-            double porosity,
-            double airPorosity,
-            double freeWater,
-            Alcohol alcohol,
-            double stays,
-            double oil,
-            SorptionMixture sorbents,
-            double capacity,
-            boolean acidLast,
-            double saltActivity,
-            Hydrates hydrates) {
-        this(
-                rhoDry,
-                porosity,
-                airPorosity,
-                freeWater,
-                alcohol,
-                stays,
-                oil,
-                sorbents,
-                capacity,
-                acidLast,
-                saltActivity,
-                hydrates,
-                Additives.NONE);
-    }
-
-    /**
      * {@return a mix of dry powders and water alone}
      *
      * @param rhoDry mass of dry mix per volume of piece, kg/m3
@@ -157,7 +110,8 @@ public record DryingInput(
                 capacity,
                 false,
                 1,
-                Hydrates.NONE);
+                Hydrates.NONE,
+                Additives.NONE);
     }
 
     /** {@return the damp mass per mass of dry mix} */

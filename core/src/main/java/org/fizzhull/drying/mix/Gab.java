@@ -56,7 +56,12 @@ public record Gab(double monolayer, double c, double k) implements Serializable 
      * @param activity a, water activity, 0 to below 1; at 1 and K = 1 the result is infinite
      */
     public double waterAt(double activity) {
+        return waterIn(1, activity);
+    }
+
+    /** Water held by a mass free of water, in the unit of that mass, at a water activity. */
+    double waterIn(double mass, double activity) {
         double u = k * activity;
-        return monolayer * c * u / ((1 - u) * (1 - u + c * u));
+        return mass * monolayer * c * u / ((1 - u) * (1 - u + c * u));
     }
 }

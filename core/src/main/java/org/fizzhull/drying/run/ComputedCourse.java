@@ -130,14 +130,19 @@ final class ComputedCourse implements DryingCourse {
 
     @Override
     public double removable() {
-        return ends.removable();
+        return ends.goal().removable();
     }
 
     @Override
     public double excess(DryingCourse.State state) {
-        double settled = log.water[0] - ends.removable();
         double free = state.water() - state.bound();
-        return Math.max(0, free - settled) + Math.max(0, state.bound() - ends.bound());
+        return Math.max(0, free - ends.goal().equilibrium()) + Math.max(0, state.bound() - ends.bound());
+    }
+
+    @Override
+    public double toGo(DryingCourse.State state) {
+        DryingGoal goal = ends.goal();
+        return Math.max(0, state.water() - state.bound() - goal.equilibrium() - goal.readyExcess());
     }
 
     @Override
@@ -237,7 +242,7 @@ final class ComputedCourse implements DryingCourse {
 
     /** Figures that belong to the whole course. */
     record Ends(
-            double removable,
+            DryingGoal goal,
             double bound,
             double readyAt,
             boolean damp,

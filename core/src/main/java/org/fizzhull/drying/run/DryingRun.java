@@ -69,7 +69,7 @@ final class DryingRun {
             walk.followOn(mark, wait);
         }
         var ends = new ComputedCourse.Ends(
-                goal.removable(),
+                goal,
                 mix.hydration.settled(mix.isotherm.contentAt(airing.air().humidity()))
                         * grid.total
                         * mix.input.rhoDry(),

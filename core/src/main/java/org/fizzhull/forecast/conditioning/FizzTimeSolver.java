@@ -3,6 +3,7 @@ package org.fizzhull.forecast.conditioning;
 import java.util.Arrays;
 import java.util.Optional;
 import org.fizzhull.forecast.measured.TimedPiece;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.numeric.Normal;
 import org.fizzhull.uncertainty.Prior;
 
@@ -205,8 +206,12 @@ final class FizzTimeSolver {
                 : Double.NEGATIVE_INFINITY;
     }
 
-    /** Fizz time at a logarithm of the speed, s; NaN where the rise cannot be met there. */
+    /** Fizz time at a logarithm of the speed, s; NaN where the rise cannot be met there, or no face recedes at that speed. */
     private double time(double[] inputs, double log) {
+        double speed = Math.exp(log);
+        if (!(speed < Double.POSITIVE_INFINITY && Input.RECESSION.isPossible(speed))) {
+            return Double.NaN;
+        }
         place(inputs, log);
         return riseWeight > Double.NEGATIVE_INFINITY ? voyage.fizz(inputs) : Double.NaN;
     }

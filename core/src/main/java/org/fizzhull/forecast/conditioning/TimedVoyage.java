@@ -84,7 +84,7 @@ public final class TimedVoyage {
      */
     public double fizz(double[] inputs) {
         spare(inputs);
-        drop.sail(voyage);
+        voyage.run(drop.launch());
         return voyage.fizzTime();
     }
 
@@ -96,7 +96,7 @@ public final class TimedVoyage {
      */
     public double rise(double[] inputs) {
         spare(inputs);
-        drop.sailUntilRise(voyage);
+        voyage.runUntilRise(drop.launch());
         if (voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE) {
             return 0;
         }
@@ -106,7 +106,7 @@ public final class TimedVoyage {
     /** What a tared scale shows while it is held wholly under, kg; no voyage either. */
     double held(double[] inputs, HeldUnder bowl, double seconds, boolean plumeFelt) {
         spare(inputs);
-        return drop.held(bowl, seconds, plumeFelt);
+        return bowl.reading(drop.launch(), seconds, plumeFelt);
     }
 
     /** How wide it was when it came up, m, in the last rise. */

@@ -145,7 +145,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
         }
     }
 
-    /** The answer to question {@code number}, from 0, in each bath. */
+    /** The common draws after all measurements; {@code first} is the number of the first measured question among the columns. */
     private CommonPosterior known(CommonColumns common, int first) {
         List<PreparedQuestion> prepared = new ArrayList<>();
         for (Observations.MeasuredPieces pieces : measured) {
@@ -156,6 +156,7 @@ public final class JointPredictor extends Predictor<JointPredictor> {
         return CommonPosterior.of(common, first, prepared, seen, sampling, workers);
     }
 
+    /** The answer to a question in each bath; {@code places} says where its columns stand among the common ones. */
     private JointForecast answer(
             Question put, List<Bath> baths, int[] places, Draws run, Optional<CommonPosterior> known) {
         List<PreparedQuestion> prepared = new ArrayList<>();

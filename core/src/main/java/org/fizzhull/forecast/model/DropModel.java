@@ -12,11 +12,8 @@ import org.fizzhull.piece.Piece;
 import org.fizzhull.shape.Shape;
 import org.fizzhull.uncertainty.sampling.Model;
 import org.fizzhull.voyage.DropBalance;
-import org.fizzhull.voyage.FullVoyage;
-import org.fizzhull.voyage.HeldUnder;
 import org.fizzhull.voyage.Launch;
 import org.fizzhull.voyage.QuickVoyage;
-import org.fizzhull.voyage.result.Voyage;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -114,8 +111,8 @@ public final class DropModel implements Model {
         return boat ? Math.max(flooded, balance.boat(mass, kelvin, ratio)) : flooded;
     }
 
-    /** Piece and parameters of the last values. */
-    private Launch launch() {
+    /** {@return piece, bath and parameters of the last values, from which a voyage starts} */
+    public Launch launch() {
         if (launch == null) {
             throw new IllegalStateException("nothing was drawn yet");
         }
@@ -192,75 +189,6 @@ public final class DropModel implements Model {
     /** Share of its fizz that the piece of the last values still has. */
     double fizzLeft() {
         return launch().piece().makeup().fizzLeft();
-    }
-
-    /**
-     * The voyage of the last values.
-     *
-     * @param voyage scratch space of this thread; holds the result
-     */
-    public void sail(QuickVoyage voyage) {
-        voyage.run(launch());
-    }
-
-    /**
-     * The same until it is known when it rises.
-     *
-     * @param voyage scratch space of this thread; holds the result
-     */
-    public void sailUntilRise(QuickVoyage voyage) {
-        voyage.runUntilRise(launch());
-    }
-
-    /**
-     * {@return what a tared scale shows of the piece of the last values, held wholly under for so many seconds, kg}
-     *
-     * @param bowl the bowl
-     * @param seconds time since it went under, s
-     * @param plumeFelt whether the scale feels the plume
-     */
-    public double held(HeldUnder bowl, double seconds, boolean plumeFelt) {
-        return bowl.reading(launch(), seconds, plumeFelt);
-    }
-
-    /**
-     * {@return how wide the piece of the last values still is after so many seconds wholly under, m}
-     *
-     * @param bowl the bowl
-     * @param seconds time since it went under, s
-     */
-    public double leftAcross(HeldUnder bowl, double seconds) {
-        return bowl.leftAcross(launch(), seconds);
-    }
-
-    /**
-     * {@return spare of the piece of the last values when it let go of the bottom, if it came up after so many
-     * seconds, kg}
-     *
-     * @param bowl the bowl
-     * @param up time when it came up, s
-     */
-    public double lettingGo(HeldUnder bowl, double up) {
-        return bowl.spareLettingGo(launch(), up);
-    }
-
-    /**
-     * {@return the voyage of the last values in full}
-     *
-     * @param voyage voyages of the same form and bath
-     */
-    public Voyage sail(FullVoyage voyage) {
-        return voyage.run(launch());
-    }
-
-    /** Whether the piece of the last values floats at once. */
-    boolean floatsAtOnce(QuickVoyage voyage) {
-        return voyage.floatsAtOnce(launch());
-    }
-
-    /** Whether it floats at once and to the end; stops once that is known. */
-    boolean floatsToTheEnd(QuickVoyage voyage) {
-        return voyage.floatsToTheEnd(launch());
     }
 
     /**

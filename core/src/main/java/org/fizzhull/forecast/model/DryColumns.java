@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
-import org.fizzhull.drying.run.Drying;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.forecast.making.DryingPlan;
@@ -142,8 +141,7 @@ public final class DryColumns {
         }
         if (!pieces.isEmpty()) {
             DryingCourse.State now = course.at(Math.min(weighedLast, course.end()));
-            double ready = start.water() - Drying.READY * course.removable();
-            row[TO_GO] = Math.max(0, now.water() - now.bound() - ready) * ratio;
+            row[TO_GO] = course.toGo(now) * ratio;
         }
         System.arraycopy(drawn, 0, row, at, inputs);
         check(row);

@@ -91,12 +91,8 @@ public final class DryModel implements Model {
      * @throws IllegalArgumentException for none
      */
     public static List<DryingPhase> longer(List<DryingPhase> phases) {
-        List<DryingPhase> drying = new ArrayList<>(phases.size());
-        for (DryingPhase phase : phases) {
-            if (!phase.storage()) {
-                drying.add(phase);
-            }
-        }
+        List<DryingPhase> drying = new ArrayList<>(
+                phases.stream().filter(phase -> !phase.storage()).toList());
         if (drying.isEmpty()) {
             throw new IllegalArgumentException("drying needs a plan with a phase before any storage");
         }

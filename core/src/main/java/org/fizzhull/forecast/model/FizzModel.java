@@ -11,11 +11,11 @@ import org.fizzhull.voyage.QuickVoyage;
  */
 public final class FizzModel implements Model {
     /** Column of the fizz time, s. */
-    private static final int TIME = 0;
+    public static final int TIME = 0;
     /** Column of the share of the fizz lost before the bath. */
-    private static final int LOST = 1;
+    public static final int LOST = 1;
     /** Column of the weight into the bath, kg. */
-    private static final int MASS = 2;
+    public static final int MASS = 2;
     /** Number of columns. */
     private static final int WIDTH = 3;
 
@@ -47,33 +47,6 @@ public final class FizzModel implements Model {
         return new double[WIDTH][draws];
     }
 
-    /**
-     * {@return the fizz times, s}
-     *
-     * @param columns columns that this model has filled
-     */
-    public static double[] times(double[][] columns) {
-        return columns[TIME];
-    }
-
-    /**
-     * {@return the shares of the fizz lost}
-     *
-     * @param columns columns that this model has filled
-     */
-    public static double[] lost(double[][] columns) {
-        return columns[LOST];
-    }
-
-    /**
-     * {@return weights into the bath, kg}
-     *
-     * @param columns columns that this model has filled
-     */
-    public static double[] masses(double[][] columns) {
-        return columns[MASS];
-    }
-
     @Override
     public double at(double[] inputs) {
         return drop.at(inputs);
@@ -81,7 +54,7 @@ public final class FizzModel implements Model {
 
     @Override
     public void keep(int row) {
-        drop.sail(voyage);
+        voyage.run(drop.launch());
         columns[TIME][row] = voyage.fizzTime();
         columns[LOST][row] = 1 - drop.fizzLeft();
         columns[MASS][row] = drop.mass();

@@ -41,7 +41,7 @@ public final class GasModel implements Model {
 
     @Override
     public void keep(int row) {
-        Voyage course = drop.sail(voyage);
+        Voyage course = voyage.run(drop.launch());
         columns[0][row] = course.dryVolume(course.peakGasRate());
         for (int i = 0; i < times.length; i++) {
             columns[1 + i][row] = course.dryVolume(rate(course, times[i]));

@@ -64,7 +64,7 @@ public final class PreparedCheck implements FloatCheck {
             return new FloatCheck.Floats(drop.mass(), spare > 0, spare > 0, spare);
         }
         QuickVoyage voyage = voyage();
-        boolean toTheEnd = drop.floatsToTheEnd(voyage);
+        boolean toTheEnd = voyage.floatsToTheEnd(drop.launch());
         return new FloatCheck.Floats(drop.mass(), voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE, toTheEnd, spare);
     }
 
@@ -77,7 +77,7 @@ public final class PreparedCheck implements FloatCheck {
         }
         QuickVoyage voyage = voyage();
         CriticalSearch search = new CriticalSearch(question(), drop, voyage);
-        drop.sail(voyage);
+        voyage.run(drop.launch());
         search.search(1, voyage.staysToTheEnd());
         return search.end;
     }

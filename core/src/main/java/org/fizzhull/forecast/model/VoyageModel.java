@@ -135,12 +135,7 @@ public final class VoyageModel implements Model {
      * @param columns columns to be filled, each with one place per draw
      */
     public static Supplier<Model> each(PreparedQuestion prepared, double[][] columns) {
-        return new Supplier<>() {
-            @Override
-            public Model get() {
-                return new VoyageModel(prepared, columns);
-            }
-        };
+        return () -> new VoyageModel(prepared, columns);
     }
 
     @Override
@@ -155,7 +150,7 @@ public final class VoyageModel implements Model {
             copy(row);
             return;
         }
-        drop.sail(voyage);
+        voyage.run(drop.launch());
         columns[AT_ONCE][row] = voyage.outcome() == Voyage.Outcome.FLOATS_AT_ONCE ? 1 : 0;
         columns[LATER][row] = voyage.outcome() == Voyage.Outcome.RISES_LATER ? 1 : 0;
         columns[SINKS][row] = voyage.sinksLater() ? 1 : 0;
@@ -173,7 +168,7 @@ public final class VoyageModel implements Model {
             columns[HEAVIER_LEFT][row] = voyage.upWidth();
             columns[LOST][row] = 1 - drop.fizzLeft();
             // one draw in ten as if the scale did not feel the plume
-            columns[HELD][row] = drop.held(bowl, HELD_SECONDS, row % 10 != 9);
+            columns[HELD][row] = bowl.reading(drop.launch(), HELD_SECONDS, row % 10 != 9);
         }
         fresh = false;
         last = row;

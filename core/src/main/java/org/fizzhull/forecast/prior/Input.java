@@ -1,5 +1,7 @@
 package org.fizzhull.forecast.prior;
 
+import org.fizzhull.quantity.check.Given;
+
 /**
  * One uncertain input of a forecast: its name in results and the words a maker reads. Units here are SI and those of
  * the priors; {@link #unit} is what people read. Priors and sources: docs/physics/uncertainty.md, 2.
@@ -164,6 +166,15 @@ public enum Input {
      */
     public double inUnit(double si) {
         return si * perUnit;
+    }
+
+    /**
+     * {@return whether a value is physically possible: a face that recedes with up to 0.1 m/s, a share of 0 to 1}
+     *
+     * @param si value, SI
+     */
+    public boolean isPossible(double si) {
+        return InputRange.holds(this, Given.finite("value", si));
     }
 
     /** Value without any error, for inputs that are errors; NaN for those that take the standard parameter. */

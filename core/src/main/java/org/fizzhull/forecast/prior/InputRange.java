@@ -7,7 +7,7 @@ import org.fizzhull.quantity.Refusal;
  * NaN is refused by name, and no plausible draw is.
  *
  * <p>Looked at twice: when a prior enters a table ({@link Factor}), and for every value of every draw
- * ({@link org.fizzhull.forecast.question.Factors#at}). Errors may have either sign, factors are above 0, shares reach
+ * ({@link Factor#checked}). Errors may have either sign, factors are above 0, shares reach
  * from 0 to 1. Stateless.
  */
 final class InputRange {
@@ -24,9 +24,7 @@ final class InputRange {
      * @throws Refusal {@code out-of-range}, naming the input
      */
     public static double checked(Input input, double value) {
-        double low = lowest(input);
-        double high = highest(input);
-        if (value >= low && value <= high) {
+        if (holds(input, value)) {
             return value;
         }
         String unit = input.unit().isEmpty() ? "" : ' ' + input.unit();
@@ -34,8 +32,18 @@ final class InputRange {
                 "out-of-range",
                 input.label(),
                 value + " in SI, that is " + input.inUnit(value) + unit,
-                "between " + low + " and " + high + " in SI",
+                "between " + lowest(input) + " and " + highest(input) + " in SI",
                 "Values of uncertain inputs are SI: kg, m, s, K, Pa; check the unit of its prior.");
+    }
+
+    /**
+     * {@return whether an input can have a value; false for NaN}
+     *
+     * @param input the input
+     * @param value value, SI
+     */
+    static boolean holds(Input input, double value) {
+        return value >= lowest(input) && value <= highest(input);
     }
 
     /** Least value of an input, SI. */

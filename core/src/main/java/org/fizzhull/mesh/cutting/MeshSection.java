@@ -1,7 +1,7 @@
 package org.fizzhull.mesh.cutting;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.fizzhull.geometry.Vec3;
@@ -30,8 +30,7 @@ public final class MeshSection {
         for (int v = 0; v < side.length; v++) {
             side[v] = normal.x() * mesh.at(v, 0) + normal.y() * mesh.at(v, 1) + normal.z() * mesh.at(v, 2) - level;
         }
-        Map<Long, Long> follows = new HashMap<>();
-        List<Long> starts = new ArrayList<>();
+        Map<Long, Long> follows = new LinkedHashMap<>();
         for (int f = 0; f < mesh.facetCount(); f++) {
             long enter = -1;
             long leave = -1;
@@ -46,11 +45,10 @@ public final class MeshSection {
             }
             if (enter >= 0) {
                 follows.put(enter, leave);
-                starts.add(enter);
             }
         }
         List<double[][]> outlines = new ArrayList<>();
-        for (long start : starts) {
+        for (long start : List.copyOf(follows.keySet())) {
             List<double[]> points = new ArrayList<>();
             Long edge = start;
             while (edge != null && follows.containsKey(edge)) {

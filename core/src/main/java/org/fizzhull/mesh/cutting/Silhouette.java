@@ -1,6 +1,7 @@
 package org.fizzhull.mesh.cutting;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -17,21 +18,36 @@ public final class Silhouette {
     private static final double SAME = 1e-9;
 
     private final TriangleMesh mesh;
-    private final int rows;
-    private final int[] first;
-    private double[] from = {};
-    private double[] to = {};
     private final double low;
     private final double width;
+
+    /** Where the stretches of each row over facets that face up begin and end, m. */
+    private final DoubleStream.Builder[] from;
+
+    private final DoubleStream.Builder[] to;
+
+    /** Area of all stretches, and of what they cover together, m2. */
+    private double single;
+
     private double joined;
 
     private Silhouette(TriangleMesh mesh, int rows) {
         this.mesh = mesh;
-        this.rows = rows;
-        first = new int[rows + 1];
         double[] box = mesh.box();
         low = box[1];
         width = (box[4] - box[1]) / rows;
+        from = new DoubleStream.Builder[rows];
+        to = new DoubleStream.Builder[rows];
+        Arrays.setAll(from, row -> DoubleStream.builder());
+        Arrays.setAll(to, row -> DoubleStream.builder());
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            if (FaceSets.shadow(mesh, f) > 0) {
+                enter(f);
+            }
+        }
+        for (int row = 0; row < rows; row++) {
+            joined += joined(from[row].build(), to[row].build()) * width;
+        }
     }
 
     /**
@@ -44,58 +60,33 @@ public final class Silhouette {
         for (int f = 0; f < mesh.facetCount(); f++) {
             facing += Math.max(0, FaceSets.shadow(mesh, f));
         }
-        Silhouette few = new Silhouette(mesh, FEW);
-        if (few.overlap() <= SAME) {
+        if (new Silhouette(mesh, FEW).overlap() <= SAME) {
             return facing;
         }
         Silhouette many = new Silhouette(mesh, ROWS);
         return many.overlap() <= SAME ? facing : many.joined;
     }
 
-    /** Joins the stretches of all rows; the share of their length that lies over others. */
+    /** Share of the length of all stretches that lies over others. */
     private double overlap() {
-        fill(true);
-        for (int row = 0; row < rows; row++) {
-            first[row + 1] += first[row];
-        }
-        from = new double[first[rows]];
-        to = new double[first[rows]];
-        fill(false);
-        double single = 0;
-        for (int row = 0; row < rows; row++) {
-            for (int i = first[row]; i < first[row + 1]; i++) {
-                single += (to[i] - from[i]) * width;
-            }
-            joined += joined(row) * width;
-        }
         return (single - joined) / single;
     }
 
-    private void fill(boolean count) {
-        int[] used = new int[rows];
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            if (!(FaceSets.shadow(mesh, f) > 0)) {
-                continue;
-            }
-            double a = Double.POSITIVE_INFINITY;
-            double b = Double.NEGATIVE_INFINITY;
-            for (int k = 0; k < 3; k++) {
-                a = Math.min(a, mesh.at(mesh.corner(f, k), 1));
-                b = Math.max(b, mesh.at(mesh.corner(f, k), 1));
-            }
-            int last = Math.min(rows - 1, (int) Math.floor((b - low) / width - 0.5));
-            for (int row = Math.max(0, (int) Math.ceil((a - low) / width - 0.5)); row <= last; row++) {
-                if (count) {
-                    first[row + 1]++;
-                } else {
-                    enter(f, low + (row + 0.5) * width, first[row] + used[row]++);
-                }
-            }
+    /** Enters a facet on the rows whose middles it crosses. */
+    private void enter(int f) {
+        double a = mesh.at(mesh.corner(f, 0), 1);
+        double b = mesh.at(mesh.corner(f, 1), 1);
+        double c = mesh.at(mesh.corner(f, 2), 1);
+        double begin = (Math.min(a, Math.min(b, c)) - low) / width - 0.5;
+        double end = (Math.max(a, Math.max(b, c)) - low) / width - 0.5;
+        int last = Math.min(from.length - 1, (int) Math.floor(end));
+        for (int row = Math.max(0, (int) Math.ceil(begin)); row <= last; row++) {
+            enter(f, row);
         }
     }
 
-    /** Stretch of a row over a facet. */
-    private void enter(int f, double y, int at) {
+    private void enter(int f, int row) {
+        double y = low + (row + 0.5) * width;
         double left = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
@@ -112,22 +103,22 @@ public final class Silhouette {
                 right = Math.max(right, x);
             }
         }
-        from[at] = left <= right ? left : 0;
-        to[at] = left <= right ? right : 0;
+        if (left <= right) {
+            from[row].add(left);
+            to[row].add(right);
+            single += (right - left) * width;
+        }
     }
 
-    private double joined(int row) {
-        int n = first[row + 1] - first[row];
-        double[] start = Arrays.copyOfRange(from, first[row], first[row + 1]);
-        double[] end = Arrays.copyOfRange(to, first[row], first[row + 1]);
-        Arrays.sort(start);
-        Arrays.sort(end);
-        // the shadow goes on while more stretches have begun than ended
+    /** Length that the stretches of a row cover together, m: it goes on while more have begun than ended. */
+    private static double joined(DoubleStream from, DoubleStream to) {
+        double[] start = from.sorted().toArray();
+        double[] end = to.sorted().toArray();
         double length = 0;
         int begun = 0;
         double since = 0;
-        for (int ended = 0; ended < n; ended++) {
-            while (begun < n && start[begun] <= end[ended]) {
+        for (int ended = 0; ended < end.length; ended++) {
+            while (begun < start.length && start[begun] <= end[ended]) {
                 since = begun == ended ? start[begun] : since;
                 begun++;
             }

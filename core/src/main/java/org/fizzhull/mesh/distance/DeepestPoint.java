@@ -32,8 +32,8 @@ final class DeepestPoint {
     }
 
     /** Depth that is reached from a point inside, m. */
-    double from(double x, double y, double z) {
-        Vec3 inside = climbed(new Vec3(x, y, z), false);
+    double from(Vec3 start) {
+        Vec3 inside = climbed(start, false);
         double depth = depth(inside);
         if (shut.distance(inside.x(), inside.y(), inside.z()) == Double.POSITIVE_INFINITY) {
             return depth;

@@ -1,7 +1,6 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
-import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.QRDecomposition;
@@ -13,55 +12,12 @@ import org.fizzhull.geometry.DepthProfile;
  * the deepest point. Nodes stand evenly in depth and in volume, half by half.
  */
 final class DepthFit {
-    private static final int LEVELS = 1 << 10;
+    private static final int LEVELS = DepthSteps.LEVELS;
 
     /** Weight of the smoothness at a node against that of a level. */
     private static final double STIFFNESS = 1;
 
     private DepthFit() {}
-
-    /** Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level. */
-    static double[] deeper(List<DepthSteps> measured, int part, double deepest) {
-        double[] constant = new double[LEVELS + 2];
-        double[] slope = new double[LEVELS + 2];
-        double whole = 0;
-        for (DepthSteps steps : measured) {
-            for (int line = 0; line < steps.stretches(); line++) {
-                if (part < 0 || steps.part(line) == part) {
-                    for (int i = steps.first(line); i < steps.end(line); i++) {
-                        double low = Math.min(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                        double high = Math.max(steps.from(i), steps.to(i)) / deepest * LEVELS;
-                        add(low, high, steps.length(i), constant, slope);
-                        whole += steps.length(i);
-                    }
-                }
-            }
-        }
-        double[] share = new double[LEVELS + 1];
-        double held = 0;
-        double falling = 0;
-        for (int k = 0; k <= LEVELS; k++) {
-            held += constant[k];
-            falling += slope[k];
-            share[k] = (held + falling * k) / whole;
-        }
-        return share;
-    }
-
-    /** A step lies deeper with all its length up to its shallow end, then with a share that falls evenly to its deep end. */
-    private static void add(double low, double high, double length, double[] constant, double[] slope) {
-        int begin = (int) Math.min(LEVELS, Math.floor(low)) + 1;
-        int end = (int) Math.min(LEVELS, Math.floor(high)) + 1;
-        constant[0] += length;
-        constant[begin] -= length;
-        if (end > begin) {
-            double rate = length / (high - low);
-            constant[begin] += rate * high;
-            constant[end] -= rate * high;
-            slope[begin] -= rate;
-            slope[end] += rate;
-        }
-    }
 
     /**
      * Fits the table.

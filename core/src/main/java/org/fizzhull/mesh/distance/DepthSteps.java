@@ -1,6 +1,8 @@
 package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
+import java.util.List;
+import org.fizzhull.geometry.Vec3;
 
 /**
  * Depth along lines through a body, as steps on which it changes evenly. The depth of a point is its distance to the
@@ -11,6 +13,9 @@ import java.util.Arrays;
 final class DepthSteps {
     /** Spacing of the points, and what is neglected of depth, as shares of the thickness of the body. */
     private static final double SPACING = 0.15;
+
+    /** Levels at which the shares are told, evenly down to the deepest. */
+    static final int LEVELS = 1 << 10;
 
     /** Most points on a stretch of line. */
     private static final int MOST = 256;
@@ -35,7 +40,7 @@ final class DepthSteps {
     private double depth;
 
     private double rate;
-    private final double[] deepest = new double[3];
+    private Vec3 deepest = Vec3.ZERO;
     private double most;
 
     /**
@@ -119,9 +124,7 @@ final class DepthSteps {
         rate = nearest.rate(u[0], u[1], u[2]);
         if (depth > most) {
             most = depth;
-            deepest[0] = x;
-            deepest[1] = y;
-            deepest[2] = z;
+            deepest = new Vec3(x, y, z);
         }
     }
 
@@ -139,8 +142,8 @@ final class DepthSteps {
         return most;
     }
 
-    /** That point: x, y, z, m. */
-    double[] deepest() {
+    /** That point, m. */
+    Vec3 deepest() {
         return deepest;
     }
 
@@ -149,33 +152,49 @@ final class DepthSteps {
         return until.length;
     }
 
-    /** Part of the lines that a stretch belongs to. */
-    int part(int stretch) {
-        return lines.part(begin + stretch);
+    /**
+     * Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level: a step does with
+     * all its length up to its shallow end, then with a share that falls evenly to its deep end.
+     *
+     * @param deepest depth of the last level, m; the first is the surface
+     */
+    static double[] deeper(List<DepthSteps> measured, int part, double deepest) {
+        double[] constant = new double[LEVELS + 2];
+        double[] slope = new double[LEVELS + 2];
+        for (DepthSteps steps : measured) {
+            for (int line = 0; line < steps.until.length; line++) {
+                if (part < 0 || steps.lines.part(steps.begin + line) == part) {
+                    int end = 3 * steps.until[line];
+                    for (int i = line == 0 ? 0 : 3 * steps.until[line - 1]; i < end; i += 3) {
+                        double from = steps.step[i] / deepest * LEVELS;
+                        double to = steps.step[i + 1] / deepest * LEVELS;
+                        enter(Math.min(from, to), Math.max(from, to), steps.step[i + 2], constant, slope);
+                    }
+                }
+            }
+        }
+        double[] share = new double[LEVELS + 1];
+        double held = 0;
+        double falling = 0;
+        for (int k = 0; k <= LEVELS; k++) {
+            held += constant[k];
+            falling += slope[k];
+            share[k] = (held + falling * k) / constant[0];
+        }
+        return share;
     }
 
-    /** First step of a stretch of line. */
-    int first(int stretch) {
-        return stretch == 0 ? 0 : until[stretch - 1];
-    }
-
-    /** The step after the last of a stretch of line. */
-    int end(int stretch) {
-        return until[stretch];
-    }
-
-    /** Depth at the start of a step, m. */
-    double from(int i) {
-        return step[3 * i];
-    }
-
-    /** Depth at its end, m. */
-    double to(int i) {
-        return step[3 * i + 1];
-    }
-
-    /** Length of a step, m. */
-    double length(int i) {
-        return step[3 * i + 2];
+    private static void enter(double low, double high, double length, double[] constant, double[] slope) {
+        int begin = (int) Math.min(LEVELS, Math.floor(low)) + 1;
+        int end = (int) Math.min(LEVELS, Math.floor(high)) + 1;
+        constant[0] += length;
+        constant[begin] -= length;
+        if (end > begin) {
+            double rate = length / (high - low);
+            constant[begin] += rate * high;
+            constant[end] -= rate * high;
+            slope[begin] -= rate;
+            slope[end] += rate;
+        }
     }
 }

@@ -2,8 +2,11 @@ package org.fizzhull.mesh.distance;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.fizzhull.geometry.DepthProfile;
+import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.measure.MassProperties;
@@ -44,7 +47,7 @@ public final class MeshDepth {
     private final MassProperties body;
 
     /**
-     * Draws lines through a closed mesh that faces outward.
+     * Prepares the depths of a closed mesh that faces outward; no line is drawn yet.
      *
      * @param tree tree of the facets
      * @param body volume, surface and moments of the mesh
@@ -58,7 +61,6 @@ public final class MeshDepth {
             throw new IllegalArgumentException("a depth needs a closed mesh that faces outward");
         }
         lines = new DepthLines(tree.mesh(), body, PARTS);
-        lines.upTo(FEW);
     }
 
     /**
@@ -72,23 +74,21 @@ public final class MeshDepth {
             throw new IllegalArgumentException("a depth needs an open facet");
         }
         List<DepthSteps> steps = new ArrayList<>();
-        advance(steps, shut);
-        DepthProfile found = measured(steps, shut, area);
-        for (int count = 2 * FEW; count <= MANY && found.relativeError() > AGREED; count *= 2) {
+        for (int count = FEW; ; count *= 2) {
             lines.upTo(count);
             advance(steps, shut);
-            found = measured(steps, shut, area);
+            double deepest = deepest(steps, shut);
+            double[] deeper = DepthSteps.deeper(steps, -1, deepest);
+            double error = Math.max(ACCURACY, error(steps, deeper, deepest) + lines.lost());
+            if (count >= MANY || !(error > AGREED)) {
+                return DepthFit.fit(deeper, CELLS, body.volume(), area, deepest, error);
+            }
         }
-        return found;
     }
 
     /** Measures the lines that were drawn since. */
     private void advance(List<DepthSteps> steps, BitSet shut) {
-        int done = 0;
-        for (DepthSteps piece : steps) {
-            done += piece.stretches();
-        }
-        int from = done;
+        int from = steps.stream().mapToInt(DepthSteps::stretches).sum();
         int left = lines.count() - from;
         DepthSteps[] pieces = new DepthSteps[PIECES];
         double thickness = 3 * body.volume() / body.area();
@@ -100,19 +100,14 @@ public final class MeshDepth {
         steps.addAll(List.of(pieces));
     }
 
-    private DepthProfile measured(List<DepthSteps> steps, BitSet shut, double area) {
-        DepthSteps top = steps.get(0);
-        for (DepthSteps piece : steps) {
-            top = piece.most() > top.most() ? piece : top;
-        }
-        double[] at = top.deepest();
+    /** Depth of the deepest point, found from the deepest that was asked, m. */
+    private double deepest(List<DepthSteps> steps, BitSet shut) {
+        Vec3 start = Collections.max(steps, Comparator.comparingDouble(DepthSteps::most))
+                .deepest();
         NearestFacet open = new NearestFacet(tree, shut);
         NearestFacet closed = new NearestFacet(tree, FaceSets.others(tree.mesh(), shut));
-        double deepest = new DeepestPoint(open, new NearestFacet(tree), closed).from(at[0], at[1], at[2]);
-        deepest = shut.isEmpty() ? Math.min(deepest, bound()) : deepest;
-        double[] all = DepthFit.deeper(steps, -1, deepest);
-        double error = Math.max(ACCURACY, error(steps, all, deepest) + lines.lost());
-        return DepthFit.fit(all, CELLS, body.volume(), area, deepest, error);
+        double found = new DeepestPoint(open, new NearestFacet(tree), closed).from(start);
+        return shut.isEmpty() ? Math.min(found, bound()) : found;
     }
 
     /** Half the smallest side, and the ball of the same volume: no point of the body is deeper, m. */
@@ -132,7 +127,7 @@ public final class MeshDepth {
     private static double error(List<DepthSteps> steps, double[] all, double deepest) {
         double[] squares = new double[all.length];
         for (int p = 0; p < PARTS; p++) {
-            double[] part = DepthFit.deeper(steps, p, deepest);
+            double[] part = DepthSteps.deeper(steps, p, deepest);
             for (int k = 0; k < all.length; k++) {
                 squares[k] += Math.pow(part[k] / all[k] - 1, 2);
             }

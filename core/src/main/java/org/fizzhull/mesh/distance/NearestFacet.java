@@ -66,11 +66,23 @@ public final class NearestFacet {
      * @param pz third coordinate, m
      */
     public double distance(double px, double py, double pz) {
+        return distance(px, py, pz, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * {@return the same, or the limit where no facet is nearer than that, m} Only what lies within the limit is searched.
+     *
+     * @param px first coordinate of the point, m
+     * @param py second coordinate, m
+     * @param pz third coordinate, m
+     * @param limit distance from which a facet does not count, m
+     */
+    public double distance(double px, double py, double pz, double limit) {
         x = px;
         y = py;
         z = pz;
-        squared = Double.POSITIVE_INFINITY;
-        enough = Double.POSITIVE_INFINITY;
+        squared = limit * limit;
+        enough = squared;
         look(leaf);
         int top = 0;
         stack[0] = 0;

@@ -2,6 +2,7 @@ package org.fizzhull.mesh.distance;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
@@ -22,9 +23,11 @@ final class PoissonLattice {
     private final int[] size = new int[3];
     private final RayTable[] rays = new RayTable[3];
     private final BitSet closed;
+
+    /** Cell of each point, row after row and layer after layer, and the point of each cell, or -1. */
     private final int[] cell;
+
     private final int[] number;
-    private int points;
 
     PoissonLattice(TriangleMesh mesh, boolean shutResting, boolean shutHollows, double step) {
         this.step = step;
@@ -38,23 +41,17 @@ final class PoissonLattice {
         for (int axis = 0; axis < 3; axis++) {
             int a = (axis + 1) % 3;
             int b = (axis + 2) % 3;
-            rays[axis] = RayTable.lattice(mesh, axis, origin[a], origin[b], step, size[a], size[b]);
+            rays[axis] = RayTable.lattice(mesh, axis, origin[a], origin[b], step, step, size[a], size[b]);
         }
-        number = new int[size[0] * size[1] * size[2]];
-        int[] found = new int[number.length];
-        for (int k = 0; k < size[2]; k++) {
-            for (int j = 0; j < size[1]; j++) {
-                for (int i = 0; i < size[0]; i++) {
-                    int here = (k * size[1] + j) * size[0] + i;
-                    boolean in = rays[2].inside(j * size[0] + i, origin[2] + k * step);
-                    number[here] = in ? points : -1;
-                    if (in) {
-                        found[points++] = here;
-                    }
-                }
-            }
+        int layer = size[0] * size[1];
+        cell = IntStream.range(0, layer * size[2])
+                .filter(c -> rays[2].inside(c % layer, origin[2] + c / layer * step))
+                .toArray();
+        number = new int[layer * size[2]];
+        Arrays.fill(number, -1);
+        for (int p = 0; p < cell.length; p++) {
+            number[cell[p]] = p;
         }
-        cell = Arrays.copyOf(found, points);
     }
 
     double step() {
@@ -62,7 +59,7 @@ final class PoissonLattice {
     }
 
     int points() {
-        return points;
+        return cell.length;
     }
 
     /** Next point in a way (0 and 1 down and up x, 2 and 3 y, 4 and 5 z), or the kind of face in between. */

@@ -36,7 +36,9 @@ public final class RayTable {
     private double[] height = new double[1 << 10];
     private int[] facing = new int[1 << 10];
     private int used;
-    private final int[] first;
+
+    /** Crossings by ray. */
+    private final Buckets byRay;
 
     /**
      * Looks for the crossings.
@@ -62,29 +64,29 @@ public final class RayTable {
         for (int f = 0; f < mesh.facetCount(); f++) {
             meet(f);
         }
-        first = new int[u.length + 1];
+        byRay = Buckets.of(u.length, used, k -> met[k]);
+        met = new int[0];
         sort();
     }
 
     /**
-     * {@return rays on a square lattice, ray i + nu j at u0 + i step and v0 + j step}
+     * {@return rays on a lattice, ray i + nu j at u0 + i du and v0 + j dv}
      *
      * @param mesh closed
      * @param axis along which the rays run
      * @param u0 coordinate of the first ray along u, m; v0 likewise
      * @param v0 first of the second coordinate, m
-     * @param step distance of rays, m
+     * @param du distance of rays along u, m; dv likewise
+     * @param dv distance of rays along v, m
      * @param nu number of rays along u; nv likewise
-     * @param nv number of rays along it
+     * @param nv number of rays along v
      */
-    public static RayTable lattice(TriangleMesh mesh, int axis, double u0, double v0, double step, int nu, int nv) {
+    public static RayTable lattice(
+            TriangleMesh mesh, int axis, double u0, double v0, double du, double dv, int nu, int nv) {
         double[] u = new double[nu * nv];
         double[] v = new double[nu * nv];
-        for (int r = 0; r < u.length; r++) {
-            int row = r / nu;
-            u[r] = u0 + (r - row * nu) * step;
-            v[r] = v0 + row * step;
-        }
+        Arrays.setAll(u, r -> u0 + r % nu * du);
+        Arrays.setAll(v, r -> v0 + r / nu * dv);
         return new RayTable(mesh, axis, u, v);
     }
 
@@ -100,14 +102,11 @@ public final class RayTable {
     public static RayTable over(TriangleMesh mesh, int axis, double[] box, int side) {
         int uAxis = (axis + 1) % 3;
         int vAxis = (axis + 2) % 3;
-        double[] u = new double[side * side];
-        double[] v = new double[side * side];
-        for (int r = 0; r < u.length; r++) {
-            int row = r / side;
-            u[r] = box[uAxis] + (r - row * side + 0.4142135623730951) / side * (box[uAxis + 3] - box[uAxis]);
-            v[r] = box[vAxis] + (row + 0.7548776662466927) / side * (box[vAxis + 3] - box[vAxis]);
-        }
-        return new RayTable(mesh, axis, u, v);
+        double du = (box[uAxis + 3] - box[uAxis]) / side;
+        double dv = (box[vAxis + 3] - box[vAxis]) / side;
+        double u0 = box[uAxis] + 0.4142135623730951 * du;
+        double v0 = box[vAxis] + 0.7548776662466927 * dv;
+        return lattice(mesh, axis, u0, v0, du, dv, side, side);
     }
 
     private double cellSize(double width) {
@@ -195,26 +194,21 @@ public final class RayTable {
 
     /** Puts the crossings of each ray together, the lowest first. */
     private void sort() {
-        for (int k = 0; k < used; k++) {
-            first[met[k] + 1]++;
-        }
-        for (int r = 1; r < first.length; r++) {
-            first[r] += first[r - 1];
-        }
-        int[] end = first.clone();
         double[] high = new double[used];
         int[] facet = new int[used];
-        for (int k = 0; k < used; k++) {
-            int at = end[met[k]]++;
-            while (at > first[met[k]] && high[at - 1] > height[k]) {
-                high[at] = high[at - 1];
-                facet[at] = facet[at - 1];
-                at--;
+        for (int r = 0; r < u.length; r++) {
+            for (int k = byRay.first(r); k < byRay.end(r); k++) {
+                int met = byRay.at(k);
+                int at = k;
+                while (at > byRay.first(r) && high[at - 1] > height[met]) {
+                    high[at] = high[at - 1];
+                    facet[at] = facet[at - 1];
+                    at--;
+                }
+                high[at] = height[met];
+                facet[at] = facing[met];
             }
-            high[at] = height[k];
-            facet[at] = facing[k];
         }
-        met = new int[0];
         height = high;
         facing = facet;
     }
@@ -227,7 +221,7 @@ public final class RayTable {
     /** Whether the point at height w of a ray lies in the material: more facets above look up than down. */
     boolean inside(int r, double w) {
         int winding = 0;
-        for (int k = first[r + 1] - 1; k >= first[r] && height[k] > w; k--) {
+        for (int k = end(r) - 1; k >= first(r) && height[k] > w; k--) {
             winding += leaves(k) ? 1 : -1;
         }
         return winding > 0;
@@ -235,7 +229,7 @@ public final class RayTable {
 
     /** Index of the first crossing of a ray above height w, or -1. */
     int above(int r, double w) {
-        for (int k = first[r]; k < first[r + 1]; k++) {
+        for (int k = first(r); k < end(r); k++) {
             if (height[k] > w) {
                 return k;
             }
@@ -245,7 +239,7 @@ public final class RayTable {
 
     /** Index of the last crossing of a ray at or below height w, or -1. */
     int below(int r, double w) {
-        for (int k = first[r + 1] - 1; k >= first[r]; k--) {
+        for (int k = end(r) - 1; k >= first(r); k--) {
             if (height[k] <= w) {
                 return k;
             }
@@ -295,7 +289,7 @@ public final class RayTable {
      * @param r number of the ray
      */
     public int first(int r) {
-        return first[r];
+        return byRay.first(r);
     }
 
     /**
@@ -304,7 +298,7 @@ public final class RayTable {
      * @param r number of the ray
      */
     public int end(int r) {
-        return first[r + 1];
+        return byRay.end(r);
     }
 
     /**

@@ -73,7 +73,7 @@ final class HollowWall {
                     centroid[axis] += mesh.at(v, axis) / 3;
                 }
             }
-            least = Math.min(least, to.distance(centroid[0], centroid[1], centroid[2]));
+            least = to.distance(centroid[0], centroid[1], centroid[2], least);
         });
     }
 
@@ -94,6 +94,6 @@ final class HollowWall {
     private void ask(int v, int w, double t, double z, NearestFacet to) {
         double x = mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0));
         double y = mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1));
-        least = Math.min(least, to.distance(x, y, z));
+        least = to.distance(x, y, z, least);
     }
 }

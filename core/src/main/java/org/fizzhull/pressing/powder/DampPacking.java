@@ -51,7 +51,7 @@ final class DampPacking {
      * liquid does not change}
      */
     double dry(double meanPressure) {
-        return model.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
+        return dry(model, meanPressure);
     }
 
     /** {@return phi after bulking and spring-back, from that of {@link #dry} at the same mean pressure, Pa} */
@@ -61,9 +61,11 @@ final class DampPacking {
 
     /** {@return phi after bulking and spring-back, by another packing model} */
     double solidFraction(PackingModel other, double meanPressure) {
-        double packed =
-                other.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
-        return sprung(bulked(packed, meanPressure), meanPressure);
+        return damp(dry(other, meanPressure), meanPressure);
+    }
+
+    private double dry(PackingModel packing, double meanPressure) {
+        return packing.solidFraction(powders, meanPressure / parameters.pressScale()) + parameters.packingError();
     }
 
     /** {@return S, volume of liquid over volume of pores; above 1 where the liquid does not fit, 0 without any} */

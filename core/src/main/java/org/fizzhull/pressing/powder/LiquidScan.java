@@ -1,6 +1,8 @@
 package org.fizzhull.pressing.powder;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.pressing.Pressed;
 
@@ -35,27 +37,13 @@ public final class LiquidScan {
      */
     public LiquidScan(double ownRatio, int draws) {
         int steps = (int) Math.ceil(Math.log(MOST / LEAST) / Math.log(STEP));
-        double[] all = new double[steps + 3];
-        int count = 0;
-        all[count++] = 0;
-        int place = ownRatio > 0 ? -1 : 0;
-        for (int k = 0; k <= steps; k++) {
-            double ratio = LEAST * Math.pow(STEP, k);
-            if (place < 0 && ownRatio <= ratio) {
-                place = count;
-                all[count++] = ownRatio;
-            }
-            if (ratio != ownRatio) {
-                all[count++] = ratio;
-            }
-        }
-        if (place < 0) {
-            place = count;
-            all[count++] = ownRatio;
-        }
-        own = place;
-        ratios = Arrays.copyOf(all, count);
-        feels = new byte[draws][count];
+        DoubleStream scanned = IntStream.rangeClosed(0, steps).mapToDouble(k -> LEAST * Math.pow(STEP, k));
+        ratios = DoubleStream.concat(DoubleStream.of(0, ownRatio), scanned)
+                .distinct()
+                .sorted()
+                .toArray();
+        own = Arrays.binarySearch(ratios, ownRatio);
+        feels = new byte[draws][ratios.length];
     }
 
     /**

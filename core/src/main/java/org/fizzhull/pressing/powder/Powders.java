@@ -111,7 +111,10 @@ public final class Powders {
      * @param blend mix of powders and liquid, per kg of dry powder
      */
     public static Powders of(Blend blend) {
-        return build(blend, DensityScores.NONE, new SizeEffects(diameters(blend)));
+        double[] diameter = blend.powders().stream()
+                .mapToDouble(powder -> powder.value(Property.GRAIN_SIZE))
+                .toArray();
+        return build(blend, DensityScores.NONE, new SizeEffects(diameter));
     }
 
     /**
@@ -179,15 +182,6 @@ public final class Powders {
         double own = Math.hypot(
                 powder.relativeSigma(Property.LOOSE_DENSITY, 1), powder.relativeSigma(Property.TAPPED_DENSITY, 1));
         return Math.min(DensityScores.RATIO_SIGMA, ratio * own);
-    }
-
-    /** Grain sizes, m. */
-    private static double[] diameters(Blend blend) {
-        double[] d = new double[blend.powders().size()];
-        for (int i = 0; i < d.length; i++) {
-            d[i] = blend.powders().get(i).value(Property.GRAIN_SIZE);
-        }
-        return d;
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.fizzhull.pressing.powder;
 
-import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * Linear-mixture packing model: A. B. Yu and N. Standish, Ind. Eng. Chem. Res. 30 (1991) 1372, with the interaction
@@ -144,15 +145,10 @@ public final class YuStandish1991 implements PackingModel {
 
     /** Indices of the sizes from the largest to the smallest. */
     private static int[] coarseFirst(double[] diameter) {
-        Integer[] order = new Integer[diameter.length];
-        for (int i = 0; i < order.length; i++) {
-            order[i] = i;
-        }
-        Arrays.sort(order, (a, b) -> Double.compare(diameter[b], diameter[a]));
-        int[] plain = new int[order.length];
-        for (int i = 0; i < plain.length; i++) {
-            plain[i] = order[i];
-        }
-        return plain;
+        return IntStream.range(0, diameter.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -diameter[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 }

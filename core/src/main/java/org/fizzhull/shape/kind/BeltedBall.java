@@ -1,8 +1,6 @@
 package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
-import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 
 /**
@@ -19,31 +17,6 @@ import org.fizzhull.shape.revolved.Profile2D;
  * @param belt L, m, 0 or more; 0 is a plain ball
  */
 record BeltedBall(double radius, double belt) implements Erosion {
-    /** Volume of the whole, m3. */
-    double volume() {
-        return volume(0);
-    }
-
-    /** Surface of the whole, m2. */
-    double surface() {
-        return front(0);
-    }
-
-    /** Centroid, m: half way up. */
-    Vec3 centroid() {
-        return new Vec3(0, 0, radius + belt / 2);
-    }
-
-    /** Box, m. */
-    Extents extents() {
-        return new Extents(2 * radius, 2 * radius, 2 * radius + belt);
-    }
-
-    /** Horizontal projection, m2: a disc of radius R. */
-    double planArea() {
-        return Math.PI * radius * radius;
-    }
-
     /** What is left at each depth, every face open; V is a cubic in d, so the table is exact. */
     DepthProfile profile() {
         return ProfileTable.cubic(this, 0, radius);

@@ -7,7 +7,6 @@ import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.body.DryingSeries;
 import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.size.SizeCheck;
@@ -28,7 +27,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param height along z, 0.001 to 1 m
  * @param edge radius of the edges, 0 to half the smallest side, m
  */
-public record Block(double length, double width, double height, double edge) implements Shape {
+public record Block(double length, double width, double height, double edge) implements ClosedForm {
     /**
      * Refuses sizes out of range.
      *
@@ -71,7 +70,8 @@ public record Block(double length, double width, double height, double edge) imp
     }
 
     /** The core rectangle, thickened by the edge. */
-    private RoundedPrism body() {
+    @Override
+    public RoundedPrism erosion() {
         double x = length - 2 * edge;
         double y = width - 2 * edge;
         return new RoundedPrism(x * y, 2 * (x + y), Math.min(x, y) / 2, RoundedPrism.RECTANGLE, height, edge);
@@ -90,34 +90,19 @@ public record Block(double length, double width, double height, double edge) imp
     }
 
     @Override
-    public double volume() {
-        return body().volume(0);
-    }
-
-    @Override
-    public double surface() {
-        return body().front(0);
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, height / 2);
-    }
-
-    @Override
     public Extents extents() {
         return new Extents(length, width, height);
     }
 
     @Override
     public double planArea() {
-        return body().section(edge);
+        return erosion().section(edge);
     }
 
     /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile(exposure);
+        return erosion().profile(exposure);
     }
 
     /** Either of its two largest sides, whichever side it is listed on. */
@@ -140,7 +125,7 @@ public record Block(double length, double width, double height, double edge) imp
     @Override
     public OptionalDouble diffusionTime(DepthProfile.Exposure exposure) {
         if (edge != 0) {
-            return Shape.super.diffusionTime(exposure);
+            return ClosedForm.super.diffusionTime(exposure);
         }
         return OptionalDouble.of(
                 DryingSeries.block(length, width, exposure == DepthProfile.Exposure.TRAY ? 2 * height : height));

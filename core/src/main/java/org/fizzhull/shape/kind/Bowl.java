@@ -7,6 +7,7 @@ import org.fizzhull.geometry.Hollow;
 import org.fizzhull.geometry.RestingAttitude;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
+import org.fizzhull.shape.revolved.RevolvedHull;
 import org.fizzhull.shape.size.SizeText;
 
 /**
@@ -44,9 +45,14 @@ public record Bowl(double diameter, double wall) implements TurnedShape {
         return new Bowl(diameter, wall);
     }
 
-    /** The half shell of these sizes. */
-    private HalfShell body() {
-        return new HalfShell(diameter / 2, diameter / 2 - wall);
+    @Override
+    public HalfShell erosion() {
+        return new HalfShell(diameter / 2, inner());
+    }
+
+    /** Inner radius r, m. */
+    private double inner() {
+        return diameter / 2 - wall;
     }
 
     @Override
@@ -59,29 +65,19 @@ public record Bowl(double diameter, double wall) implements TurnedShape {
         return "bowl(diameter=" + SizeText.mm(diameter) + ", wall=" + SizeText.mm(wall) + ")";
     }
 
-    @Override
-    public double volume() {
-        return body().volume();
-    }
-
-    @Override
-    public double surface() {
-        return body().surface();
-    }
-
+    /** On the axis, 3 (R^4 - r^4)/(8 (R^3 - r^3)) below the rim, written without the factor R - r. */
     @Override
     public Vec3 centroid() {
-        return body().centroid();
+        double outer = diameter / 2;
+        double inner = inner();
+        double squares = outer * outer + outer * inner + inner * inner;
+        double under = 3 * (outer * outer + inner * inner) * (outer + inner) / (8 * squares);
+        return new Vec3(0, 0, outer - under);
     }
 
     @Override
     public Extents extents() {
-        return body().extents();
-    }
-
-    @Override
-    public double planArea() {
-        return body().planArea();
+        return new Extents(diameter, diameter, diameter / 2);
     }
 
     /** By its rim: the centroid lies 3/8 to 1/2 of the radius below it, and so no nearer to the round side. */
@@ -95,21 +91,38 @@ public record Bowl(double diameter, double wall) implements TurnedShape {
      */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile(exposure);
+        return erosion().profile(exposure);
     }
 
+    /** Outer arc, less the inner one; the rim is a level face. */
     @Override
     public Profile2D meridian() {
-        return body().meridian();
+        double outer = diameter / 2;
+        double inner = inner();
+        return Profile2D.builder()
+                .arc(outer, 0, outer, outer, 1, 0, outer)
+                .inner()
+                .arc(outer, 0, inner, inner, 1, outer - inner, outer)
+                .build();
     }
 
+    /** Closed at the height of the rim. */
     @Override
     public Optional<Hollow> hollow() {
-        return Optional.of(body().hollow());
+        double outer = diameter / 2;
+        Profile2D half =
+                Profile2D.builder().arc(outer, 0, outer, outer, 1, 0, outer).build();
+        double air = halfBall(inner());
+        return Optional.of(Hollow.round(new RevolvedHull(half), outer, outer, air, outer - inner()));
     }
 
     @Override
     public double hullVolume() {
-        return body().closedVolume();
+        return halfBall(diameter / 2);
+    }
+
+    /** Volume of half a ball of radius r, m3. */
+    private static double halfBall(double r) {
+        return 2 * Math.PI * r * r * r / 3;
     }
 }

@@ -2,7 +2,6 @@ package org.fizzhull.shape.kind;
 
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
@@ -51,7 +50,8 @@ public record Capsule(double length, double diameter) implements TurnedShape {
     }
 
     /** The belted ball of these sizes. */
-    private BeltedBall body() {
+    @Override
+    public BeltedBall erosion() {
         return new BeltedBall(diameter / 2, length - diameter);
     }
 
@@ -66,34 +66,14 @@ public record Capsule(double length, double diameter) implements TurnedShape {
     }
 
     @Override
-    public double volume() {
-        return body().volume();
-    }
-
-    @Override
-    public double surface() {
-        return body().surface();
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, length / 2);
-    }
-
-    @Override
     public Extents extents() {
         return new Extents(diameter, diameter, length);
-    }
-
-    @Override
-    public double planArea() {
-        return body().planArea();
     }
 
     /** Exact. A capsule has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile();
+        return erosion().profile();
     }
 
     @Override
@@ -103,6 +83,6 @@ public record Capsule(double length, double diameter) implements TurnedShape {
 
     @Override
     public Profile2D meridian() {
-        return body().meridian();
+        return erosion().meridian();
     }
 }

@@ -78,6 +78,15 @@ public record Cone(double diameter, double height, double top) implements Turned
     }
 
     @Override
+    public ConeErosion erosion() {
+        return erosion(false);
+    }
+
+    private ConeErosion erosion(boolean onTray) {
+        return new ConeErosion(diameter / 2, top / 2, height, onTray);
+    }
+
+    @Override
     public double volume() {
         return ConeErosion.frustum(height, diameter / 2, top / 2);
     }
@@ -103,11 +112,6 @@ public record Cone(double diameter, double height, double top) implements Turned
         return new Extents(diameter, diameter, height);
     }
 
-    @Override
-    public double planArea() {
-        return Math.PI * diameter * diameter / 4;
-    }
-
     /** On its base where that is nearer to the centroid than the slanted side and the top, else as its hull tells. */
     @Override
     public RestingAttitude restingAttitude() {
@@ -122,7 +126,7 @@ public record Cone(double diameter, double height, double top) implements Turned
     /** Exact: side, top and, where it is open, base move in; the flat top closes to a point on the way. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return new ConeErosion(diameter / 2, top / 2, height, exposure == DepthProfile.Exposure.TRAY).profile();
+        return erosion(exposure == DepthProfile.Exposure.TRAY).profile();
     }
 
     /** The slanted side; base and top are level faces. */

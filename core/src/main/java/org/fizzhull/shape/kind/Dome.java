@@ -80,13 +80,8 @@ public record Dome(double diameter, double height) implements TurnedShape {
     }
 
     @Override
-    public double volume() {
-        return new AllFaces(ballRadius(), height).volume(0);
-    }
-
-    @Override
-    public double surface() {
-        return new AllFaces(ballRadius(), height).front(0);
+    public Erosion erosion() {
+        return new AllFaces(ballRadius(), height);
     }
 
     /** On the axis, h (4R - h)/(4 (3R - h)) above the base. */
@@ -101,11 +96,6 @@ public record Dome(double diameter, double height) implements TurnedShape {
         return new Extents(diameter, diameter, height);
     }
 
-    @Override
-    public double planArea() {
-        return Math.PI * diameter * diameter / 4;
-    }
-
     /** On its base: the centroid lies below the middle of the height, and the base is the nearest of all its planes. */
     @Override
     public RestingAttitude restingAttitude() {
@@ -117,7 +107,7 @@ public record Dome(double diameter, double height) implements TurnedShape {
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
         return exposure == DepthProfile.Exposure.TRAY
                 ? ProfileTable.cubic(new OnTray(ballRadius(), height), 0, height)
-                : ProfileTable.cubic(new AllFaces(ballRadius(), height), 0, height / 2);
+                : ProfileTable.cubic(erosion(), 0, height / 2);
     }
 
     /**

@@ -49,8 +49,20 @@ public record Egg(double length, double diameter) implements TurnedShape {
         return new Egg(length, diameter);
     }
 
-    /** The spheroid of these half axes. */
-    private SpheroidErosion body() {
+    @Override
+    public Erosion erosion() {
+        return isBall() ? ball() : spheroid();
+    }
+
+    private boolean isBall() {
+        return length == diameter;
+    }
+
+    private BeltedBall ball() {
+        return new BeltedBall(diameter / 2, 0);
+    }
+
+    private SpheroidErosion spheroid() {
         return new SpheroidErosion(diameter / 2, length / 2);
     }
 
@@ -70,29 +82,14 @@ public record Egg(double length, double diameter) implements TurnedShape {
     }
 
     @Override
-    public double surface() {
-        return body().front(0);
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, length / 2);
-    }
-
-    @Override
     public Extents extents() {
         return new Extents(diameter, diameter, length);
-    }
-
-    @Override
-    public double planArea() {
-        return Math.PI * diameter * diameter / 4;
     }
 
     /** Exact at the nodes, between them to 1e-6. An egg has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile();
+        return isBall() ? ball().profile() : spheroid().profile();
     }
 
     @Override
@@ -103,7 +100,7 @@ public record Egg(double length, double diameter) implements TurnedShape {
     /** On its side. */
     @Override
     public RestingAttitude restingAttitude() {
-        Vec3 up = length == diameter ? Vec3.UP : new Vec3(1, 0, 0);
+        Vec3 up = isBall() ? Vec3.UP : new Vec3(1, 0, 0);
         return new RestingAttitude(up, diameter, Math.PI * diameter * length / 4, false);
     }
 

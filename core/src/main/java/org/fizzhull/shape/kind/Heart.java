@@ -1,13 +1,9 @@
 package org.fizzhull.shape.kind;
 
 import java.util.Optional;
-import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
-import org.fizzhull.geometry.RestingAttitude;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.body.PrismMesh;
 import org.fizzhull.shape.size.SizeCheck;
@@ -23,7 +19,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param width across the lobes, 0.005 to 1 m
  * @param height along z, 0.001 to 1 m
  */
-public record Heart(double width, double height) implements Shape {
+public record Heart(double width, double height) implements UprightPrism {
     /** Width across the lobes over the side of the square. */
     private static final double WIDTH_OF_SIDE = 1 + 1 / Math.sqrt(2);
     /** Chords of each half disc in the mesh. */
@@ -58,7 +54,8 @@ public record Heart(double width, double height) implements Shape {
     }
 
     /** The plane outline, for areas and lengths. */
-    private HeartOutline outline() {
+    @Override
+    public HeartOutline outline() {
         return new HeartOutline(side());
     }
 
@@ -73,51 +70,9 @@ public record Heart(double width, double height) implements Shape {
     }
 
     @Override
-    public double volume() {
-        return planArea() * height;
-    }
-
-    @Override
-    public double surface() {
-        return 2 * planArea() + outline().length(0) * height;
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, height / 2);
-    }
-
-    @Override
     public Extents extents() {
         double q = side();
         return new Extents(width, 1.5 * q / Math.sqrt(2) + q / 2, height);
-    }
-
-    @Override
-    public double planArea() {
-        return outline().area(0);
-    }
-
-    /** Exact up to the first break of the outline, then to 1e-6 between nodes. On a tray the lower flat is shut. */
-    @Override
-    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return PrismErosion.profile(outline(), height, exposure);
-    }
-
-    @Override
-    public double depthError() {
-        return ProfileTable.BETWEEN_NODES;
-    }
-
-    /**
-     * On its flat where that is nearer to the centroid than the nearest place of the outline, and so than any plane that
-     * touches the sides; else by the search over the hull.
-     */
-    @Override
-    public RestingAttitude restingAttitude() {
-        return height <= 2 * outline().nearest()
-                ? RestingAttitude.prism(Vec3.UP, height, planArea())
-                : Shape.super.restingAttitude();
     }
 
     /** Each lobe is {@value #CHORDS} chords of exactly the area of the half disc. */

@@ -50,7 +50,8 @@ record HeartOutline(double q) implements Outline {
      * Distance of the centroid from the nearest place of the outline, m: the cleft, which lies {@code q/sqrt 2} from
      * the middle of the square; the straight sides lie q/2 and more away, the lobes farther.
      */
-    double nearest() {
+    @Override
+    public double reach() {
         return q / Math.sqrt(2) - lobeShift();
     }
 

@@ -16,4 +16,7 @@ interface Outline {
      * the area is a square in d.
      */
     double[] breaks();
+
+    /** {@return the distance of the centroid from the nearest line that touches the outline without cutting it, m} */
+    double reach();
 }

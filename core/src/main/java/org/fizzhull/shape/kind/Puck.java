@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.RestingAttitude;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.body.DryingSeries;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
@@ -63,7 +62,8 @@ public record Puck(double diameter, double height, double edge) implements Turne
     }
 
     /** The core disc, thickened by the edge. */
-    private RoundedPrism body() {
+    @Override
+    public RoundedPrism erosion() {
         double a = diameter / 2 - edge;
         return new RoundedPrism(Math.PI * a * a, 2 * Math.PI * a, a, RoundedPrism.DISC, height, edge);
     }
@@ -80,34 +80,14 @@ public record Puck(double diameter, double height, double edge) implements Turne
     }
 
     @Override
-    public double volume() {
-        return body().volume(0);
-    }
-
-    @Override
-    public double surface() {
-        return body().front(0);
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, height / 2);
-    }
-
-    @Override
     public Extents extents() {
         return new Extents(diameter, diameter, height);
-    }
-
-    @Override
-    public double planArea() {
-        return Math.PI * diameter * diameter / 4;
     }
 
     /** Exact. On a tray the lower flat is shut and the rounded rim about it open. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile(exposure);
+        return erosion().profile(exposure);
     }
 
     /** Either flat, where the flats are nearer than the side. */

@@ -55,7 +55,8 @@ public record Ring(double diameter, double tube) implements TurnedShape {
     }
 
     /** The tube of these sizes. */
-    private Tube body() {
+    @Override
+    public Erosion erosion() {
         return new Tube((diameter - tube) / 2, tube / 2);
     }
 
@@ -67,21 +68,6 @@ public record Ring(double diameter, double tube) implements TurnedShape {
     @Override
     public String text() {
         return "ring(diameter=" + SizeText.mm(diameter) + ", tube=" + SizeText.mm(tube) + ")";
-    }
-
-    @Override
-    public double volume() {
-        return body().volume(0);
-    }
-
-    @Override
-    public double surface() {
-        return body().front(0);
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, tube / 2);
     }
 
     @Override
@@ -103,7 +89,7 @@ public record Ring(double diameter, double tube) implements TurnedShape {
     /** Exact: the tube thins. It has no flat face: every exposure is {@link Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return ProfileTable.cubic(body(), 0, tube / 2);
+        return ProfileTable.cubic(erosion(), 0, tube / 2);
     }
 
     @Override

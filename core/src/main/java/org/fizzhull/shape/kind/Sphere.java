@@ -3,7 +3,6 @@ package org.fizzhull.shape.kind;
 import java.util.OptionalDouble;
 import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.shape.revolved.Profile2D;
 import org.fizzhull.shape.size.SizeCheck;
 import org.fizzhull.shape.size.SizeText;
@@ -62,7 +61,8 @@ public record Sphere(double diameter, double seam) implements TurnedShape {
     }
 
     /** The belted ball of these sizes. */
-    private BeltedBall body() {
+    @Override
+    public BeltedBall erosion() {
         return new BeltedBall(diameter / 2, seam);
     }
 
@@ -78,34 +78,14 @@ public record Sphere(double diameter, double seam) implements TurnedShape {
     }
 
     @Override
-    public double volume() {
-        return body().volume();
-    }
-
-    @Override
-    public double surface() {
-        return body().surface();
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return body().centroid();
-    }
-
-    @Override
     public Extents extents() {
-        return body().extents();
-    }
-
-    @Override
-    public double planArea() {
-        return body().planArea();
+        return new Extents(diameter, diameter, diameter + seam);
     }
 
     /** Exact. A ball has no flat face: every exposure is {@link DepthProfile.Exposure#ALL}. */
     @Override
     public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return body().profile();
+        return erosion().profile();
     }
 
     @Override
@@ -121,6 +101,6 @@ public record Sphere(double diameter, double seam) implements TurnedShape {
 
     @Override
     public Profile2D meridian() {
-        return body().meridian();
+        return erosion().meridian();
     }
 }

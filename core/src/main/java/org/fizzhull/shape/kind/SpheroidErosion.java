@@ -3,7 +3,7 @@ package org.fizzhull.shape.kind;
 import org.fizzhull.geometry.DepthProfile;
 
 /**
- * Prolate spheroid with half axes a &lt;= c, eroded along its inward normals.
+ * Prolate spheroid with half axes a &lt; c, eroded along its inward normals.
  *
  * <p>A normal runs undisturbed until it meets the axis, since the points with more than one nearest surface point lie
  * on the axis between the two centres of curvature of the tips. With zeta = z/c and N^2 = 1/a^2 - zeta^2 (1/a^2 -
@@ -20,40 +20,28 @@ import org.fizzhull.geometry.DepthProfile;
  * <p>Range: d from 0 to a. Error: rounding at the nodes and up to d = a^2/c, beyond that 1e-6 of V between nodes. Immutable. The body of {@link Egg}.
  *
  * @param a half axis across, m, above 0
- * @param c half axis along, m, a or more; equal to a it is a ball, which has formulas of its own
+ * @param c half axis along, m, above a: a ball has formulas of its own ({@link BeltedBall})
  */
 record SpheroidErosion(double a, double c) implements Erosion {
     /** What is left at each depth; a break at the radius of curvature of the tips, a^2/c. */
     DepthProfile profile() {
-        if (a == c) {
-            return ProfileTable.cubic(this, 0, a);
-        }
         // up to the first break every normal reaches deeper, so that the volume is a cubic in d
         return ProfileTable.smoothAfterCubic(this, a * a / c, a);
     }
 
     @Override
     public double volume(double d) {
-        if (a == c) {
-            return 4 * Math.PI * (a - d) * (a - d) * (a - d) / 3;
-        }
         return left(d)[0];
     }
 
     @Override
     public double front(double d) {
-        if (a == c) {
-            return 4 * Math.PI * (a - d) * (a - d);
-        }
         return left(d)[1];
     }
 
-    /** Both at once, of a body that is no ball: they share their integrals. */
+    /** Both at once: they share their integrals. */
     @Override
     public double[] left(double d) {
-        if (a == c) {
-            return Erosion.super.left(d);
-        }
         double e = eccentricity();
         double zeta = highest(d, e);
         double q2 = a / c * (a / c);

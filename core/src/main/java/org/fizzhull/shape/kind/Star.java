@@ -1,13 +1,9 @@
 package org.fizzhull.shape.kind;
 
 import java.util.Optional;
-import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.geometry.Extents;
 import org.fizzhull.geometry.Hull;
-import org.fizzhull.geometry.RestingAttitude;
-import org.fizzhull.geometry.Vec3;
 import org.fizzhull.quantity.Refusal;
-import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.body.PolyhedronHull;
 import org.fizzhull.shape.body.PrismMesh;
 import org.fizzhull.shape.size.SizeCheck;
@@ -28,7 +24,7 @@ import org.fizzhull.shape.size.SizeText;
  * @param inner diameter of the circle through the notches, up to that of the points, m
  * @param height along z, 0.001 to 1 m
  */
-public record Star(int points, double diameter, double inner, double height) implements Shape {
+public record Star(int points, double diameter, double inner, double height) implements UprightPrism {
     /** Fewest points. */
     private static final int FEWEST = 3;
     /** Most points: more are a round piece. */
@@ -79,7 +75,8 @@ public record Star(int points, double diameter, double inner, double height) imp
     }
 
     /** The plane outline, for areas and lengths. */
-    private StarOutline outline() {
+    @Override
+    public StarOutline outline() {
         return new StarOutline(points, diameter / 2, inner / 2);
     }
 
@@ -95,48 +92,9 @@ public record Star(int points, double diameter, double inner, double height) imp
     }
 
     @Override
-    public double volume() {
-        return planArea() * height;
-    }
-
-    @Override
-    public double surface() {
-        return 2 * planArea() + outline().length(0) * height;
-    }
-
-    @Override
-    public Vec3 centroid() {
-        return new Vec3(0, 0, height / 2);
-    }
-
-    @Override
     public Extents extents() {
         double[][] at = vertices();
         return new Extents(PrismMesh.span(at[0]), PrismMesh.span(at[1]), height);
-    }
-
-    @Override
-    public double planArea() {
-        return outline().area(0);
-    }
-
-    /** Exact up to the first break of the outline, then to 1e-6 between nodes. On a tray the lower flat is shut. */
-    @Override
-    public DepthProfile depthProfile(DepthProfile.Exposure exposure) {
-        return PrismErosion.profile(outline(), height, exposure);
-    }
-
-    @Override
-    public double depthError() {
-        return ProfileTable.BETWEEN_NODES;
-    }
-
-    /** On its flat, unless it is so tall that a plane across two points, or along a side, is nearer. */
-    @Override
-    public RestingAttitude restingAttitude() {
-        return height <= 2 * outline().reach()
-                ? RestingAttitude.prism(Vec3.UP, height, planArea())
-                : Shape.super.restingAttitude();
     }
 
     /** The exact polyhedron. */

@@ -86,13 +86,9 @@ final class StarOutline implements Outline {
         return notched ? new double[] {0, straightEnds, inner} : new double[] {0, apothem()};
     }
 
-    @Override
-    public String toString() {
-        return "star of " + triangles / 2 + " points, notches at " + inner;
-    }
-
     /** Distance of the centre from the nearest line that touches the star: along an edge, or across two points, m. */
-    double reach() {
+    @Override
+    public double reach() {
         return notched ? outer * Math.cos(2 * Math.PI / triangles) : apothem();
     }
 

@@ -1,6 +1,7 @@
 package org.fizzhull.shape.listing;
 
-import java.util.ArrayList;
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 
 /**
@@ -18,48 +19,32 @@ public record ShapeKind(String name, List<String> aliases, String sentence, List
      * {@return the shape text with an example value for every required parameter: {@code sphere(diameter=65 mm)}}
      */
     public String example() {
-        StringBuilder text = new StringBuilder(name).append('(');
-        for (ShapeParameter parameter : parameters) {
-            if (parameter.required()) {
-                append(text, parameter, "");
-            }
-        }
-        return text.append(')').toString();
+        return name + '(' + required() + ')';
     }
 
     /**
-     * {@return as {@link #example}, with the parameters that may be left out in brackets: {@code sphere(diameter=65
-     * mm[, seam=2 mm])}}
+     * {@return as {@link #example}, followed by the parameters that may be left out, in brackets: {@code
+     * sphere(diameter=65 mm[, seam=2 mm])}}
      */
     public String usage() {
-        StringBuilder text = new StringBuilder(name).append('(');
-        int open = 0;
-        for (ShapeParameter parameter : parameters) {
-            open += parameter.required() ? 0 : 1;
-            append(text, parameter, parameter.required() ? "" : "[");
-        }
-        for (int i = 0; i < open; i++) {
-            text.append(']');
-        }
-        return text.append(')').toString();
+        List<ShapeParameter> open =
+                parameters.stream().filter(parameter -> !parameter.required()).toList();
+        String nested =
+                open.stream().map(parameter -> "[, " + parameter.withExample()).collect(joining());
+        return name + '(' + required() + nested + "]".repeat(open.size()) + ')';
     }
 
-    /** Adds a parameter with its example value, after a comma where it is not the first. */
-    private static void append(StringBuilder text, ShapeParameter parameter, String bracket) {
-        text.append(bracket);
-        if (text.charAt(text.length() - 1) != '(') {
-            text.append(", ");
-        }
-        text.append(parameter.key()).append('=').append(parameter.example());
+    /** The required parameters with their example values. */
+    private String required() {
+        return parameters.stream()
+                .filter(ShapeParameter::required)
+                .map(ShapeParameter::withExample)
+                .collect(joining(", "));
     }
 
     /** The keys of its parameters, in the order of canonical text. */
     public List<String> keys() {
-        List<String> keys = new ArrayList<>();
-        for (ShapeParameter parameter : parameters) {
-            keys.add(parameter.key());
-        }
-        return keys;
+        return parameters.stream().map(ShapeParameter::key).toList();
     }
 
     /** Whether its form stands in a file. */

@@ -5,8 +5,8 @@ import static org.fizzhull.shape.listing.ShapeParameter.mass;
 import static org.fizzhull.shape.listing.ShapeParameter.maybe;
 import static org.fizzhull.shape.listing.ShapeParameter.word;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The kinds of shape that can be written as text, as data: name, aliases, what it is, and its parameters with example
@@ -165,16 +165,8 @@ public final class ShapeKinds {
 
     /** Names of every kind, then the aliases: what a misspelt name is compared with. */
     public static List<String> names() {
-        List<String> names = new ArrayList<>();
-        for (ShapeKind kind : OF_FILES) {
-            names.add(kind.name());
-        }
-        for (ShapeKind kind : ALL) {
-            names.add(kind.name());
-        }
-        for (ShapeKind kind : ALL) {
-            names.addAll(kind.aliases());
-        }
-        return names;
+        Stream<String> kinds = Stream.concat(OF_FILES.stream(), ALL.stream()).map(ShapeKind::name);
+        return Stream.concat(kinds, ALL.stream().flatMap(kind -> kind.aliases().stream()))
+                .toList();
     }
 }

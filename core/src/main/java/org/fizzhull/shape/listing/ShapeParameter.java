@@ -43,4 +43,9 @@ public record ShapeParameter(
     static ShapeParameter maybe(String key, String meaning, String standard, String example) {
         return new ShapeParameter(key, Takes.LENGTH, meaning, false, standard, example);
     }
+
+    /** {@return key and usual value as in shape text: {@code diameter=65 mm}} */
+    String withExample() {
+        return key + '=' + example;
+    }
 }

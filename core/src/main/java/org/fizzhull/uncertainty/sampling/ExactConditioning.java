@@ -3,7 +3,7 @@ package org.fizzhull.uncertainty.sampling;
 /**
  * Conditions draws on measurements: for one draw of all inputs it solves for the values of some of them, the solved
  * ones, at which the model gives what was measured, and weighs the draw. Each thread has its own, which may keep
- * scratch space. Read by {@link Posterior}; implemented in {@code forecast.measured}. Source:
+ * scratch space. Read by {@link Posterior}; implemented in {@code forecast.conditioning}. Source:
  * docs/physics/uncertainty.md, 4.
  */
 public interface ExactConditioning {

@@ -58,7 +58,7 @@ public final class MonteCarlo implements Draws {
      * @throws IllegalArgumentException for another number of draws
      */
     public MonteCarlo(List<Prior> priors, int samples, long seed, Workers workers) {
-        this(priors, ones(priors.size()), samples, seed, workers);
+        this(priors, filled(priors.size(), 1), samples, seed, workers);
     }
 
     /**
@@ -76,10 +76,7 @@ public final class MonteCarlo implements Draws {
         if (samples <= 0 || samples % STEP != 0) {
             throw new IllegalArgumentException("draws come in multiples of " + STEP + ", not " + samples);
         }
-        int columns = 0;
-        for (int group : groups) {
-            columns += group;
-        }
+        int columns = Arrays.stream(groups).sum();
         if (columns != priors.size()) {
             throw new IllegalArgumentException(columns + " grouped columns for " + priors.size() + " priors");
         }
@@ -90,11 +87,10 @@ public final class MonteCarlo implements Draws {
         this.workers = workers;
     }
 
-    /** One column for each of so many inputs. */
-    private static int[] ones(int count) {
-        int[] ones = new int[count];
-        Arrays.fill(ones, 1);
-        return ones;
+    private static int[] filled(int length, int value) {
+        int[] filled = new int[length];
+        Arrays.fill(filled, value);
+        return filled;
     }
 
     /**
@@ -114,9 +110,7 @@ public final class MonteCarlo implements Draws {
      * @param model makes one model for each thread
      */
     public Sensitivity sensitivity(Supplier<Model> model) {
-        int[] parts = new int[groups.length];
-        Arrays.fill(parts, QUARTER);
-        return sensitivity(model, parts);
+        return sensitivity(model, filled(groups.length, QUARTER));
     }
 
     /**
@@ -141,12 +135,10 @@ public final class MonteCarlo implements Draws {
 
     /** Runs every block; with sums, so many first rows of each are mixed too, input by input. */
     private void run(Supplier<Model> model, double[] y, double @Nullable [][] sums, int[] mixed) {
-        Workers.all(workers, BLOCKS, new Workers.Task() {
-            @Override
-            public void run(int block) {
-                new Block(block, model.get(), y, sums == null ? null : sums[block], mixed).run();
-            }
-        });
+        Workers.all(
+                workers,
+                BLOCKS,
+                block -> new Block(block, model.get(), y, sums == null ? null : sums[block], mixed).run());
     }
 
     /** One block: its own points, its own part of the outputs and sums. */

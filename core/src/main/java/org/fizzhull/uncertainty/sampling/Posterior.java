@@ -33,32 +33,71 @@ public final class Posterior implements Draws {
     private final long seed;
     /** What runs the blocks. */
     private final Workers workers;
-    /** Columns whose values are solved for. */
-    private final int[] solved;
-    /** Columns of a point beyond those of the priors. */
-    private final int uniforms;
-    /** Weight of each proposal: by block and row; the weights of a block sum to 1, or are all 0. */
-    private final double[][] weights;
-    /** Solved values: by block, place in {@code solved} and row. */
-    private final double[][][] values;
+    /** Proposals that were solved and weighed. */
+    private final Proposals proposals;
 
-    private Posterior(
-            List<Prior> priors,
-            int samples,
-            long seed,
-            Workers workers,
-            int[] solved,
-            int uniforms,
-            double[][] weights,
-            double[][][] values) {
+    private Posterior(List<Prior> priors, int samples, long seed, Workers workers, Proposals proposals) {
         this.priors = priors;
         this.samples = samples;
         this.seed = seed;
         this.workers = workers;
-        this.solved = solved;
-        this.uniforms = uniforms;
-        this.weights = weights;
-        this.values = values;
+        this.proposals = proposals;
+    }
+
+    /**
+     * Proposals from the priors, with what was solved for.
+     *
+     * @param solved columns whose values are solved for
+     * @param uniforms columns of a point beyond those of the priors
+     * @param weights of each proposal: by block and row; the weights of a block sum to 1, or are all 0
+     * @param values solved: by block, place in {@code solved} and row
+     */
+    private record Proposals(int[] solved, int uniforms, double[][] weights, double[][][] values) {
+        Proposals(int[] solved, int uniforms, int rows) {
+            this(
+                    solved,
+                    uniforms,
+                    new double[MonteCarlo.BLOCKS][rows],
+                    new double[MonteCarlo.BLOCKS][solved.length][rows]);
+        }
+    }
+
+    /**
+     * The points of a block: the further uniforms first and the inputs last, so that further inputs leave the draws of
+     * those before as they are.
+     */
+    private static final class Points {
+        private final List<Prior> priors;
+        private final SobolBlock block;
+        private final double[] point;
+        private final double[] ofInputs;
+        /** Uniforms beyond those of the inputs. */
+        final double[] extra;
+        /** Value of each input. */
+        final double[] inputs;
+
+        Points(List<Prior> priors, int uniforms, long seed, int block) {
+            this.priors = priors;
+            this.block = new SobolBlock(uniforms + priors.size(), seed, block);
+            point = new double[uniforms + priors.size()];
+            ofInputs = new double[priors.size()];
+            extra = new double[uniforms];
+            inputs = new double[priors.size()];
+        }
+
+        /** Goes on to the next point; {@link #read} takes its values. */
+        void next() {
+            block.next(point);
+        }
+
+        /** Takes uniforms and inputs of the point. */
+        void read() {
+            System.arraycopy(point, 0, extra, 0, extra.length);
+            System.arraycopy(point, extra.length, ofInputs, 0, ofInputs.length);
+            for (int i = 0; i < inputs.length; i++) {
+                inputs[i] = priors.get(i).quantile(ofInputs, i);
+            }
+        }
     }
 
     /**
@@ -99,12 +138,11 @@ public final class Posterior implements Draws {
         requireBlocks(samples);
         // nothing is solved and every proposal is taken once: no point has to be looked at for that
         int rows = samples / MonteCarlo.BLOCKS;
-        double[][] weights = new double[MonteCarlo.BLOCKS][rows];
-        for (double[] block : weights) {
+        Proposals all = new Proposals(new int[0], 0, rows);
+        for (double[] block : all.weights) {
             Arrays.fill(block, 1.0 / rows);
         }
-        double[][][] values = new double[MonteCarlo.BLOCKS][0][rows];
-        return new Posterior(List.copyOf(priors), samples, seed, workers, new int[0], 0, weights, values);
+        return new Posterior(List.copyOf(priors), samples, seed, workers, all);
     }
 
     /** Refuses a number of draws that does not fill the blocks alike. */
@@ -123,30 +161,24 @@ public final class Posterior implements Draws {
             Workers workers,
             Supplier<ExactConditioning> pinning) {
         ExactConditioning sample = pinning.get();
-        int[] solved = sample.solved();
         int rows = samples / MonteCarlo.BLOCKS * times;
-        double[][] weights = new double[MonteCarlo.BLOCKS][rows];
-        double[][][] values = new double[MonteCarlo.BLOCKS][solved.length][rows];
+        Proposals proposals = new Proposals(sample.solved(), sample.uniforms(), rows);
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             ExactConditioning solve = pinning.get();
-            double[] extra = new double[sample.uniforms()];
-            double[] inputs = new double[priors.size()];
-            double[] u = new double[extra.length + inputs.length];
-            double[] own = new double[inputs.length];
-            SobolBlock points = new SobolBlock(u.length, seed, block);
+            Points points = new Points(priors, proposals.uniforms, seed, block);
+            double[] weights = proposals.weights[block];
             for (int row = 0; row < rows; row++) {
                 Workers.begin(workers, 1);
-                points.next(u);
-                System.arraycopy(u, 0, extra, 0, extra.length);
-                quantiles(priors, ofInputs(u, own), inputs);
-                weights[block][row] = solve.solve(inputs, extra);
-                for (int k = 0; k < solved.length; k++) {
-                    values[block][k][row] = inputs[solved[k]];
+                points.next();
+                points.read();
+                weights[row] = solve.solve(points.inputs, points.extra);
+                for (int k = 0; k < proposals.solved.length; k++) {
+                    proposals.values[block][k][row] = points.inputs[proposals.solved[k]];
                 }
             }
-            scale(weights[block]);
+            scale(weights);
         });
-        return new Posterior(List.copyOf(priors), samples, seed, workers, solved, sample.uniforms(), weights, values);
+        return new Posterior(List.copyOf(priors), samples, seed, workers, proposals);
     }
 
     /** From natural logarithms to shares that sum to 1, in place; all 0 where nothing agrees. */
@@ -165,36 +197,21 @@ public final class Posterior implements Draws {
         }
     }
 
-    /** The part of a point that makes the inputs, the last; so further inputs leave the draws of those before as they are. */
-    private static double[] ofInputs(double[] point, double[] into) {
-        System.arraycopy(point, point.length - into.length, into, 0, into.length);
-        return into;
-    }
-
-    /** The inputs of a point. */
-    private static void quantiles(List<Prior> priors, double[] u, double[] inputs) {
-        for (int i = 0; i < inputs.length; i++) {
-            inputs[i] = priors.get(i).quantile(u, i);
-        }
-    }
-
     /**
      * {@return how many independent draws these are worth (Kish 1965: 1 over the sum of squared shares; from memory),
      * each block counting alike; 0 where a block has no draw that agrees} Never more than the draws asked for.
      */
     public double effective() {
         double sum = 0;
-        for (double[] block : weights) {
+        for (double[] block : proposals.weights) {
             double squares = 0;
             for (double w : block) {
                 squares += w * w;
             }
-            sum += squares;
-        }
-        for (double[] block : weights) {
-            if (Statistics.mean(block) == 0) {
+            if (squares == 0) {
                 return 0;
             }
+            sum += squares;
         }
         return Math.min(samples, MonteCarlo.BLOCKS * MonteCarlo.BLOCKS / sum);
     }
@@ -206,7 +223,7 @@ public final class Posterior implements Draws {
 
     /** {@return the number of proposals that were solved} */
     public int proposals() {
-        return MonteCarlo.BLOCKS * weights[0].length;
+        return MonteCarlo.BLOCKS * proposals.weights[0].length;
     }
 
     /**
@@ -216,7 +233,7 @@ public final class Posterior implements Draws {
      * @param draws number of draws to take
      */
     public Posterior thinned(int draws) {
-        return new Posterior(priors, draws, seed, workers, solved, uniforms, weights, values);
+        return new Posterior(priors, draws, seed, workers, proposals);
     }
 
     @Override
@@ -264,23 +281,21 @@ public final class Posterior implements Draws {
         int length = samples / MonteCarlo.BLOCKS;
         Workers.all(workers, MonteCarlo.BLOCKS, block -> {
             Model drawn = model.get();
-            int[] copies = SystematicResampling.copies(weights[block], length, seed * MonteCarlo.BLOCKS + block);
-            double[] inputs = new double[priors.size()];
-            double[] u = new double[uniforms + inputs.length];
-            double[] own = new double[inputs.length];
-            SobolBlock points = new SobolBlock(u.length, seed, block);
+            int[] copies =
+                    SystematicResampling.copies(proposals.weights[block], length, seed * MonteCarlo.BLOCKS + block);
+            Points points = new Points(priors, proposals.uniforms, seed, block);
             int from = block * length;
             for (int row = 0; row < copies.length; row++) {
                 Workers.begin(workers, 1);
-                points.next(u);
+                points.next();
                 if (copies[row] == 0) {
                     continue;
                 }
-                quantiles(priors, ofInputs(u, own), inputs);
-                for (int k = 0; k < solved.length; k++) {
-                    inputs[solved[k]] = values[block][k][row];
+                points.read();
+                for (int k = 0; k < proposals.solved.length; k++) {
+                    points.inputs[proposals.solved[k]] = proposals.values[block][k][row];
                 }
-                step.take(block, from, inputs, copies[row], drawn);
+                step.take(block, from, points.inputs, copies[row], drawn);
                 from += copies[row];
             }
         });

@@ -138,6 +138,6 @@ class AdviserTest {
     }
 
     private static Standing.Openings openings(Adjustment adjustment, Design design) {
-        return adjustment.at(design, 1).orElseThrow().design().openings().orElseThrow();
+        return adjustment.at(design, 1).design().openings().orElseThrow();
     }
 }

@@ -3,7 +3,6 @@ package org.fizzhull.decide.advise;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.fizzhull.decide.Design;
 import org.fizzhull.forecast.FloatPredictor;
@@ -34,9 +33,9 @@ class ChangeSearchTest {
         }
 
         @Override
-        public Optional<Changed> at(Design design, int level) {
+        public Changed at(Design design, int level) {
             Change.Step.Setting setting = new Change.Step.Setting.Amount(0.1, Unit.GRAM);
-            return Optional.of(new Changed(change.apply(design), new Change.Step(kind, "", setting, setting)));
+            return new Changed(change.apply(design), new Change.Step(kind, "", setting, setting));
         }
     }
 

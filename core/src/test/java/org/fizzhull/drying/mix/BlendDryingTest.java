@@ -11,6 +11,7 @@ import org.fizzhull.drying.solver.WaterActivity;
 import org.fizzhull.quantity.Measures;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
+import org.fizzhull.recipe.Recipe;
 import org.fizzhull.recipe.RecipeBuilder;
 import org.junit.jupiter.api.Test;
 
@@ -80,17 +81,16 @@ class BlendDryingTest {
     @Test
     void sorbentsOfARecipe() {
         IngredientTable table = IngredientTable.standard();
-        List<Sorbent> sorbents = Sorbents.of(new RecipeBuilder(table, Measures.US_LEGAL)
+        Recipe recipe = new RecipeBuilder(table, Measures.US_LEGAL)
                 .dry("sodium bicarbonate", "300 g")
                 .dry("corn starch", "100 g")
                 .wet("glycerin", "8 g")
-                .build());
+                .build();
+        List<Sorbent> sorbents = SorptionMixture.of(recipe, 1.5).sorbents();
         Gab starch = Gab.of(table.require("corn starch").ingredient()).orElseThrow();
         assertThat(sorbents.get(0).share()).isCloseTo(0.25 / (1 + starch.waterAt(0.5)), within(1e-12));
-        boolean liquid = Gab.of(table.require("glycerin").ingredient()).isPresent();
-        assertThat(sorbents).hasSize(liquid ? 2 : 1);
-        if (liquid) {
-            assertThat(sorbents.get(1).share()).isCloseTo(8.0 / 400, within(1e-12));
-        }
+        assertThat(sorbents).extracting(Sorbent::powder).containsExactly(true, false);
+        // half as much liquid again as the recipe has
+        assertThat(sorbents.get(1).share()).isCloseTo(1.5 * 8.0 / 400, within(1e-12));
     }
 }

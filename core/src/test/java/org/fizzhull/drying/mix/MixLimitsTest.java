@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.lang.reflect.InvocationTargetException;
 import org.fizzhull.quantity.Refusal;
+import org.fizzhull.recipe.Additives;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +36,8 @@ class MixLimitsTest {
                 capacity,
                 false,
                 salts,
-                Hydrates.NONE);
+                Hydrates.NONE,
+                Additives.NONE);
     }
 
     /** By meaning: no mix is heavier than its powders, holds more air than pores, more oil than liquid, or less than none. */

@@ -19,6 +19,7 @@ import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.shape.kind.Sphere;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,19 @@ class CourseFiguresTest {
 
     private static DryingInput mix(double water, Alcohol alcohol, Hydrates hydrates, double salts) {
         return new DryingInput(
-                1100, 0.4, 0.33, water, alcohol, 0, 0, SorptionMixture.none(), 4.6, false, salts, hydrates);
+                1100,
+                0.4,
+                0.33,
+                water,
+                alcohol,
+                0,
+                0,
+                SorptionMixture.none(),
+                4.6,
+                false,
+                salts,
+                hydrates,
+                Additives.NONE);
     }
 
     private static DryingCourse course(DryingInput mix, DryingParameters parameters, DryingPhase... phases) {
@@ -50,11 +63,42 @@ class CourseFiguresTest {
         assertThat(course.excess(course.at(0))).isCloseTo(course.removable(), withinPercentage(1e-6));
         double ready = course.readyAfter().orElseThrow();
         assertThat(course.excess(course.at(ready))).isCloseTo(0.05 * course.removable(), withinPercentage(0.1));
+        assertThat(course.toGo(course.at(0))).isCloseTo(0.95 * course.removable(), withinPercentage(1e-6));
+        assertThat(course.toGo(course.at(ready))).isCloseTo(0, within(1e-4 * course.removable()));
         assertThat(course.soaked()).isFalse();
         assertThat(course.acidWater()).isZero();
         // a weight as at the start is met at the start or not at all
         assertThat(course.whenWeighing(course.at(0).mass()).orElseThrow().water())
                 .isCloseTo(course.at(0).water(), within(1e-6));
+    }
+
+    /**
+     * By definition: powders in air damper than that in which they were kept hold more in the end, which that air cannot take
+     * back. A tenth of starch takes up what its isotherm says (the GAB equation, written out beside the check); nothing of
+     * it is in excess, nothing is to go, and only what a damper store adds is. Each number within the water balance of a step.
+     */
+    @Test
+    void waterTakenUpInDampAirIsNoExcess() {
+        DryingCourse course = course(Mixes.starch(0, 0.1), Mixes.inert(), Mixes.open(0.6, 60));
+        double taken = 0.1 * (gab(0.6) - gab(0.5)) * course.dryMass();
+        assertThat(course.last().water() - course.at(0).water()).isCloseTo(taken, withinPercentage(1));
+        assertThat(course.removable()).isZero();
+        assertThat(course.excess(course.at(0))).isZero();
+        assertThat(course.excess(course.last())).isCloseTo(0, within(0.01 * taken));
+        assertThat(course.toGo(course.last())).isCloseTo(0, within(0.01 * taken));
+        DryingCourse stored = course(
+                Mixes.starch(0, 0.1),
+                Mixes.inert(),
+                Mixes.open(0.6, 60),
+                Mixes.open(0.65, 90).stored());
+        double more = 0.1 * (gab(0.65) - gab(0.6)) * course.dryMass();
+        assertThat(stored.excess(stored.last())).isCloseTo(more, withinPercentage(2));
+    }
+
+    /** Water held by dry starch with the constants of {@code Mixes.starch}, kg/kg. */
+    private static double gab(double activity) {
+        double u = 0.72 * activity;
+        return 0.088 * 20 * u / ((1 - u) * (1 - u + 20 * u));
     }
 
     /** By definition of excess: what acid has bound beyond what its air leaves it counts beside the free water. */

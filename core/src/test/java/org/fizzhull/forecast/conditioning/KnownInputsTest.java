@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.stat.StatUtils;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
@@ -14,22 +16,27 @@ import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
 import org.fizzhull.forecast.making.DryingConditions;
+import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
 import org.fizzhull.forecast.measured.DroppedPiece;
 import org.fizzhull.forecast.measured.HeldPiece;
 import org.fizzhull.forecast.measured.Observations;
+import org.fizzhull.forecast.prepared.PreparedQuestion;
+import org.fizzhull.forecast.prior.Input;
 import org.fizzhull.forecast.prior.Sampling;
 import org.fizzhull.forecast.question.Factors;
 import org.fizzhull.forecast.question.Question;
 import org.fizzhull.forecast.result.DryLog;
 import org.fizzhull.medium.RoomAir;
+import org.fizzhull.pressing.MouldDimensions;
 import org.fizzhull.quantity.Refusal;
 import org.fizzhull.quantity.Units;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.change.ExampleRecipes;
 import org.fizzhull.shape.kind.Sphere;
+import org.fizzhull.uncertainty.Prior;
 import org.fizzhull.uncertainty.Workers;
 import org.junit.jupiter.api.Test;
 
@@ -99,6 +106,70 @@ class KnownInputsTest {
         assertThat(width(forecast.spareAtDrop()))
                 .isLessThan(0.75 * width(PREDICTOR.forecast(QUESTION).spareAtDrop()));
         assertThat(forecast.notices()).extracting(Notice::code).contains("measured-result-as");
+    }
+
+    /**
+     * BY DEFINITION: the table holds whole draws in the order of the bubble size, each of which shows the reading to its error; the
+     * scores of the powders, of which it says next to nothing, keep their standard normal spread in each column.
+     */
+    @Test
+    void wholeDrawsAreKept() {
+        Question pressed = Question.of(
+                BALL,
+                new Moulded.Pressed(
+                        Blend.of(ExampleRecipes.lemon(IngredientTable.standard())),
+                        3e4,
+                        1.6,
+                        MouldDimensions.Filling.usual(BALL),
+                        DryingPlan.none()));
+        HeldPiece held = HeldPiece.of(0.147, 4).weighing(0.142);
+
+        KnownInputs known = KnownInputs.of(
+                new Observations.MeasuredPieces(pressed, Observations.none().held(held)),
+                Factors.standard(),
+                new Sampling(1, 256),
+                Workers.CALLER);
+        Factors asked = known.factors().asked(pressed);
+        assertThat(asked.isDependent()).isTrue();
+        List<Prior> priors = asked.priors();
+        int bubble = asked.column(Input.BUBBLE_SIZE);
+        int scores = asked.column(Input.POWDER_SCORES);
+        int count = asked.row(Input.POWDER_SCORES).orElseThrow().columns();
+        DunkReading dunk = new DunkReading(PreparedQuestion.of(pressed, known.factors()), held);
+        double[][] drawn = new double[256][];
+        double before = 0;
+        double[] readings = new double[256];
+        for (int i = 0; i < drawn.length; i++) {
+            double[] u = new double[priors.size()];
+            Arrays.fill(u, (i + 0.5) / drawn.length);
+            double[] inputs = new double[u.length];
+            for (int k = 0; k < inputs.length; k++) {
+                inputs[k] = priors.get(k).quantile(u, k);
+            }
+            assertThat(inputs[bubble]).isGreaterThanOrEqualTo(before);
+            before = inputs[bubble];
+            readings[i] = dunk.first(inputs);
+            drawn[i] = inputs;
+        }
+        // 2 g of the reading and what the next piece differs by, and the scales that feel no plume
+        assertThat(StatUtils.percentile(readings, 50)).isCloseTo(0.147, within(0.002));
+        assertThat(Math.sqrt(StatUtils.variance(readings))).isLessThan(0.005);
+        for (int k = scores; k < scores + count; k++) {
+            int column = k;
+            double[] values =
+                    Arrays.stream(drawn).mapToDouble(draw -> draw[column]).toArray();
+            assertThat(StatUtils.mean(values)).isBetween(-0.5, 0.5);
+            assertThat(Math.sqrt(StatUtils.variance(values))).isBetween(0.7, 1.3);
+        }
+        // one column stands for what was drawn of it, several for their prior beside the draws
+        Prior scored = known.factors().row(Input.POWDER_SCORES).orElseThrow().prior();
+        assertThat(scored.quantile(0.975)).isCloseTo(1.95996, within(1e-4));
+        double widest =
+                known.factors().row(Input.BUBBLE_SIZE).orElseThrow().prior().quantile(1 - 1e-9);
+        assertThat(widest).isGreaterThanOrEqualTo(before).isLessThan(1.5 * before);
+        // what each press asks again keeps its prior
+        assertThat(known.factors().row(Input.PRESS_REPEAT)).isEmpty();
+        assertThat(asked.row(Input.PRESS_REPEAT)).isPresent();
     }
 
     /** A drying log of other pieces and the weighings of the piece itself follow one rule: alike conditions, alike answers. */

@@ -54,7 +54,7 @@ class CriticalSearchTest {
         DropModel drop = drop(question, inputs);
         QuickVoyage voyage = last[0];
         CriticalSearch search = new CriticalSearch(question, drop, voyage);
-        drop.sail(voyage);
+        voyage.run(drop.launch());
         search.search(row, voyage.staysToTheEnd());
         return search;
     }
@@ -62,7 +62,7 @@ class CriticalSearchTest {
     private boolean floats(Question question, double[] inputs, double mass, boolean toTheEnd) {
         DropModel drop = drop(question, inputs);
         drop.weigh(mass);
-        return toTheEnd ? drop.floatsToTheEnd(last[0]) : drop.floatsAtOnce(last[0]);
+        return toTheEnd ? last[0].floatsToTheEnd(drop.launch()) : last[0].floatsAtOnce(drop.launch());
     }
 
     private void checked(Question question, double[] inputs) {
@@ -164,7 +164,7 @@ class CriticalSearchTest {
         assertThat(drop.rise(voyage, 1.001 * drop.solidMass())).isInfinite();
         assertThat(drop.rise(voyage, drop.solidMass())).isInfinite();
         drop.weigh(search.once * 1.01);
-        drop.sailUntilRise(voyage);
+        voyage.runUntilRise(drop.launch());
         assertThat(voyage.riseTime()).isEqualTo(later);
     }
 }

@@ -248,9 +248,9 @@ class PieceModelsTest {
         FizzModel model = new FizzModel(prepared(question), columns);
         double spare = model.at(centre(question));
         model.keep(1);
-        assertThat(FizzModel.masses(columns)).containsExactly(0, 0.13);
-        assertThat(FizzModel.lost(columns)).containsExactly(0, 0);
-        assertThat(FizzModel.times(columns)[1]).isGreaterThan(30);
+        assertThat(columns[FizzModel.MASS]).containsExactly(0, 0.13);
+        assertThat(columns[FizzModel.LOST]).containsExactly(0, 0);
+        assertThat(columns[FizzModel.TIME][1]).isGreaterThan(30);
         DropModel drop = new DropModel(prepared(question));
         assertThat(spare).isEqualTo(drop.at(centre(question)));
         // a front twice as fast is through in half the time
@@ -258,6 +258,6 @@ class PieceModelsTest {
         faster[prepared(question).factors().column(Input.RECESSION)] *= 2;
         model.at(faster);
         model.keep(0);
-        assertThat(FizzModel.times(columns)[0]).isCloseTo(FizzModel.times(columns)[1] / 2, within(0.1 * 60));
+        assertThat(columns[FizzModel.TIME][0]).isCloseTo(columns[FizzModel.TIME][1] / 2, within(0.1 * 60));
     }
 }

@@ -36,6 +36,8 @@ class MeshDistanceTest {
                 least = Math.min(least, Math.sqrt(squared));
             }
             assertThat(nearest.distance(x, y, z)).isCloseTo(least, within(1e-4 * least + 1e-14));
+            assertThat(nearest.distance(x, y, z, 1.1 * least)).isCloseTo(least, within(1e-4 * least + 1e-14));
+            assertThat(nearest.distance(x, y, z, 0.9 * least)).isEqualTo(0.9 * least);
             assertThat(least).isCloseTo(out > 0 ? out : in, within(1e-14));
         }
     }
@@ -100,7 +102,7 @@ class MeshDistanceTest {
     void raysThroughEdgesAndCorners() {
         TriangleMesh box = HullBodies.box(2, 2, 2);
         for (int axis = 0; axis < 3; axis++) {
-            RayTable rays = RayTable.lattice(box, axis, -2, -2, 0.5, 9, 9);
+            RayTable rays = RayTable.lattice(box, axis, -2, -2, 0.5, 0.5, 9, 9);
             for (int j = 0; j < 9; j++) {
                 for (int i = 0; i < 9; i++) {
                     boolean middle = i > 2 && i < 6 && j > 2 && j < 6;

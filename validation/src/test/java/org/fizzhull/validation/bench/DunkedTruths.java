@@ -102,13 +102,13 @@ public final class DunkedTruths {
         double fresh = Math.sqrt(1 - HeldPiece.STAYS) * error;
         double moves = fresh * score();
         double seconds = readings == 1 ? SECONDS : APART;
-        HeldPiece held = HeldPiece.of(drop.held(bowl, seconds, felt) + stays + moves, seconds)
+        HeldPiece held = HeldPiece.of(bowl.reading(drop.launch(), seconds, felt) + stays + moves, seconds)
                 .within(error);
         double kept = Math.exp(-APART / HeldPiece.SETTLING);
         for (int i = 1; i < readings; i++) {
             seconds += APART;
             moves = kept * moves + Math.sqrt(1 - kept * kept) * fresh * score();
-            held = held.then(drop.held(bowl, seconds, felt) + stays + moves, seconds)
+            held = held.then(bowl.reading(drop.launch(), seconds, felt) + stays + moves, seconds)
                     .within(error);
         }
         return held;

@@ -118,7 +118,7 @@ public final class LearnedTruths {
                     floats ? DroppedPiece.Result.FLOATED : DroppedPiece.Result.SANK);
             if (i % 2 == 0) {
                 boolean felt = random.nextDouble() < HeldPiece.PLUME_FELT;
-                double reading = drop.held(new HeldUnder(prepared.form(), BATH), SECONDS, felt);
+                double reading = new HeldUnder(prepared.form(), BATH).reading(drop.launch(), SECONDS, felt);
                 trials.add(trial.lifting(reading + own * score(random) + HeldPiece.DEVIATION * score(random), SECONDS));
             } else {
                 double time = new TimedVoyage(prepared, OptionalDouble.empty()).fizz(values);

@@ -18,6 +18,7 @@ import org.fizzhull.geometry.DepthProfile;
 import org.fizzhull.medium.RoomAir;
 import org.fizzhull.piece.Piece;
 import org.fizzhull.quantity.Measures;
+import org.fizzhull.recipe.Additives;
 import org.fizzhull.recipe.Blend;
 import org.fizzhull.recipe.IngredientTable;
 import org.fizzhull.recipe.Property;
@@ -161,7 +162,8 @@ public final class DryingChecks extends Bindings {
                 0,
                 false,
                 1,
-                new Hydrates(0, ACID_WATER));
+                new Hydrates(0, ACID_WATER),
+                Additives.NONE);
         return course(input, in, 600, DryingParameters.standard());
     }
 
@@ -215,7 +217,8 @@ public final class DryingChecks extends Bindings {
                 0,
                 false,
                 1,
-                Hydrates.NONE);
+                Hydrates.NONE,
+                Additives.NONE);
         return course(mix, in, 90, parameters).readyAfter().orElseThrow() / 3600;
     }
 
