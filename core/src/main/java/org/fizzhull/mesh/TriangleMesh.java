@@ -122,6 +122,15 @@ public final class TriangleMesh implements Serializable {
         return corners[3 * facet + corner];
     }
 
+    /**
+     * {@return the three vertices of a facet}
+     *
+     * @param facet number of the facet
+     */
+    public IntStream corners(int facet) {
+        return IntStream.of(corners[3 * facet], corners[3 * facet + 1], corners[3 * facet + 2]);
+    }
+
     /** {@return smallest x, y, z, then largest x, y, z of the vertices, m} */
     public double[] box() {
         return box.clone();

@@ -1,93 +1,99 @@
 package org.fizzhull.mesh.hollow;
 
 import java.util.BitSet;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 import org.fizzhull.mesh.distance.NearestFacet;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * The thinnest wall between the lower half of a dry hollow and the outside, m: from corners and middles of facets of
- * either to the facets of the other. Higher up a rim may taper to an edge; that part stands out of the water and stays.
- * Of a mesh of many facets some are asked, evenly.
+ * The thinnest wall between the lower half of a dry hollow and the outside, m: the least distance from corners and
+ * centroids of facets of either to the facets of the other. Higher up a rim may taper to an edge; that part stands out of
+ * the water and stays. Of a mesh with many facets about 4,000, evenly spread, are asked.
  */
 final class HollowWall {
     private static final int ASKED = 4_000;
 
+    private final OpenHollows hollows;
     private final TriangleMesh mesh;
-    private final int stride;
     private double least = Double.POSITIVE_INFINITY;
 
-    private HollowWall(TriangleMesh mesh) {
-        this.mesh = mesh;
-        stride = 1 + mesh.facetCount() / ASKED;
+    private HollowWall(OpenHollows hollows) {
+        this.hollows = hollows;
+        mesh = hollows.mesh;
     }
 
-    /** Of hollows, with the numbers of the facets that water wets outside. */
-    static double least(OpenHollows hollows, FacetTree tree, BitSet outside) {
-        HollowWall wall = new HollowWall(hollows.mesh);
-        BitSet inside = new BitSet();
-        NearestFacet out = wall.to(outside, tree);
-        for (int f = 0; f < wall.mesh.facetCount(); f++) {
-            boolean in = hollows.dryOwner(f) >= 0;
-            for (int k = 0; k < 3; k++) {
-                in &= wall.lower(hollows, wall.mesh.corner(f, k));
-            }
-            inside.set(f, in);
-            for (int k = 0; k < 3 && f % wall.stride == 0 && !in; k++) {
-                int v = wall.mesh.corner(f, k);
-                if (wall.lower(hollows, v)) {
-                    wall.halfWay(v, wall.mesh.corner(f, (k + 1) % 3), hollows.middle(v), out);
-                    wall.halfWay(v, wall.mesh.corner(f, (k + 2) % 3), hollows.middle(v), out);
-                }
-            }
-        }
-        wall.ask(inside, out);
+    /** Thinnest wall of the dry hollows of a mesh, m; the tree is that of its facets. */
+    static double least(OpenHollows hollows, FacetTree tree) {
+        HollowWall wall = new HollowWall(hollows);
+        TriangleMesh mesh = hollows.mesh;
+        double rim = hollows.rim() - hollows.same();
+        BitSet outside = wall.facets(
+                f -> hollows.dryOwner(f) < 0 && mesh.corners(f).anyMatch(v -> mesh.at(v, 2) < rim));
+        BitSet inside = wall.facets(f -> mesh.corners(f).allMatch(wall::lowerHalf));
+        NearestFacet toOutside = wall.to(outside, tree);
+        wall.askFacets(inside, toOutside);
+        wall.askEdges(FaceSets.others(mesh, inside), toOutside);
         if (!inside.isEmpty()) {
-            wall.ask(outside, wall.to(inside, tree));
+            wall.askFacets(outside, wall.to(inside, tree));
         }
         return wall.least;
     }
 
-    /** Distances to some facets alone. */
+    private BitSet facets(IntPredicate which) {
+        BitSet set = new BitSet();
+        IntStream.range(0, mesh.facetCount()).filter(which).forEach(set::set);
+        return set;
+    }
+
+    /** Distances to these facets alone. */
     private NearestFacet to(BitSet facets, FacetTree tree) {
         return new NearestFacet(tree, FaceSets.others(mesh, facets));
     }
 
-    private boolean lower(OpenHollows hollows, int v) {
+    private boolean lowerHalf(int v) {
         return hollows.in(v) && mesh.at(v, 2) <= hollows.middle(v);
     }
 
-    /** From a vertex of the lower half, and from where an edge from there leaves it. */
-    private void halfWay(int v, int w, double middle, NearestFacet out) {
-        from(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), out);
-        double t = (middle - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
-        if (t > 0 && t < 1) {
-            from(
-                    mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0)),
-                    mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1)),
-                    middle,
-                    out);
-        }
+    private IntStream asked(BitSet facets) {
+        int stride = 1 + mesh.facetCount() / ASKED;
+        return facets.stream().filter(f -> f % stride == 0);
     }
 
-    private void ask(BitSet set, NearestFacet probe) {
-        for (int f = 0; f < mesh.facetCount(); f += stride) {
-            double[] middle = new double[3];
-            for (int k = 0; k < 3 && set.get(f); k++) {
+    /** From corners and centroids of facets. */
+    private void askFacets(BitSet facets, NearestFacet to) {
+        asked(facets).forEach(f -> {
+            double[] centroid = new double[3];
+            for (int k = 0; k < 3; k++) {
                 int v = mesh.corner(f, k);
-                from(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2), probe);
+                ask(v, v, 0, mesh.at(v, 2), to);
                 for (int axis = 0; axis < 3; axis++) {
-                    middle[axis] += mesh.at(v, axis) / 3;
+                    centroid[axis] += mesh.at(v, axis) / 3;
                 }
             }
-            if (set.get(f)) {
-                from(middle[0], middle[1], middle[2], probe);
-            }
-        }
+            least = to.distance(centroid[0], centroid[1], centroid[2], least);
+        });
     }
 
-    private void from(double x, double y, double z, NearestFacet probe) {
-        least = probe.distance(x, y, z, least);
+    /** From corners in the lower half, and from where edges leave it. */
+    private void askEdges(BitSet facets, NearestFacet to) {
+        asked(facets).forEach(f -> mesh.corners(f).filter(this::lowerHalf).forEach(v -> {
+            ask(v, v, 0, mesh.at(v, 2), to);
+            mesh.corners(f).forEach(w -> {
+                double t = (hollows.middle(v) - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
+                if (t > 0 && t < 1) {
+                    ask(v, w, t, hollows.middle(v), to);
+                }
+            });
+        }));
+    }
+
+    /** From the point of an edge at a share t of the way from v to w, which is at height z, m. */
+    private void ask(int v, int w, double t, double z, NearestFacet to) {
+        double x = mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0));
+        double y = mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1));
+        least = to.distance(x, y, z, least);
     }
 }

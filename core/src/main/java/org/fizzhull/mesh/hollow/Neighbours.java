@@ -1,5 +1,6 @@
 package org.fizzhull.mesh.hollow;
 
+import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.Buckets;
 
@@ -34,28 +35,23 @@ final class Neighbours {
         return (int) (key & INDEX);
     }
 
-    /** Number of neighbours of a vertex. */
-    int count(int v) {
-        return sides.end(v) - sides.first(v);
+    /** The neighbours of a vertex. */
+    int[] of(int v) {
+        int[] others = new int[sides.end(v) - sides.first(v)];
+        for (int i = 0; i < others.length; i++) {
+            int h = sides.at(sides.first(v) + i);
+            others[i] = mesh.corner(h / 3, (h + 1) % 3);
+        }
+        return others;
     }
 
-    /** One of them. */
-    int at(int v, int i) {
-        int h = sides.at(sides.first(v) + i);
-        return mesh.corner(h / 3, (h + 1) % 3);
+    /** Those of them that lie lower: none at a local minimum. */
+    int[] lower(int v) {
+        return IntStream.of(of(v)).filter(other -> lower(other, v)).toArray();
     }
 
+    /** Whether a lies lower than b. */
     boolean lower(int a, int b) {
         return key[a] < key[b];
-    }
-
-    /** Whether no neighbour lies lower. */
-    boolean lowest(int v) {
-        for (int i = 0; i < count(v); i++) {
-            if (lower(at(v, i), v)) {
-                return false;
-            }
-        }
-        return true;
     }
 }

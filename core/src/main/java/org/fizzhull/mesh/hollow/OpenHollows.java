@@ -23,10 +23,10 @@ import org.fizzhull.uncertainty.Workers;
  * does, the others are full of water by then.
  */
 public final class OpenHollows {
-    /** Pits shallower than this share of the height of the body are not looked at. */
+    /** Basins shallower than this share of the height of the body are left out. */
     private static final double SHALLOW = 0.01;
 
-    /** Most pits that are measured, the deepest. */
+    /** Most basins that are measured, the deepest. */
     private static final int MOST = 64;
 
     /** Heights this close, in shares of the diagonal of the box, are the same. */
@@ -39,62 +39,34 @@ public final class OpenHollows {
     /** Hollow of a vertex below its rim; -1 for all others. */
     private final int[] owner;
 
+    /** Height of the rim of each hollow, m. */
     private final double[] level;
-    private final double[] air;
-    private final int[] over;
+
+    /** Lowest point of each, m. */
     private final double[] bottom;
+
+    /** Air in each, m3. */
+    private final double[] air;
+
+    private final int[] spillPoint;
+
+    /** The hollow that holds most; -1 where there is none. */
     private int main = -1;
 
-    private OpenHollows(TriangleMesh mesh, Neighbours near, List<SpillSweep.Spill> spills) {
+    private OpenHollows(TriangleMesh mesh, Neighbours near, List<BasinSweep.Basin> basins) {
         this.mesh = mesh;
         this.near = near;
         same = SAME * FaceSets.diagonal(mesh.box());
         owner = new int[mesh.vertexCount()];
         Arrays.fill(owner, -1);
-        int count = spills.size();
-        level = new double[count];
-        over = new int[count];
-        bottom = new double[count];
-        air = new double[count];
-        for (int h = 0; h < count; h++) {
-            SpillSweep.Spill spill = spills.get(h);
-            over[h] = spill.over();
-            level[h] = mesh.at(spill.over(), 2);
-            bottom[h] = level[h];
-            for (int begin : spill.begins()) {
-                spread(begin, h);
+        spillPoint = basins.stream().mapToInt(BasinSweep.Basin::spillPoint).toArray();
+        level = IntStream.of(spillPoint).mapToDouble(v -> mesh.at(v, 2)).toArray();
+        bottom = level.clone();
+        air = new double[level.length];
+        for (int h = 0; h < level.length; h++) {
+            for (int v : basins.get(h).minima()) {
+                flood(v, h);
             }
-        }
-    }
-
-    /** Gives the hollows what hangs over their surface without being joined to it below the rim. */
-    private void hang(int[] hanging, FloorBelow floor) {
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (int v : hanging) {
-                int under = owner[v] < 0 ? floor.under(v) : -1;
-                for (int k = 0; under >= 0 && k < 3; k++) {
-                    int h = owner[mesh.corner(under, k)];
-                    if (h >= 0 && owner[v] < 0 && below(v, h)) {
-                        spread(v, h);
-                        more = true;
-                    }
-                }
-            }
-        }
-    }
-
-    /** Measures the air, and chooses the hollow that holds most. */
-    private void measure() {
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            int h = owner(f);
-            if (h >= 0) {
-                air[h] += under(f, level[h]);
-            }
-        }
-        for (int h = 0; h < air.length; h++) {
-            main = main < 0 || air[h] > air[main] ? h : main;
         }
     }
 
@@ -105,67 +77,83 @@ public final class OpenHollows {
      */
     public static OpenHollows of(TriangleMesh mesh) {
         Neighbours near = new Neighbours(mesh);
-        byte[] births = SpillSweep.births(mesh, near);
-        if (IntStream.range(0, births.length).noneMatch(v -> births[v] > 0)) {
+        LocalMinima minima = LocalMinima.of(mesh, near);
+        if (minima.pits().isEmpty()) {
             return new OpenHollows(mesh, near, List.of());
         }
         double[] box = mesh.box();
-        double floorLevel = FaceSets.floor(box);
-        int[] hanging = IntStream.range(0, births.length)
-                .filter(v -> births[v] < 0 && mesh.at(v, 2) > floorLevel)
-                .toArray();
-        FloorBelow floor = new FloorBelow(mesh, births);
         double least = SHALLOW * (box[5] - box[2]);
-        List<SpillSweep.Spill> deep = SpillSweep.of(mesh, near, births, floor).stream()
-                .filter(spill -> depth(mesh, spill) > least)
-                .sorted(Comparator.comparingDouble(spill -> -depth(mesh, spill)))
+        FacetBelow floor = new FacetBelow(mesh, minima.undersides());
+        List<BasinSweep.Basin> deep = BasinSweep.of(mesh, near, minima, floor).stream()
+                .filter(basin -> basin.depth(mesh) > least)
+                .sorted(Comparator.comparingDouble(basin -> -basin.depth(mesh)))
                 .limit(MOST)
                 .toList();
         OpenHollows found = new OpenHollows(mesh, near, deep);
-        found.hang(hanging, floor);
+        found.addOverhangs(minima.undersides(), floor);
         found.measure();
         return found;
     }
 
-    private static double depth(TriangleMesh mesh, SpillSweep.Spill spill) {
-        double low =
-                spill.begins().stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
-        return mesh.at(spill.over(), 2) - low;
+    /** Adds to each hollow the overhanging surface that is not connected to it below its rim. */
+    private void addOverhangs(BitSet undersides, FacetBelow floor) {
+        double lowest = FaceSets.floor(mesh.box());
+        int[] above =
+                undersides.stream().filter(v -> mesh.at(v, 2) > lowest).toArray();
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (int v : above) {
+                int facet = owner[v] < 0 ? floor.of(v) : -1;
+                int h = facet < 0 ? -1 : owner(facet);
+                if (h >= 0 && below(v, h)) {
+                    flood(v, h);
+                    grown = true;
+                }
+            }
+        }
+    }
+
+    /** Measures the air, and chooses the hollow that holds most. */
+    private void measure() {
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            int h = owner(f);
+            if (h >= 0) {
+                air[h] += airAbove(f, level[h]);
+            }
+        }
+        for (int h = 0; h < air.length; h++) {
+            main = main < 0 || air[h] > air[main] ? h : main;
+        }
     }
 
     private boolean below(int v, int hollow) {
         return mesh.at(v, 2) < level[hollow] - same;
     }
 
-    /** Gives the surface that is reached from a vertex below the rim to a hollow. */
-    private void spread(int begin, int hollow) {
-        if (owner[begin] >= 0 || !below(begin, hollow)) {
-            return;
-        }
-        ArrayDeque<Integer> edge = new ArrayDeque<>();
-        owner[begin] = hollow;
-        edge.add(begin);
-        while (!edge.isEmpty()) {
-            int v = edge.remove();
-            bottom[hollow] = Math.min(bottom[hollow], mesh.at(v, 2));
-            for (int i = 0; i < near.count(v); i++) {
-                int next = near.at(v, i);
-                if (owner[next] < 0 && below(next, hollow)) {
-                    owner[next] = hollow;
-                    edge.add(next);
-                }
+    /** Adds to a hollow the surface below its rim that is connected to a vertex. */
+    private void flood(int begin, int hollow) {
+        ArrayDeque<Integer> front = new ArrayDeque<>();
+        take(begin, hollow, front);
+        while (!front.isEmpty()) {
+            for (int next : near.of(front.remove())) {
+                take(next, hollow, front);
             }
         }
     }
 
-    /** The air between a facet and a level above it, m3: negative for a facet that looks down. */
-    private double under(int f, double top) {
-        double[] d = new double[3];
-        int deep = 0;
-        for (int k = 0; k < 3; k++) {
-            d[k] = top - mesh.at(mesh.corner(f, k), 2);
-            deep += d[k] > 0 ? 1 : 0;
+    private void take(int v, int hollow, ArrayDeque<Integer> front) {
+        if (owner[v] < 0 && below(v, hollow)) {
+            owner[v] = hollow;
+            bottom[hollow] = Math.min(bottom[hollow], mesh.at(v, 2));
+            front.add(v);
         }
+    }
+
+    /** The air between a facet and a level above it, m3: negative for a facet that looks down. */
+    private double airAbove(int f, double top) {
+        double[] d = mesh.corners(f).mapToDouble(v -> top - mesh.at(v, 2)).toArray();
+        long deep = DoubleStream.of(d).filter(depth -> depth > 0).count();
         double shadow = FaceSets.shadow(mesh, f);
         double whole = shadow * (d[0] + d[1] + d[2]) / 3;
         if (deep == 3 || deep == 0) {
@@ -216,13 +204,7 @@ public final class OpenHollows {
     }
 
     private int owner(int f) {
-        for (int k = 0; k < 3; k++) {
-            int h = owner[mesh.corner(f, k)];
-            if (h >= 0) {
-                return h;
-            }
-        }
-        return -1;
+        return mesh.corners(f).map(v -> owner[v]).filter(h -> h >= 0).findFirst().orElse(-1);
     }
 
     /** Whether a vertex lies in a dry hollow, below its rim. */
@@ -241,8 +223,8 @@ public final class OpenHollows {
     }
 
     /** The vertex over which the largest hollow spills. */
-    int spillsOver() {
-        return over[main];
+    int spillPoint() {
+        return spillPoint[main];
     }
 
     /** Heights closer than this are the same, m. */
@@ -255,7 +237,7 @@ public final class OpenHollows {
      * with its lid: the lid is taken for the face of a tray}
      */
     public DepthProfile depthFromOutside() {
-        TriangleMesh below = RimLid.belowUpsideDown(this);
+        TriangleMesh below = RimLid.of(this, true, f -> dryOwner(f) < 0 ? main : -1).upsideDown();
         BitSet shut = new Shells(below).hollows();
         shut.or(FaceSets.level(below, Vec3.UP.times(-1), same));
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
@@ -265,7 +247,7 @@ public final class OpenHollows {
      * {@return the mesh with the dry hollows closed by their rim planes: what displaces water while they hold air}
      */
     public TriangleMesh closed() {
-        return RimLid.closed(this, level.length);
+        return RimLid.of(this, false, this::dryOwner);
     }
 
     /**
@@ -273,7 +255,7 @@ public final class OpenHollows {
      * mould}
      */
     public TriangleMesh filling() {
-        return RimLid.filling(this, main);
+        return RimLid.of(this, true, f -> dryOwner(f) == main ? main : -1).insideOut();
     }
 
     /**
@@ -290,14 +272,6 @@ public final class OpenHollows {
      * @param tree tree of the facets
      */
     public double wall(FacetTree tree) {
-        BitSet outside = new BitSet();
-        for (int f = 0; f < mesh.facetCount(); f++) {
-            boolean low = false;
-            for (int k = 0; k < 3; k++) {
-                low |= mesh.at(mesh.corner(f, k), 2) < rim() - same;
-            }
-            outside.set(f, low && dryOwner(f) < 0);
-        }
-        return HollowWall.least(this, tree, outside);
+        return HollowWall.least(this, tree);
     }
 }

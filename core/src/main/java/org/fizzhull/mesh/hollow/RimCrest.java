@@ -1,14 +1,15 @@
 package org.fizzhull.mesh.hollow;
 
+import java.util.BitSet;
 import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * The crest of the rim of dry hollows: where, going up the surface, what runs into the hollow ends and what runs
- * outside begins (flooding from both sides, the lowest vertex first: Meyer's watershed, from memory). A level rim counts to
- * its outer edge: there the water first comes upon it.
+ * The crest of the rim of dry hollows: the watershed on the surface between what drains into the hollows and what drains
+ * to the outside (flooding from both sides, the lowest vertex first: Meyer's watershed, from memory). A level rim counts
+ * to its outer edge: there the water first comes upon it.
  */
 final class RimCrest {
     private static final byte IN = 1;
@@ -17,8 +18,12 @@ final class RimCrest {
     private final OpenHollows hollows;
     private final TriangleMesh mesh;
     private final Neighbours near;
+
+    /** Where a vertex drains to; 0 as long as that is not known. */
     private final byte[] side;
-    private final PriorityQueue<Long> shore = new PriorityQueue<>();
+
+    /** Keys of vertices that the flood has reached, with neighbours that it may not have reached. */
+    private final PriorityQueue<Long> front = new PriorityQueue<>();
 
     private RimCrest(OpenHollows hollows) {
         this.hollows = hollows;
@@ -31,11 +36,10 @@ final class RimCrest {
     static double[] of(OpenHollows hollows) {
         RimCrest crest = new RimCrest(hollows);
         crest.flood();
-        boolean[] on = crest.edges();
-        on[hollows.spillsOver()] = true;
-        crest.level(on);
-        return IntStream.range(0, on.length)
-                .filter(v -> on[v])
+        BitSet on = crest.watershed();
+        on.set(hollows.spillPoint());
+        crest.addLevelFacets(on);
+        return on.stream()
                 .boxed()
                 .flatMapToDouble(v -> IntStream.range(0, 3).mapToDouble(axis -> crest.mesh.at(v, axis)))
                 .toArray();
@@ -46,65 +50,55 @@ final class RimCrest {
         for (int v = 0; v < side.length; v++) {
             side[v] = hollows.in(v) ? IN : mesh.at(v, 2) < low ? OUT : 0;
         }
-        long[] order = IntStream.range(0, side.length)
+        // the sort takes in all that is known before the first of it spreads
+        IntStream.range(0, side.length)
                 .filter(v -> side[v] != 0)
                 .mapToLong(v -> near.key[v])
                 .sorted()
-                .toArray();
-        for (long key : order) {
-            spread(Neighbours.vertex(key));
-        }
-        while (!shore.isEmpty()) {
-            spread(Neighbours.vertex(shore.remove()));
+                .forEach(this::spread);
+        while (!front.isEmpty()) {
+            spread(front.remove());
         }
     }
 
-    private void spread(int v) {
-        for (int i = 0; i < near.count(v); i++) {
-            int next = near.at(v, i);
+    private void spread(long key) {
+        int v = Neighbours.vertex(key);
+        for (int next : near.of(v)) {
             if (side[next] == 0) {
                 side[next] = side[v];
-                shore.add(near.key[next]);
+                front.add(near.key[next]);
             }
         }
     }
 
     /** The higher ends of the edges from one side to the other; both where they are level. */
-    private boolean[] edges() {
-        boolean[] on = new boolean[side.length];
+    private BitSet watershed() {
+        BitSet on = new BitSet();
         for (int v = 0; v < side.length; v++) {
-            for (int i = 0; i < near.count(v); i++) {
-                int other = near.at(v, i);
+            for (int other : near.of(v)) {
                 if (side[v] != side[other] && mesh.at(v, 2) >= mesh.at(other, 2) - hollows.same()) {
-                    on[v] = true;
+                    on.set(v);
                 }
             }
         }
         return on;
     }
 
-    /** Adds what is level with the crest and joined to it by level facets: a rim's outer edge, or a deck's. */
-    private void level(boolean[] on) {
-        boolean more = true;
-        while (more) {
-            more = false;
-            for (int f = 0; f < mesh.facetCount(); f++) {
-                int count = 0;
-                double low = Double.POSITIVE_INFINITY;
-                double high = Double.NEGATIVE_INFINITY;
-                for (int k = 0; k < 3; k++) {
-                    int v = mesh.corner(f, k);
-                    count += on[v] ? 1 : 0;
-                    low = Math.min(low, mesh.at(v, 2));
-                    high = Math.max(high, mesh.at(v, 2));
-                }
-                if (count > 0 && count < 3 && high - low <= hollows.same() && FaceSets.shadow(mesh, f) > 0) {
-                    for (int k = 0; k < 3; k++) {
-                        on[mesh.corner(f, k)] = true;
-                    }
-                    more = true;
-                }
-            }
-        }
+    /** Adds the level facets connected to the crest: a rim's outer edge, or a deck's. */
+    private void addLevelFacets(BitSet on) {
+        int[] level = IntStream.range(0, mesh.facetCount()).filter(this::level).toArray();
+        int before;
+        do {
+            before = on.cardinality();
+            IntStream.of(level)
+                    .filter(f -> mesh.corners(f).anyMatch(on::get))
+                    .forEach(f -> mesh.corners(f).forEach(on::set));
+        } while (on.cardinality() > before);
+    }
+
+    private boolean level(int f) {
+        double low = mesh.corners(f).mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
+        double high = mesh.corners(f).mapToDouble(v -> mesh.at(v, 2)).max().orElseThrow();
+        return high - low <= hollows.same() && FaceSets.shadow(mesh, f) > 0;
     }
 }

@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.IntPredicate;
+import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MeshBuilder;
 
@@ -14,6 +15,9 @@ import org.fizzhull.mesh.measure.MeshBuilder;
  * centroids and water planes come out right all the same; only the area of such a lid is too large, and it is never wet.
  */
 final class RimLid {
+    /** Edge of a lid, from one vertex to the next. */
+    private record Edge(int from, int to) {}
+
     private final OpenHollows hollows;
     private final TriangleMesh mesh;
 
@@ -25,125 +29,78 @@ final class RimLid {
     /** New vertices by the edge that they lie on. */
     private final Map<Long, Integer> crossings = new HashMap<>();
 
-    /** For each lid the edges it is spanned from, two vertices each. */
-    private final List<List<int[]>> rims = new ArrayList<>();
+    /** The edges of the lid of each hollow. */
+    private final Map<Integer, List<Edge>> rims = new TreeMap<>();
 
-    private RimLid(OpenHollows hollows, int lids, boolean below) {
+    private RimLid(OpenHollows hollows, boolean below) {
         this.hollows = hollows;
         this.below = below;
         mesh = hollows.mesh;
         for (int v = 0; v < mesh.vertexCount(); v++) {
             built.vertex(mesh.at(v, 0), mesh.at(v, 1), mesh.at(v, 2));
         }
-        for (int lid = 0; lid < lids; lid++) {
-            rims.add(new ArrayList<>());
-        }
     }
 
-    /** The mesh with its dry hollows closed, each at its own rim; of so many hollows that were found. */
-    static TriangleMesh closed(OpenHollows hollows, int count) {
-        RimLid lid = new RimLid(hollows, count, false);
+    /**
+     * The mesh cut by the rims of hollows, each covered by a lid.
+     *
+     * @param below whether what is below the rims is kept, or what is above
+     * @param hollow the hollow at whose rim a facet is cut; -1 for one that is not cut: it counts as above
+     */
+    static TriangleMesh of(OpenHollows hollows, boolean below, IntUnaryOperator hollow) {
+        RimLid lid = new RimLid(hollows, below);
         for (int f = 0; f < lid.mesh.facetCount(); f++) {
-            int h = hollows.dryOwner(f);
-            if (h < 0) {
+            int h = hollow.applyAsInt(f);
+            if (h >= 0 && lid.mesh.corners(f).anyMatch(v -> lid.side(v, hollows.level(h)) < 0)) {
+                lid.cut(f, h);
+            } else if (!below) {
                 lid.built.facet(lid.mesh.corner(f, 0), lid.mesh.corner(f, 1), lid.mesh.corner(f, 2));
-            } else {
-                lid.cut(f, hollows.level(h), h);
             }
         }
-        for (int h = 0; h < count; h++) {
-            lid.span(h, hollows.level(h));
-        }
-        return lid.built.mesh();
+        return lid.covered();
     }
 
-    /** What of the closed mesh is below the rim, turned upside down, so that it stands on its lid. */
-    static TriangleMesh belowUpsideDown(OpenHollows hollows) {
-        return below(hollows, f -> hollows.dryOwner(f) < 0, hollows.rim()).upsideDown();
-    }
-
-    /** What fills the largest hollow up to its rim, as a body of its own. */
-    static TriangleMesh filling(OpenHollows hollows, int hollow) {
-        return below(hollows, f -> hollows.dryOwner(f) == hollow, hollows.level(hollow))
-                .insideOut();
-    }
-
-    /** What of some facets is below a level, with a lid there. */
-    private static TriangleMesh below(OpenHollows hollows, IntPredicate which, double level) {
-        RimLid lid = new RimLid(hollows, 1, true);
-        for (int f = 0; f < lid.mesh.facetCount(); f++) {
-            if (which.test(f)) {
-                lid.cut(f, level, 0);
-            }
-        }
-        lid.span(0, level);
-        return lid.built.mesh();
-    }
-
-    /** Keeps what of a facet is on the right side of a level, and notes the edges of the lid. */
-    private void cut(int f, double level, int lid) {
-        int[] above = new int[4];
-        int high = 0;
-        int[] under = new int[4];
-        int low = 0;
-        boolean any = false;
+    /** Keeps what of a facet is on the right side of the rim of a hollow, and notes the edges of the lid. */
+    private void cut(int f, int hollow) {
+        double level = hollows.level(hollow);
+        List<Integer> above = new ArrayList<>(4);
+        List<Integer> under = new ArrayList<>(4);
         for (int k = 0; k < 3; k++) {
             int v = mesh.corner(f, k);
             int w = mesh.corner(f, (k + 1) % 3);
             int side = side(v, level);
-            any |= side < 0;
             if (side >= 0) {
-                above[high++] = v;
+                above.add(v);
             }
             if (side <= 0) {
-                under[low++] = v;
+                under.add(v);
             }
             if (side * side(w, level) < 0) {
                 int at = crossing(v, w, level);
-                above[high++] = at;
-                under[low++] = at;
+                above.add(at);
+                under.add(at);
             }
         }
-        if (!below) {
-            fan(above, high);
-        } else if (any) {
-            fan(under, low);
+        List<Integer> kept = below ? under : above;
+        for (int i = 2; i < kept.size(); i++) {
+            built.facet(kept.get(0), kept.get(i - 1), kept.get(i));
         }
-        for (int i = 0; i < low && any && low > 2; i++) {
-            int a = under[i];
-            int b = under[(i + 1) % low];
+        for (int i = 0; i < under.size(); i++) {
+            int a = under.get(i);
+            int b = under.get((i + 1) % under.size());
             if (side(a, level) == 0 && side(b, level) == 0) {
-                rims.get(lid).add(below ? new int[] {b, a} : new int[] {a, b});
+                rims.computeIfAbsent(hollow, h -> new ArrayList<>()).add(below ? new Edge(b, a) : new Edge(a, b));
             }
         }
     }
 
+    /** 1 above a level, m, -1 below it, 0 at it. */
     private int side(int v, double level) {
         double above = built.at(v, 2) - level;
-        return above > hollows.same() ? 1 : above < -hollows.same() ? -1 : 0;
+        return Math.abs(above) > hollows.same() ? (int) Math.signum(above) : 0;
     }
 
-    private void fan(int[] polygon, int count) {
-        for (int i = 2; i < count; i++) {
-            built.facet(polygon[0], polygon[i - 1], polygon[i]);
-        }
-    }
-
-    /** Closes a rim by facets around the middle of its outline. */
-    private void span(int lid, double level) {
-        double x = 0;
-        double y = 0;
-        List<int[]> rim = rims.get(lid);
-        for (int[] edge : rim) {
-            x += built.at(edge[0], 0) / rim.size();
-            y += built.at(edge[0], 1) / rim.size();
-        }
-        int middle = built.vertex(x, y, level);
-        for (int[] edge : rim) {
-            built.facet(edge[0], edge[1], middle);
-        }
-    }
-
+    /** Where an edge meets a level, m: a new vertex, the same one for both facets of the edge. */
     private int crossing(int v, int w, double level) {
         int low = Math.min(v, w);
         int high = Math.max(v, w);
@@ -154,5 +111,22 @@ final class RimLid {
                     mesh.at(low, 1) + t * (mesh.at(high, 1) - mesh.at(low, 1)),
                     level);
         });
+    }
+
+    /** Covers each rim by facets around the mean of the starts of its edges. */
+    private TriangleMesh covered() {
+        rims.forEach((hollow, rim) -> {
+            double x = 0;
+            double y = 0;
+            for (Edge edge : rim) {
+                x += built.at(edge.from, 0) / rim.size();
+                y += built.at(edge.from, 1) / rim.size();
+            }
+            int middle = built.vertex(x, y, hollows.level(hollow));
+            for (Edge edge : rim) {
+                built.facet(edge.from, edge.to, middle);
+            }
+        });
+        return built.mesh();
     }
 }

@@ -47,6 +47,16 @@ public final class Profile2D {
         return pieces;
     }
 
+    /** Height of the lowest point, m; of no pieces +infinity. */
+    double low() {
+        return pieces.stream().mapToDouble(Piece::z0).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** Height of the highest point, m; of no pieces -infinity. */
+    double high() {
+        return pieces.stream().mapToDouble(Piece::z1).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
     /** {@return the enclosed volume, m3, in closed form} */
     public double volume() {
         double sum = 0;
@@ -78,7 +88,7 @@ public final class Profile2D {
             sum += ProfileFaces.curved(piece);
         }
         for (ProfileFaces.Flat flat : ProfileFaces.flats(this)) {
-            sum += Math.PI * (flat.outer() - flat.inner()) * (flat.outer() + flat.inner());
+            sum += flat.area();
         }
         return sum;
     }

@@ -30,7 +30,12 @@ public final class ProfileFaces {
      * @param outer outer radius, m
      * @param top true where the material lies below it
      */
-    public record Flat(double z, double inner, double outer, boolean top) {}
+    public record Flat(double z, double inner, double outer, boolean top) {
+        /** Area of the ring, m2. */
+        double area() {
+            return Math.PI * (outer - inner) * (outer + inner);
+        }
+    }
 
     /**
      * {@return the level faces: where the sections just below and just above a height differ}
@@ -146,19 +151,13 @@ public final class ProfileFaces {
     }
 
     /** Sine of that angle. */
-    private static double sine(Profile2D.Piece piece, double z) {
+    static double sine(Profile2D.Piece piece, double z) {
         return Math.max(-1, Math.min(1, (z - piece.zc()) / piece.q()));
     }
 
     /** Height of the profile, m: the scale of what counts as the same. */
     static double size(Profile2D profile) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Profile2D.Piece piece : profile.pieces()) {
-            low = Math.min(low, piece.z0());
-            high = Math.max(high, piece.z1());
-        }
-        return high - low;
+        return profile.high() - profile.low();
     }
 
     /** Whether two heights or radii, m, are the same. */

@@ -59,19 +59,12 @@ public final class RevolvedHull implements Hull {
      */
     public RevolvedHull(Profile2D profile) {
         this.profile = profile;
-        pieces = new RevolvedPiece[profile.pieces().size()];
-        double sum = 0;
-        double moment = 0;
-        for (int i = 0; i < pieces.length; i++) {
-            pieces[i] = new RevolvedPiece(profile.pieces().get(i));
-            sum += pieces[i].volume();
-            moment += pieces[i].moment();
+        pieces = profile.pieces().stream().map(RevolvedPiece::new).toArray(RevolvedPiece[]::new);
+        volume = profile.volume();
+        if (!(volume > 0)) {
+            throw new IllegalArgumentException("the pieces of a revolved hull enclose no volume: " + volume + " m3");
         }
-        if (!(sum > 0)) {
-            throw new IllegalArgumentException("the pieces of a revolved hull enclose no volume: " + sum + " m3");
-        }
-        volume = sum;
-        centroid = new Vec3(0, 0, moment / sum);
+        centroid = profile.centroid();
         spheroid = spheroid(profile);
         flats = ProfileFaces.flats(profile);
     }

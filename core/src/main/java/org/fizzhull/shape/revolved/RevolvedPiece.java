@@ -23,6 +23,8 @@ final class RevolvedPiece {
     /** Below this slope an arc is integrated along sigma, in which it is nearly a cylinder. */
     private static final double FLAT = 1e-4;
 
+    /** The piece. */
+    private final Profile2D.Piece piece;
     /** 1 where the piece adds volume, -1 where it takes it away. */
     private final double sign;
     /** Height of the lower end, m. */
@@ -56,6 +58,7 @@ final class RevolvedPiece {
 
     /** A piece of a profile, with what does not depend on the plane worked out once. */
     RevolvedPiece(Profile2D.Piece piece) {
+        this.piece = piece;
         sign = piece.inner() ? -1 : 1;
         z0 = piece.z0();
         z1 = piece.z1();
@@ -66,8 +69,8 @@ final class RevolvedPiece {
         rc = piece.rc();
         p = piece.p();
         q = piece.q();
-        lowAngle = bulge == 0 ? 0 : angle(z0);
-        highAngle = bulge == 0 ? 0 : angle(z1);
+        lowAngle = bulge == 0 ? 0 : ProfileFaces.angle(piece, z0);
+        highAngle = bulge == 0 ? 0 : ProfileFaces.angle(piece, z1);
         widest = bulge == 0 ? Math.max(piece.r0(), piece.r1()) : Math.max(rc, rc + bulge * p);
         volume = volumeBetween(z0, z1);
         moment = momentBetween(z0, z1, volume);
@@ -287,14 +290,15 @@ final class RevolvedPiece {
             double b = radius(to);
             return Math.PI * (to - from) * (a * a + a * b + b * b) / 3;
         }
-        double sa = sine(from);
-        double sb = sine(to);
+        double sa = ProfileFaces.sine(piece, from);
+        double sb = ProfileFaces.sine(piece, to);
         double round = p * p * (sb - sa) * (1 - (sb * sb + sb * sa + sa * sa) / 3);
         // about the axis no angle is needed
         if (rc == 0) {
             return Math.PI * q * round;
         }
-        double turned = angle(to) - angle(from) + sb * cosine(sb) - sa * cosine(sa);
+        double swept = ProfileFaces.angle(piece, to) - ProfileFaces.angle(piece, from);
+        double turned = swept + sb * cosine(sb) - sa * cosine(sa);
         return Math.PI * q * (rc * rc * (sb - sa) + bulge * rc * p * turned + round);
     }
 
@@ -308,8 +312,8 @@ final class RevolvedPiece {
                     * (from * (3 * a * a + 2 * a * b + b * b) + to * (a * a + 2 * a * b + 3 * b * b))
                     / 12;
         }
-        double sa = sine(from);
-        double sb = sine(to);
+        double sa = ProfileFaces.sine(piece, from);
+        double sb = ProfileFaces.sine(piece, to);
         double ca = cosine(sa);
         double cb = cosine(sb);
         double a2 = ca * ca;
@@ -330,17 +334,6 @@ final class RevolvedPiece {
         }
         double t = (z - zc) / q;
         return rc + bulge * p * Math.sqrt(Math.max(0, 1 - t * t));
-    }
-
-    /** Angle of a point of the arc by its height, rad. */
-    private double angle(double z) {
-        double sine = sine(z);
-        return Math.atan2(sine, cosine(sine));
-    }
-
-    /** Sine of that angle. */
-    private double sine(double z) {
-        return Math.max(-1, Math.min(1, (z - zc) / q));
     }
 
     /** Cosine of an angle of the arc by its sine: 0 or more. */

@@ -22,12 +22,8 @@ final class RevolvedShadow {
 
     /** The area, m2, for the cosine of the angle between the axis and the direction of sight, -1 to 1. */
     static double area(Profile2D profile, double cosine) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Profile2D.Piece piece : profile.pieces()) {
-            low = Math.min(low, piece.z0());
-            high = Math.max(high, piece.z1());
-        }
+        double low = profile.low();
+        double high = profile.high();
         // a circle of radius r is seen as an ellipse r wide across the lean and r times this along it
         double flat = Math.abs(cosine);
         if (flat < SIDEWAYS) {

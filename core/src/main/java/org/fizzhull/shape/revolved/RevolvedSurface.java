@@ -52,7 +52,7 @@ final class RevolvedSurface {
         }
         for (ProfileFaces.Flat flat : flats) {
             boolean wet = flat.z() >= low && flat.z() <= high;
-            sum += wet ? Math.PI * (flat.outer() - flat.inner()) * (flat.outer() + flat.inner()) : 0;
+            sum += wet ? flat.area() : 0;
         }
         return sum;
     }

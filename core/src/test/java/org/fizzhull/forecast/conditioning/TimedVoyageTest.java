@@ -57,7 +57,7 @@ class TimedVoyageTest {
                             });
             assertThat(timed.width()).isEqualTo(voyage.upWidth());
             HeldUnder bowl = new HeldUnder(PREPARED.form(), QUESTION.bath());
-            assertThat(timed.held(medians, bowl, 4, false)).isEqualTo(drop.held(bowl, 4, false));
+            assertThat(timed.held(medians, bowl, 4, false)).isEqualTo(bowl.reading(drop.launch(), 4, false));
         }
         assertThat(new TimedVoyage(PREPARED, OptionalDouble.empty()).spare(medians))
                 .isEqualTo(weighing(0.142).spare(medians));
@@ -105,7 +105,7 @@ class TimedVoyageTest {
         asked.at(inputs);
         asked.weigh(0.139);
         QuickVoyage voyage = new QuickVoyage(prepared.form(), filled.bath());
-        asked.sail(voyage);
+        voyage.run(asked.launch());
         TimedVoyage timed = new TimedVoyage(prepared, OptionalDouble.of(0.139));
         assertThat(timed.fizz(inputs)).isCloseTo(voyage.fizzTime(), within(1e-9));
         double spare = timed.spare(inputs);

@@ -10,8 +10,8 @@ import org.fizzhull.shape.ShapeMeshes;
 import org.fizzhull.shape.kind.Star;
 import org.junit.jupiter.api.Test;
 
-/** Where pits begin: the lowest corner of a body has material over it, whatever the facets around it. ANALYTIC. */
-class SpillSweepTest {
+/** Which local minima are pits: the lowest corner of a body has material over it, whatever the facets around it. ANALYTIC. */
+class LocalMinimaTest {
     /** A convex body holds no water: it has one lowest corner, and that is an underside. */
     @Test
     void noPitInSlivers() {
@@ -19,13 +19,9 @@ class SpillSweepTest {
         for (int i = 0; i < 500; i++) {
             TriangleMesh sliver = turned(HullBodies.box(0.08, 0.001 + 0.01 * random.nextDouble(), 0.002), random);
             assertThat(OpenHollows.of(sliver).none()).as("turn %d", i).isTrue();
-            byte[] births = SpillSweep.births(sliver, new Neighbours(sliver));
-            int undersides = 0;
-            for (byte birth : births) {
-                assertThat(birth).isLessThanOrEqualTo((byte) 0);
-                undersides -= birth;
-            }
-            assertThat(undersides).isEqualTo(1);
+            LocalMinima minima = LocalMinima.of(sliver, new Neighbours(sliver));
+            assertThat(minima.pits().isEmpty()).isTrue();
+            assertThat(minima.undersides().cardinality()).isEqualTo(1);
         }
     }
 
@@ -36,12 +32,12 @@ class SpillSweepTest {
         Random random = new Random(3);
         for (int i = 0; i < 200; i++) {
             TriangleMesh mesh = turned(star, random);
-            byte[] births = SpillSweep.births(mesh, new Neighbours(mesh));
             int lowest = 0;
-            for (int v = 0; v < births.length; v++) {
+            for (int v = 0; v < mesh.vertexCount(); v++) {
                 lowest = mesh.at(v, 2) < mesh.at(lowest, 2) ? v : lowest;
             }
-            assertThat(births[lowest]).as("turn %d", i).isEqualTo((byte) -1);
+            LocalMinima minima = LocalMinima.of(mesh, new Neighbours(mesh));
+            assertThat(minima.undersides().get(lowest)).as("turn %d", i).isTrue();
             OpenHollows.of(mesh);
         }
     }
