@@ -33,8 +33,7 @@ final class BasinSweep {
     record Basin(int spillPoint, List<Integer> minima) {
         /** Height of the spill point above the lowest point, m. */
         double depth(TriangleMesh mesh) {
-            double low =
-                    minima.stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
+            double low = minima.stream().mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
             return mesh.at(spillPoint, 2) - low;
         }
     }

@@ -30,8 +30,8 @@ final class HollowWall {
         HollowWall wall = new HollowWall(hollows);
         TriangleMesh mesh = hollows.mesh;
         double rim = hollows.rim() - hollows.same();
-        BitSet outside = wall.facets(
-                f -> hollows.dryOwner(f) < 0 && mesh.corners(f).anyMatch(v -> mesh.at(v, 2) < rim));
+        BitSet outside =
+                wall.facets(f -> hollows.dryOwner(f) < 0 && mesh.corners(f).anyMatch(v -> mesh.at(v, 2) < rim));
         BitSet inside = wall.facets(f -> mesh.corners(f).allMatch(wall::lowerHalf));
         NearestFacet toOutside = wall.to(outside, tree);
         wall.askFacets(inside, toOutside);
@@ -79,15 +79,16 @@ final class HollowWall {
 
     /** From corners in the lower half, and from where edges leave it. */
     private void askEdges(BitSet facets, NearestFacet to) {
-        asked(facets).forEach(f -> mesh.corners(f).filter(this::lowerHalf).forEach(v -> {
-            ask(v, v, 0, mesh.at(v, 2), to);
-            mesh.corners(f).forEach(w -> {
-                double t = (hollows.middle(v) - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
-                if (t > 0 && t < 1) {
-                    ask(v, w, t, hollows.middle(v), to);
-                }
-            });
-        }));
+        asked(facets)
+                .forEach(f -> mesh.corners(f).filter(this::lowerHalf).forEach(v -> {
+                    ask(v, v, 0, mesh.at(v, 2), to);
+                    mesh.corners(f).forEach(w -> {
+                        double t = (hollows.middle(v) - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
+                        if (t > 0 && t < 1) {
+                            ask(v, w, t, hollows.middle(v), to);
+                        }
+                    });
+                }));
     }
 
     /** From the point of an edge at a share t of the way from v to w, which is at height z, m. */

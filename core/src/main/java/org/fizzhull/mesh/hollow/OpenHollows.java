@@ -98,8 +98,7 @@ public final class OpenHollows {
     /** Adds to each hollow the overhanging surface that is not connected to it below its rim. */
     private void addOverhangs(BitSet undersides, FacetBelow floor) {
         double lowest = FaceSets.floor(mesh.box());
-        int[] above =
-                undersides.stream().filter(v -> mesh.at(v, 2) > lowest).toArray();
+        int[] above = undersides.stream().filter(v -> mesh.at(v, 2) > lowest).toArray();
         boolean grown = true;
         while (grown) {
             grown = false;
@@ -204,7 +203,11 @@ public final class OpenHollows {
     }
 
     private int owner(int f) {
-        return mesh.corners(f).map(v -> owner[v]).filter(h -> h >= 0).findFirst().orElse(-1);
+        return mesh.corners(f)
+                .map(v -> owner[v])
+                .filter(h -> h >= 0)
+                .findFirst()
+                .orElse(-1);
     }
 
     /** Whether a vertex lies in a dry hollow, below its rim. */
@@ -237,7 +240,8 @@ public final class OpenHollows {
      * with its lid: the lid is taken for the face of a tray}
      */
     public DepthProfile depthFromOutside() {
-        TriangleMesh below = RimLid.of(this, true, f -> dryOwner(f) < 0 ? main : -1).upsideDown();
+        TriangleMesh below =
+                RimLid.of(this, true, f -> dryOwner(f) < 0 ? main : -1).upsideDown();
         BitSet shut = new Shells(below).hollows();
         shut.or(FaceSets.level(below, Vec3.UP.times(-1), same));
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);

@@ -42,10 +42,8 @@ class DunkReadingsTest {
                 piece.mass().isPresent() ? QUESTION.weighing(piece.mass().getAsDouble()) : QUESTION;
         DropModel drop = new DropModel(PREPARED.ask(question));
         drop.at(inputs);
-        return drop.held(
-                new HeldUnder(PREPARED.form(), QUESTION.bath()),
-                piece.readings().get(reading).seconds(),
-                felt);
+        return new HeldUnder(PREPARED.form(), QUESTION.bath())
+                .reading(drop.launch(), piece.readings().get(reading).seconds(), felt);
     }
 
     private static RealMatrix covariance(HeldPiece piece) {

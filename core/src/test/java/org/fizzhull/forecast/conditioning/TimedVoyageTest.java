@@ -42,11 +42,11 @@ class TimedVoyageTest {
             DropModel drop = new DropModel(PREPARED.ask(QUESTION.weighing(mass)));
             double spare = drop.at(medians);
             QuickVoyage voyage = new QuickVoyage(PREPARED.form(), QUESTION.bath());
-            drop.sail(voyage);
+            voyage.run(drop.launch());
             TimedVoyage timed = weighing(mass);
             assertThat(timed.spare(medians)).isEqualTo(spare);
             assertThat(timed.fizz(medians)).isEqualTo(voyage.fizzTime());
-            drop.sailUntilRise(voyage);
+            voyage.runUntilRise(drop.launch());
             double rise = timed.rise(medians);
             assertThat(rise)
                     .isEqualTo(
