@@ -63,7 +63,7 @@ class OfferedTypesTest {
             learn 5
             medium 2
             mesh 1
-            mesh.reading 3
+            mesh.reading 2
             piece 1
             pressing 3
             quantity 9
