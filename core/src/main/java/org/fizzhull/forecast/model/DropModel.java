@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The spare at the drop, kg, as a function of the uncertain inputs of one question: the output of which Sobol indices
  * are taken. It keeps the piece and parameters of the last values, from which voyages and pieces of other weights are
- * then asked ({@link #sail}, {@link #launch}).
+ * then asked ({@link #launch}).
  *
  * <p>A made piece is kept for the two last sets of values that made one, so that an input of the bath alone does not
  * press and dry it anew: the mixed rows of the indices, and every step of a solver change one input at a time. That is

@@ -45,7 +45,7 @@ final class PoissonLattice {
         }
         int layer = size[0] * size[1];
         cell = IntStream.range(0, layer * size[2])
-                .filter(c -> rays[2].inside(c % layer, origin[2] + c / layer * step))
+                .filter(c -> rays[2].inside(c % layer, origin[2] + Math.floorDiv(c, layer) * step))
                 .toArray();
         number = new int[layer * size[2]];
         Arrays.fill(number, -1);

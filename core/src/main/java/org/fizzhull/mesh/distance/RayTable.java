@@ -86,7 +86,7 @@ public final class RayTable {
         double[] u = new double[nu * nv];
         double[] v = new double[nu * nv];
         Arrays.setAll(u, r -> u0 + r % nu * du);
-        Arrays.setAll(v, r -> v0 + r / nu * dv);
+        Arrays.setAll(v, r -> v0 + Math.floorDiv(r, nu) * dv);
         return new RayTable(mesh, axis, u, v);
     }
 
