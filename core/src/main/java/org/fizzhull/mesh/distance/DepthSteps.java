@@ -5,11 +5,11 @@ import java.util.List;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Depth along lines through a body, as steps on which it changes linearly. The depth of a point is its distance to the
- * nearest open facet. Along a line it is linear where one plane is nearest, curved where the body is round, and has a ridge
- * where two facets are equally near. It is evaluated at even spacing, together with its derivative; where the tangents of
- * two neighbouring points intersect high above their chord, it is evaluated there too: a ridge reaches the intersection, a
- * curve does not.
+ * Depth along lines through a body, as steps on which it changes linearly. The depth of a point is its distance to
+ * the nearest open facet. Along a line it is linear where one plane is nearest, curved where the body is round, and
+ * has a ridge where two facets are equally near. It is evaluated at even spacing, together with its derivative; where
+ * the tangents of two neighbouring points intersect high above their chord, it is evaluated there too: a ridge
+ * reaches the intersection, a curve does not.
  */
 final class DepthSteps {
     /** Spacing of the points, as a share of the thickness of the body. */
@@ -84,8 +84,8 @@ final class DepthSteps {
     }
 
     /**
-     * Adds the steps between two points of a stretch: the first lies {@code from} metres along it, the second h (m) farther;
-     * d0 and d1 are the depths there, m, g0 and g1 their derivatives along the line.
+     * Adds the steps between two points of a stretch: the first lies {@code from} metres along it, the second h (m)
+     * farther; d0 and d1 are the depths there, m, g0 and g1 their derivatives along the line.
      */
     private void between(int c, double from, double h, double d0, double g0, double d1, double g1) {
         double t = (d1 - d0 - g1 * h) / (g0 - g1);
@@ -108,10 +108,11 @@ final class DepthSteps {
     }
 
     /**
-     * Adds an interval without a ridge, as two halves. The depth at its middle lies half way from the chord to the tangents,
-     * exactly so for a parabola. Where the two tangents disagree, as when one end is on a ridge, the one nearer to the chord
-     * is right, and their harmonic mean is close to it (van Leer's limiter, 1974; from memory). The distance from the chord
-     * is enlarged by a third, so that the two linear halves have the mean of the parabola.
+     * Adds an interval without a ridge, as two halves. The depth at its middle lies half way from the chord to the
+     * tangents, exactly so for a parabola. Where the two tangents disagree, as when one end is on a ridge, the one
+     * nearer to the chord is right, and their harmonic mean is close to it (van Leer's limiter, 1974; from memory).
+     * The distance from the chord is enlarged by a third, so that the two linear halves have the mean of the
+     * parabola.
      */
     private void bend(double d0, double g0, double d1, double g1, double h) {
         double chord = (d0 + d1) / 2;
@@ -162,8 +163,9 @@ final class DepthSteps {
     }
 
     /**
-     * Share of the length of the lines of a part, or of all lines for -1, that is deeper than each level. A step counts with
-     * its whole length for levels above its shallow end, then with a share that falls linearly to 0 at its deep end.
+     * Share of the length of the lines of a part, or of all lines for -1, that is deeper than each level. A step
+     * counts with its whole length for levels above its shallow end, then with a share that falls linearly to 0 at
+     * its deep end.
      *
      * @param deepest depth of the last level, m; the first is the surface
      */

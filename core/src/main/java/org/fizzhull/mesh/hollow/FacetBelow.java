@@ -22,7 +22,9 @@ final class FacetBelow {
         rays = new RayTable(mesh, 2, x, y);
     }
 
-    /** The highest facet below a vertex, those at the vertex left out; -1 where there is none or where it faces down. */
+    /**
+     * The highest facet below a vertex, those at the vertex left out; -1 where there is none or where it faces down.
+     */
     int of(int v) {
         int ray = Arrays.binarySearch(vertices, v);
         for (int k = rays.end(ray) - 1; k >= rays.first(ray); k--) {

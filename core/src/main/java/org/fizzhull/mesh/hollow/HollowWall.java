@@ -10,9 +10,9 @@ import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The thinnest wall between the lower half of a dry hollow and the outside, m: the least distance from corners and
- * centroids of the facets on one side to the facets on the other. The upper half is left out, since a rim may taper to an
- * edge there, which stays above the water and does not dissolve. Of a mesh with {@value #SAMPLES} facets or more at
- * most that many are sampled, at even intervals in their order. The wall found is an upper bound.
+ * centroids of the facets on one side to the facets on the other. The upper half is left out, since a rim may taper
+ * to an edge there, which stays above the water and does not dissolve. Of a mesh with {@value #SAMPLES} facets or
+ * more at most that many are sampled, at even intervals in their order. The wall found is an upper bound.
  */
 final class HollowWall {
     private static final int SAMPLES = 4_000;

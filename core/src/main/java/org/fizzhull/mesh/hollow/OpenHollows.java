@@ -18,9 +18,10 @@ import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * The open hollows of a closed mesh as it lies: what would hold water poured in from above, each up to the level at which
- * it spills. Exact for the mesh, also under overhangs. A floating piece is judged by the largest hollow: those with a rim
- * at least as high are dry as long as it is (called dry hollows here), those with a lower rim are full of water by then.
+ * The open hollows of a closed mesh as it lies: what would hold water poured in from above, each up to the level at
+ * which it spills. Exact for the mesh, also under overhangs. A floating piece is judged by the largest hollow: those
+ * with a rim at least as high are dry as long as it is (called dry hollows here), those with a lower rim are full of
+ * water by then.
  */
 public final class OpenHollows {
     /** Least depth of a basin, as a share of the height of the body; shallower ones are left out. */
@@ -170,7 +171,7 @@ public final class OpenHollows {
         return deep == 1 ? corner : whole - corner;
     }
 
-    /** {@return whether the mesh has no open hollow; if so, no other method may be called} */
+    /** {@return whether the mesh has no open hollow, and so no rim} */
     public boolean none() {
         return largest < 0;
     }
@@ -237,8 +238,9 @@ public final class OpenHollows {
     }
 
     /**
-     * {@return the depth profile of the part of the mesh below the rim of the largest hollow, with depth counted from the
-     * outer faces alone: the hollow is closed by a lid at its rim, and lid and hollow lose nothing, as a face on a tray}
+     * {@return the depth profile of the mesh with its dry hollows filled, as far as it lies below the rim of the
+     * largest; depth is counted from the outer faces alone: the lid at the rim and closed hollows lose nothing, as a
+     * face on a tray}
      */
     public DepthProfile depthFromOutside() {
         TriangleMesh below =
@@ -263,8 +265,8 @@ public final class OpenHollows {
     }
 
     /**
-     * {@return points along the crest of the rim, coordinates x, y, z of one after another, m: water enters when the first of
-     * them is submerged}
+     * {@return points along the crest of the rim, coordinates x, y, z of one after another, m: water enters when the
+     * first of them is submerged}
      */
     public double[] crest() {
         return RimCrest.of(this);

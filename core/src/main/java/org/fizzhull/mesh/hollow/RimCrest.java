@@ -7,9 +7,9 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * The crest of the rim of dry hollows: the watershed on the surface between the part that drains into the hollows and the
- * part that drains to the outside (flooding from both sides, the lowest vertex first: Meyer's watershed, from memory). The
- * whole of a level rim belongs to the crest, since the water reaches its outer edge first.
+ * The crest of the rim of dry hollows: the watershed on the surface between the part that drains into the hollows and
+ * the part that drains to the outside (flooding from both sides, the lowest vertex first: Meyer's watershed, from
+ * memory). The whole of a level rim belongs to the crest, since the water reaches its outer edge first.
  */
 final class RimCrest {
     private static final byte IN = 1;

@@ -10,9 +10,9 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
- * Cuts a mesh at the level of the rim of a hollow and closes it there with a lid. The lid is a fan of triangles around one
- * point; on a rim that is not star-shaped some of them overlap with opposite signs. Volume, centroid and water plane are
- * exact all the same; only the area of such a lid is too large, and a lid is never wet.
+ * Cuts a mesh at the level of the rim of a hollow and closes it there with a lid. The lid is a fan of triangles
+ * around one point; on a rim that is not star-shaped some of them overlap with opposite signs. Volume, centroid and
+ * water plane are exact all the same; only the area of such a lid is too large, and a lid is never wet.
  */
 final class RimLid {
     /** Edge of a lid, from one vertex to the next on the rim. */

@@ -6,11 +6,12 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Pairs the edges of a facet list and joins facets that share an edge into bodies. A surface is closed where its facets run
- * along every edge as often in one direction as in the other. Facets wound against their neighbours are found by the parity
- * that {@link FacetComponents} carries along the joins.
+ * Pairs the edges of a facet list and joins facets that share an edge into bodies. A surface is closed where its
+ * facets run along every edge as often in one direction as in the other. Facets wound against their neighbours are
+ * found by the parity that {@link FacetComponents} carries along the joins.
  *
- * <p>A side (half-edge) has the number 3 f + k: facet f, from its corner k to the next. An edge is given by one of its sides.
+ * <p>A side (half-edge) has the number 3 f + k: facet f, from its corner k to the next. An edge is given by one of
+ * its sides.
  */
 final class EdgePairing {
     /** Three vertices a facet. */
@@ -31,10 +32,15 @@ final class EdgePairing {
     /** Sides on edges that do not belong to exactly two facets. */
     final int[] doubtful;
 
-    /** Sides without an opposite side: those of open edges, and the surplus in the prevailing direction of crowded ones. */
+    /**
+     * Sides without an opposite side: those of open edges, and the surplus in the prevailing direction of crowded
+     * ones.
+     */
     final int[] unbalanced;
 
-    /** Whether two neighbours run along their common edge in the same direction, so that one of them is inside out. */
+    /**
+     * Whether two neighbours run along their common edge in the same direction, so that one of them is inside out.
+     */
     final boolean mixed;
 
     /** Pairs the edges of a facet list over {@code vertices} vertices. */

@@ -9,18 +9,22 @@ import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Orients the closed surfaces of a mesh, so that bodies face outward and cavities into the hollow, and unites those that
- * overlap. Whether a surface is a body or a cavity follows from the number of surfaces around it, never from the sign of
- * its volume alone: turning every surface outward would fill the cavities.
+ * Orients the closed surfaces of a mesh, so that bodies face outward and cavities into the hollow, and unites those
+ * that overlap. Whether a surface is a body or a cavity follows from the number of surfaces around it, never from the
+ * sign of its volume alone: turning every surface outward would fill the cavities.
  */
 final class MeshBodies {
     /** Most separate surfaces that a mesh may have; more are refused. */
     private static final int MOST = 1000;
 
-    /** Sum of all signed volumes, as a share of the sum of their magnitudes, up to which the mesh encloses nothing. */
+    /**
+     * Sum of all signed volumes, as a share of the sum of their magnitudes, up to which the mesh encloses nothing.
+     */
     private static final double LEAST_LEFT = 1e-4;
 
-    /** Volume, as a share of the total, up to which a surface left by uniting is an artefact of rounding and left out. */
+    /**
+     * Volume, as a share of the total, up to which a surface left by uniting is an artefact of rounding and left out.
+     */
     private static final double GAP = 1e-7;
 
     private final MeshRefusals refusals;
@@ -32,7 +36,9 @@ final class MeshBodies {
 
     private Nesting nesting;
 
-    /** The surfaces of paired facets; where neighbouring facets are wound in opposite senses the minority is turned. */
+    /**
+     * The surfaces of paired facets; where neighbouring facets are wound in opposite senses the minority is turned.
+     */
     MeshBodies(double[] xyz, EdgePairing pairing, MeshRefusals refusals, List<Notice> notices) {
         this.refusals = refusals;
         this.notices = notices;
@@ -47,10 +53,10 @@ final class MeshBodies {
     }
 
     /**
-     * Orients the surfaces, unites those that overlap, and returns the remaining ones. The nesting comes first, since it says
-     * which surfaces are bodies. Then bodies are turned outward, surfaces inside solid material are left out, and bodies
-     * that cross are united. Where one of two crossing surfaces may be meant to be subtracted, none is united;
-     * {@link WindingProbe} then measures along lines how much is enclosed twice, and refuses too much of it.
+     * Orients the surfaces, unites those that overlap, and returns the remaining ones. The nesting comes first, since
+     * it says which surfaces are bodies. Then bodies are turned outward, surfaces inside solid material are left out,
+     * and bodies that cross are united. Where one of two crossing surfaces may be meant to be subtracted, none is
+     * united; {@link WindingProbe} then measures along lines how much is enclosed twice, and refuses too much of it.
      */
     Surfaces arranged() {
         boolean subtract = maySubtract();
@@ -131,7 +137,9 @@ final class MeshBodies {
         return found.isPresent();
     }
 
-    /** Replaces the surfaces by their union; returns a sentence with the volume that had been counted several times. */
+    /**
+     * Replaces the surfaces by their union; returns a sentence with the volume that had been counted several times.
+     */
     private String replaceBy(CrossedShells.United united) {
         double before = surfaces.volume();
         EdgePairing pairing = new EdgePairing(united.corners(), united.xyz().length / 3);
@@ -220,8 +228,9 @@ final class MeshBodies {
     }
 
     /**
-     * Leaves out surfaces with material on both sides: the winding number, the number of bodies around a point, changes
-     * there from 1 to 2, say. A negative winding number on either side is refused. Returns whether any was left out.
+     * Leaves out surfaces with material on both sides: the winding number, the number of bodies around a point,
+     * changes there from 1 to 2, say. A negative winding number on either side is refused. Returns whether any was
+     * left out.
      */
     private boolean dropFilled() {
         List<Surface> filled = new ArrayList<>();

@@ -5,9 +5,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults repaired and reported
- * as notices, bodies and cavities distinguished, overlaps united or refused, and the fluxes through each surface along x,
- * y and z, which all equal the enclosed volume of a closed one, compared.
+ * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults repaired and
+ * reported as notices, bodies and cavities distinguished, overlaps united or refused, and the fluxes through each
+ * surface along x, y and z, which all equal the enclosed volume of a closed one, compared.
  *
  * @param mesh the closed mesh, without vertices that belong to no facet
  * @param surfaces number of closed surfaces that it is made of

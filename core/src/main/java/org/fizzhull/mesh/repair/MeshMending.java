@@ -11,9 +11,10 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Repairs small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners that
- * nearly coincide, corners within an edge of a neighbour (T-junctions). No corner moves by more than {@link #NEAR} of the
- * size. Stray facets that belong to no body are left out and {@link SmallHoles} closed; larger holes stay and are refused.
+ * Repairs small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners
+ * that nearly coincide, corners within an edge of a neighbour (T-junctions). No corner moves by more than {@link
+ * #NEAR} of the size. Stray facets that belong to no body are left out and {@link SmallHoles} closed; larger holes
+ * stay and are refused.
  */
 final class MeshMending {
     /**
@@ -46,9 +47,9 @@ final class MeshMending {
     }
 
     /**
-     * Repairs what it can and returns the pairing of the result. The order matters: duplicates are removed before facets
-     * back to back, which they would hide; corners are joined before edges are divided at them; holes come last, so that a
-     * fan closes only what the facets of the file cannot.
+     * Repairs what it can and returns the pairing of the result. The order matters: duplicates are removed before
+     * facets back to back, which they would hide; corners are joined before edges are divided at them; holes come
+     * last, so that a fan closes only what the facets of the file cannot.
      */
     EdgePairing mend() {
         dropSame();

@@ -9,8 +9,8 @@ import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which surfaces of a mesh lie inside which, by the parity of the crossings of a vertical ray from a point of each surface.
- * Of two surfaces that cross or touch neither lies inside the other.
+ * Which surfaces of a mesh lie inside which, by the parity of the crossings of a vertical ray from a point of each
+ * surface. Of two surfaces that cross or touch neither lies inside the other.
  */
 final class Nesting {
     private final Surfaces surfaces;
@@ -39,9 +39,9 @@ final class Nesting {
     }
 
     /**
-     * Counts the crossings of the ray from each surface with every surface whose box contains that of the first. The ray
-     * starts inside the facet with the largest horizontal projection, off its edges and medians, so that it leaves its own
-     * surface cleanly.
+     * Counts the crossings of the ray from each surface with every surface whose box contains that of the first. The
+     * ray starts inside the facet with the largest horizontal projection, off its edges and medians, so that it
+     * leaves its own surface cleanly.
      */
     private void shoot(TriangleMesh mesh, int[] label) {
         double[] largest = new double[inside.length];

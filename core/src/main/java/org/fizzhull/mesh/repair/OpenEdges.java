@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Divides facets at corners of others that lie within their open edges (T-junctions). At most one edge of a facet is divided
- * in a pass; the caller repeats the pass as long as one divides anything.
+ * Divides facets at corners of others that lie within their open edges (T-junctions). At most one edge of a facet is
+ * divided in a pass; the caller repeats the pass as long as one divides anything.
  */
 final class OpenEdges {
     /** Most open edges that are looked at: a mesh with more is not a body with a few cracks, and is left as it is. */

@@ -12,11 +12,11 @@ import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Closes small holes. The sides without an opposite side form closed loops, since as many of them end at a corner as begin
- * there, also where holes meet at a corner and where three facets share an edge. Each loop is closed by a fan of triangles
- * around the mean of its corners, which lies nearer to the surface than a fan from one corner. Holes are small when no rim
- * is longer than a third of the diagonal of the box and all of them cover no more than a hundredth of the surface: larger
- * ones are taken as intended or as beyond repair. O(sides).
+ * Closes small holes. The sides without an opposite side form closed loops, since as many of them end at a corner as
+ * begin there, also where holes meet at a corner and where three facets share an edge. Each loop is closed by a fan
+ * of triangles around the mean of its corners, which lies nearer to the surface than a fan from one corner. Holes are
+ * small when no rim is longer than a third of the diagonal of the box and all of them cover no more than a hundredth
+ * of the surface: larger ones are taken as intended or as beyond repair. O(sides).
  */
 final class SmallHoles {
     /** Longest rim, as a share of the diagonal of the box. */
@@ -40,8 +40,8 @@ final class SmallHoles {
     record Closed(double[] xyz, int[] corners) {}
 
     /**
-     * The facet list with its holes closed, and a notice of it; unchanged where a hole is too large or the rims are not closed
-     * loops.
+     * The facet list with its holes closed, and a notice of it; unchanged where a hole is too large or the rims are
+     * not closed loops.
      *
      * @param sides what no other side runs against, as three times the facet plus the corner
      * @param size diagonal of the box, m

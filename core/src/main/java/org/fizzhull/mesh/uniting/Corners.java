@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Corners of facets, each with two places: its true one, and a perturbed one ({@link PerturbedShells}) by which crossings
- * are decided. New corners are added where an edge passes through a facet.
+ * Corners of facets, each with two places: its true one, and a perturbed one ({@link PerturbedShells}) by which
+ * crossings are decided. New corners are added where an edge passes through a facet.
  */
 final class Corners {
     /** True coordinates x, y, z of one corner after another, m. */
@@ -31,9 +31,10 @@ final class Corners {
     }
 
     /**
-     * Adds the corner at which the edge from p to q passes through the facet a b c; returns its number. Its true place is the
-     * intersection of the true edge and facet. Where that is ill-conditioned (farther than 32 perturbations along the edge
-     * from the perturbed intersection) the share of the edge is taken from the perturbed one.
+     * Adds the corner at which the edge from p to q passes through the facet a b c; returns its number. Its true
+     * place is the intersection of the true edge and facet. Where that is ill-conditioned (farther than 32
+     * perturbations along the edge from the perturbed intersection) the share of the edge is taken from the perturbed
+     * one.
      */
     int add(int p, int q, int a, int b, int c) {
         if (3 * count == place.length) {
@@ -62,9 +63,9 @@ final class Corners {
     }
 
     /**
-     * Whether the perturbed corner d lies in front of the facet a b c, on the side from which its corners run anticlockwise.
-     * The determinant is always evaluated with the four in rising order, so that its rounding, and with it the answer, does
-     * not depend on the order in which they are given.
+     * Whether the perturbed corner d lies in front of the facet a b c, on the side from which its corners run
+     * anticlockwise. The determinant is always evaluated with the four in rising order, so that its rounding, and
+     * with it the answer, does not depend on the order in which they are given.
      */
     boolean inFront(int a, int b, int c, int d) {
         int[] four = {a, b, c, d};

@@ -8,21 +8,24 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Closed shells that face outward, and which of them cross or touch; shells within a few millionths of their size of each
- * other count as touching. {@link #united} returns the union.
+ * Closed shells that face outward, and which of them cross or touch; shells within a few millionths of their size of
+ * each other count as touching. {@link #united} returns the union.
  *
- * <p>Method: each edge is cut where it passes through a facet. The winding number of the whole surface, just outside its
- * facets, is carried along the edges; a piece of an edge where it is 0 lies outside every other shell. In a facet these
- * pieces and the segments along which other facets cross it bound the part that belongs to the union. Crossings are decided
- * by the signs of determinants of perturbed corners ({@link PerturbedShells}), each always computed from the same numbers,
- * so that the parts fit together whatever the rounding. More than two bodies are united one after another, so that no three
- * facets cross in a point.
+ * <p>Method: each edge is cut where it passes through a facet. The winding number of the whole surface, just outside
+ * its facets, is carried along the edges; a piece of an edge where it is 0 lies outside every other shell. In a facet
+ * these pieces and the segments along which other facets cross it bound the part that belongs to the union. Crossings
+ * are decided by the signs of determinants of perturbed corners ({@link PerturbedShells}), each always computed from
+ * the same numbers, so that the parts fit together whatever the rounding. More than two bodies are united one after
+ * another, so that no three facets cross in a point.
  */
 public final class CrossedShells {
     /** Most perturbations that are tried. */
     private static final int ATTEMPTS = 4;
 
-    /** Largest error of a union by {@link LineCheck}: difference of the lengths of lines inside, as a share of the length. */
+    /**
+     * Largest error of a union by {@link LineCheck}: difference of the lengths of lines inside, as a share of the
+     * length.
+     */
     private static final double MAX_ERROR = 1e-4;
 
     private final double[] xyz;
@@ -78,7 +81,8 @@ public final class CrossedShells {
     public record United(double[] xyz, int[] corners, int bodies) {}
 
     /**
-     * {@return the union of all bodies that cross or touch, with the others unchanged; empty where it cannot be determined}
+     * {@return the union of all bodies that cross or touch, with the others unchanged; empty where it cannot be
+     * determined}
      *
      * @param body for each shell the outermost shell around it, the same for a body and its cavities
      */
@@ -100,8 +104,8 @@ public final class CrossedShells {
     }
 
     /**
-     * {@return the surface of the region that shells enclose at least once, also where they intersect themselves or one
-     * another; empty where it cannot be determined, or where a part is inside out}
+     * {@return the surface of the region that shells enclose at least once, also where they intersect themselves or
+     * one another; empty where it cannot be determined, or where a part is inside out}
      *
      * @param xyz coordinates of the corners, m, three each
      * @param corners three corners a facet, anticlockwise seen from outside
@@ -132,7 +136,10 @@ public final class CrossedShells {
         return Optional.empty();
     }
 
-    /** Turn in which each body is united, from 1, the same for bodies that do not cross; 0 for those that cross nothing. */
+    /**
+     * Turn in which each body is united, from 1, the same for bodies that do not cross; 0 for those that cross
+     * nothing.
+     */
     private static int[] turns(boolean[][] bodies) {
         int[] turn = new int[bodies.length];
         for (int b = 0; b < turn.length; b++) {
@@ -164,7 +171,8 @@ public final class CrossedShells {
     }
 
     /**
-     * Corners of the outer facets of a surface, those outside all it encloses; new corners are added where facets are cut.
+     * Corners of the outer facets of a surface, those outside all it encloses; new corners are added where facets are
+     * cut.
      *
      * @param part for each facet a number; facets of the same number do not cross
      */

@@ -1,6 +1,9 @@
 package org.fizzhull.mesh.uniting;
 
-/** A point at which an edge of a surface passes through a facet. {@link FacetEdges} says which is the lower corner of an edge. */
+/**
+ * A point at which an edge of a surface passes through a facet. {@link FacetEdges} says which is the lower corner of
+ * an edge.
+ */
 final class Crossing {
     final int edge;
     final int facet;

@@ -8,8 +8,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**
- * The crossings of the edges of a surface with its facets, ordered by edge and along each edge. A facet is not tested against
- * an edge that shares a corner with it. O(edges log facets + crossings).
+ * The crossings of the edges of a surface with its facets, ordered by edge and along each edge. A facet is not tested
+ * against an edge that shares a corner with it. O(edges log facets + crossings).
  */
 final class Crossings {
     private final Corners at;
@@ -98,8 +98,8 @@ final class Crossings {
     }
 
     /**
-     * Records a crossing where the ends of an edge lie on different sides of the plane of a facet and the three sides of the
-     * facet pass the edge in the same sense.
+     * Records a crossing where the ends of an edge lie on different sides of the plane of a facet and the three sides
+     * of the facet pass the edge in the same sense.
      */
     private void cross(int e, int f) {
         int p = all.low(e);

@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * The outer part of a surface: its facets outside all that it encloses, cut where other facets cross them. The outer part of
- * a facet is bounded by the outer pieces of its sides and by one segment for each facet that crosses it; together these form
- * closed loops. Both facets of a segment get the same corners, so that the parts fit together.
+ * The outer part of a surface: its facets outside all that it encloses, cut where other facets cross them. The outer
+ * part of a facet is bounded by the outer pieces of its sides and by one segment for each facet that crosses it;
+ * together these form closed loops. Both facets of a segment get the same corners, so that the parts fit together.
  */
 final class CutFacets {
     private final Corners at;
@@ -62,9 +62,10 @@ final class CutFacets {
     }
 
     /**
-     * Finds both ends of the segment of each two facets that cross, for either of them. Where a side passes behind the other
-     * facet, its outer piece ends and the segment on its own facet starts; the segment on the other facet has the opposite
-     * direction and ends there. Segments inside a third body (winding number above 0) bound no outer part.
+     * Finds both ends of the segment of each two facets that cross, for either of them. Where a side passes behind
+     * the other facet, its outer piece ends and the segment on its own facet starts; the segment on the other facet
+     * has the opposite direction and ends there. Segments inside a third body (winding number above 0) bound no outer
+     * part.
      */
     private void gatherEnds() {
         for (Crossing crossing : crossings.all()) {

@@ -5,8 +5,9 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.measure.Buckets;
 
 /**
- * Facets with their edges: each edge once, with the sides of facets that lie on it. A side (half-edge) has the number 3 f + k:
- * facet f, from its corner k to the next. The lower corner of an edge is that with the smaller number, whatever its height.
+ * Facets with their edges: each edge once, with the sides of facets that lie on it. A side (half-edge) has the number
+ * 3 f + k: facet f, from its corner k to the next. The lower corner of an edge is that with the smaller number,
+ * whatever its height.
  *
  * <p>Edges are sorted by their lower corner, then by the upper one, by two counting passes: O(facets + vertices).
  */
@@ -64,7 +65,8 @@ public final class FacetEdges {
     }
 
     /**
-     * {@return index of the first side of an edge in the list of sides; the last is just before the first of the next edge}
+     * {@return index of the first side of an edge in the list of sides; the last is just before the first of the next
+     * edge}
      *
      * @param e number of the edge
      */

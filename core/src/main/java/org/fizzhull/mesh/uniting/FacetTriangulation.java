@@ -9,11 +9,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Constrained Delaunay triangulation of the outer part of one facet, by an advancing front (Chew, Algorithmica 4, 1989; from
- * memory). The front is the boundary of what is not yet filled, holes included: directed edges with the inside on their
- * left. Its first edge becomes a side of the triangle to the visible corner from which it appears under the widest angle;
- * the two other sides replace it. Where rounding leaves no corner visible, the end of the following edge is taken: triangles
- * always fit their neighbours, and may overlap by the rounding. About O(corners^2).
+ * Constrained Delaunay triangulation of the outer part of one facet, by an advancing front (Chew, Algorithmica 4,
+ * 1989; from memory). The front is the boundary of what is not yet filled, holes included: directed edges with the
+ * inside on their left. Its first edge becomes a side of the triangle to the visible corner from which it appears
+ * under the widest angle; the two other sides replace it. Where rounding leaves no corner visible, the end of the
+ * following edge is taken: triangles always fit their neighbours, and may overlap by the rounding. About
+ * O(corners^2).
  */
 final class FacetTriangulation {
     private record Edge(int from, int to) {}

@@ -4,8 +4,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
 
 /**
- * Compares a union with the surfaces it was made of, independently of how it was made: on each of a set of parallel lines
- * the length inside at least one of the bodies must equal the length inside the union.
+ * Compares a union with the surfaces it was made of, independently of how it was made: on each of a set of parallel
+ * lines the length inside at least one of the bodies must equal the length inside the union.
  */
 final class LineCheck {
     /** Lines along each side of the square grid of lines. */

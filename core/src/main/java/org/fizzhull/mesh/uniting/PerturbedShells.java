@@ -5,9 +5,9 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Puts shells in general position: each is grown along the mean normals of its corners, by an amount of its own, and every
- * corner is moved a little at random, so that no four corners lie in one plane. Of two coincident faces that look the same
- * way one then lies outside the other; two that look at each other overlap.
+ * Puts shells in general position: each is grown along the mean normals of its corners, by an amount of its own, and
+ * every corner is moved a little at random, so that no four corners lie in one plane. Of two coincident faces that
+ * look the same way one then lies outside the other; two that look at each other overlap.
  */
 final class PerturbedShells {
     /** Growth of a shell, as a share of the diagonal of the box around all. */
@@ -24,8 +24,8 @@ final class PerturbedShells {
     /**
      * The corners of some shells, which share none.
      *
-     * @param attempt number of the attempt, from 0; later ones grow less, since that is the error of the union, and have other
-     *     random numbers
+     * @param attempt number of the attempt, from 0; later ones grow less, since that is the error of the union, and
+     *     have other random numbers
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
         TriangleMesh mesh = new TriangleMesh(xyz, corners);

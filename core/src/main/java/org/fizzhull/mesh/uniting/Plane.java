@@ -12,7 +12,10 @@ final class Plane {
         this.v = v;
     }
 
-    /** The projection in which a triangle is largest, with its axes in the order in which the triangle runs anticlockwise. */
+    /**
+     * The projection in which a triangle is largest, with its axes in the order in which the triangle runs
+     * anticlockwise.
+     */
     static Plane across(double[] at, int a, int b, int c) {
         Plane best = new Plane(at, 0, 1);
         for (int k = 1; k < 3; k++) {

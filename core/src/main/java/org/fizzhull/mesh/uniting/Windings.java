@@ -11,9 +11,10 @@ import org.fizzhull.mesh.measure.Buckets;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Winding number of a surface at each of its corners, just outside its facets. In each connected component it is carried
- * from one corner along the edges, changing at each crossing; an upward ray from the highest corner then gives the constant
- * to add. All edges must agree, which only those of closed surfaces do. O(edges + crossings), and a ray for each component.
+ * Winding number of a surface at each of its corners, just outside its facets. In each connected component it is
+ * carried from one corner along the edges, changing at each crossing; an upward ray from the highest corner then
+ * gives the constant to add. All edges must agree, which only those of closed surfaces do. O(edges + crossings), and
+ * a ray for each component.
  */
 final class Windings {
     private final Corners at;
