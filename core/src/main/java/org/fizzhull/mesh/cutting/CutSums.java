@@ -1,8 +1,8 @@
 package org.fizzhull.mesh.cutting;
 
 import org.fizzhull.geometry.PlaneCut;
+import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
-import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * For each node of a {@link FacetTree}, the sums a plane cut needs of the facets in it. A plane passes through few boxes:
@@ -27,14 +27,22 @@ final class CutSums {
     /** Node after this one and all below it. */
     private final int[] after;
 
+    /** Vertices of the facets in the order of the tree. */
+    private final int[] corners;
+
     private final double margin;
 
     /** Sums about an origin. */
     CutSums(FacetTree tree, double ox, double oy, double oz) {
         this.tree = tree;
+        TriangleMesh mesh = tree.mesh();
         this.origin = new double[] {ox, oy, oz};
         sums = new double[STRIDE * tree.nodes()];
         after = new int[tree.nodes()];
+        corners = new int[3 * mesh.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = mesh.corner(tree.facet(i / 3), i % 3);
+        }
         // children stand behind their parents
         for (int node = tree.nodes() - 1; node >= 0; node--) {
             if (tree.leaf(node)) {
@@ -87,7 +95,16 @@ final class CutSums {
 
     /** Area of a facet in the order of the tree, m2. */
     double area(int i) {
-        return FaceSets.doubled(tree.mesh(), tree.facet(i)).norm() / 2;
+        double ax = tree.at(i, 3) - tree.at(i, 0);
+        double ay = tree.at(i, 4) - tree.at(i, 1);
+        double az = tree.at(i, 5) - tree.at(i, 2);
+        double bx = tree.at(i, 6) - tree.at(i, 0);
+        double by = tree.at(i, 7) - tree.at(i, 1);
+        double bz = tree.at(i, 8) - tree.at(i, 2);
+        double x = ay * bz - az * by;
+        double y = az * bx - ax * bz;
+        double z = ax * by - ay * bx;
+        return Math.sqrt(x * x + y * y + z * z) / 2;
     }
 
     /** Area of all facets of a node, m2. */
@@ -121,6 +138,6 @@ final class CutSums {
 
     /** Vertex of a facet in the order of the tree. */
     int corner(int place, int k) {
-        return tree.mesh().corner(tree.facet(place), k);
+        return corners[3 * place + k];
     }
 }

@@ -3,7 +3,6 @@ package org.fizzhull.mesh.distance;
 import java.util.Arrays;
 import org.fizzhull.geometry.Vec3;
 import org.fizzhull.mesh.TriangleMesh;
-import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * A tree of bounding volumes over the facets of a mesh, for distances, rays and plane cuts. A node holds the box around
@@ -113,11 +112,16 @@ public final class FacetTree {
         double nx = 0;
         double ny = 0;
         double nz = 0;
-        for (int i = first[node]; i < end[node]; i++) {
-            Vec3 normal = FaceSets.doubled(mesh, facet[i]);
-            nx += normal.x();
-            ny += normal.y();
-            nz += normal.z();
+        for (int i = 9 * first[node]; i < 9 * end[node]; i += 9) {
+            double ux = corner[i + 3] - corner[i];
+            double uy = corner[i + 4] - corner[i + 1];
+            double uz = corner[i + 5] - corner[i + 2];
+            double wx = corner[i + 6] - corner[i];
+            double wy = corner[i + 7] - corner[i + 1];
+            double wz = corner[i + 8] - corner[i + 2];
+            nx += uy * wz - uz * wy;
+            ny += uz * wx - ux * wz;
+            nz += ux * wy - uy * wx;
         }
         double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
         nx = length > 0 ? nx / length : 0;
@@ -195,25 +199,29 @@ public final class FacetTree {
         return new Vec3(corner[i], corner[i + 1], corner[i + 2]);
     }
 
-    /** Index of the coordinates of the farthest of a known corner (-1 for none) and the corners of a node. */
     private int farthest(int node, double nx, double ny, double nz, int known) {
-        double most = known < 0 ? Double.NEGATIVE_INFINITY : along(known, nx, ny, nz);
-        if (top(node, nx, ny, nz) <= most) {
-            return known;
-        }
+        int best = known;
+        double most = best < 0 ? Double.NEGATIVE_INFINITY : along(best, nx, ny, nz);
         if (leaf(node)) {
-            int best = known;
             for (int i = 9 * first[node]; i < 9 * end[node]; i += 3) {
                 double at = along(i, nx, ny, nz);
                 best = at > most ? i : best;
-                most = Math.max(at, most);
+                most = at > most ? at : most;
             }
             return best;
         }
         int left = node + 1;
-        boolean leftFirst = top(left, nx, ny, nz) >= top(right[node], nx, ny, nz);
-        int nearer = farthest(leftFirst ? left : right[node], nx, ny, nz, known);
-        return farthest(leftFirst ? right[node] : left, nx, ny, nz, nearer);
+        double leftTop = top(left, nx, ny, nz);
+        double rightTop = top(right[node], nx, ny, nz);
+        boolean leftFirst = leftTop >= rightTop;
+        if (Math.max(leftTop, rightTop) > most) {
+            best = farthest(leftFirst ? left : right[node], nx, ny, nz, best);
+            most = best < 0 ? most : along(best, nx, ny, nz);
+        }
+        if (Math.min(leftTop, rightTop) > most) {
+            best = farthest(leftFirst ? right[node] : left, nx, ny, nz, best);
+        }
+        return best;
     }
 
     private double along(int i, double nx, double ny, double nz) {

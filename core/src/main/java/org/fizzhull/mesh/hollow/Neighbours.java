@@ -1,6 +1,6 @@
 package org.fizzhull.mesh.hollow;
 
-import java.util.stream.IntStream;
+import java.util.Arrays;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.Buckets;
 
@@ -47,7 +47,14 @@ final class Neighbours {
 
     /** Those of them that lie lower: none at a local minimum. */
     int[] lower(int v) {
-        return IntStream.of(of(v)).filter(other -> lower(other, v)).toArray();
+        int[] others = of(v);
+        int count = 0;
+        for (int other : others) {
+            if (lower(other, v)) {
+                others[count++] = other;
+            }
+        }
+        return Arrays.copyOf(others, count);
     }
 
     /** Whether a lies lower than b. */
