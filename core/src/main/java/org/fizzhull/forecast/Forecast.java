@@ -103,7 +103,7 @@ public sealed interface Forecast extends Serializable permits ForecastRecord {
     /** {@return how the measurements narrowed the forecast; empty where there are none} */
     Optional<MeasurementEffect> narrowing();
 
-    /** {@return what the reader must know, in the order in which it is told} */
+    /** {@return notices that a reader must see, in the order in which they are shown} */
     List<Notice> notices();
 
     /**
