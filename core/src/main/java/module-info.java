@@ -3,10 +3,11 @@ import org.jspecify.annotations.NullMarked;
 /**
  * Whether a pressed piece floats, how it fizzes and when it is dry.
  *
- * <p>What is exported is what an embedder calls or is answered with; packages that only serve others inside the library
- * (physical relations, draws, repair of meshes, the bodies of answers) are not; {@code OfferedTypesTest} holds which types that
- * makes, and that none of them leads to one that is hidden. The library opens no file, starts no thread
- * and reads no clock. Commons Math and EJML are automatic modules: their jars name none themselves.
+ * <p>Start at {@link org.fizzhull.forecast.FloatPredictor}. Exported are the types that an embedder calls or
+ * receives; packages that only serve others inside the library (physical relations, draws, repair of meshes, the
+ * bodies of answers) are not. {@code OfferedTypesTest} counts the exported types and checks that no member of theirs
+ * leads to a hidden one. The library opens no file, starts no thread and reads no clock. Commons Math and EJML are
+ * automatic modules: their jars declare none.
  */
 @NullMarked
 module org.fizzhull.core {

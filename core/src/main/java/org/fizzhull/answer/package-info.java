@@ -11,7 +11,8 @@
  * objectMapper.writeValue(out, answer.toMap());
  * }</pre>
  *
- * <p>Sentences that only a program that talks to people can word are null, and a notice {@code no-words} says so.
+ * <p>Keys that hold sentences for people are null, since only the user interface has the words, and a notice {@code
+ * no-words} says so.
  *
  * <p>Left out: how an answer reads as text, as a page or as a picture, which is the command line's.
  */

@@ -22,9 +22,9 @@ import org.fizzhull.shape.Shape;
 /**
  * The answer of a {@link DryPredictor}. Masses in kg, with any inset; times in s from pressing.
  *
- * <p>Three masses are told apart: {@link #damp} as pressed, {@link #last} at the end of the plan as it goes into the
- * bath, {@link #label} once all that can leave in the drying room has left. Immutable; safe to share between threads.
- * Equations and sources: docs/physics/drying.md.
+ * <p>Three masses are distinguished: {@link #damp} as pressed, {@link #last} at the end of the plan as it goes into
+ * the bath, {@link #label} once all that can leave in the drying room has left. Immutable; safe to share between
+ * threads. Equations and sources: docs/physics/drying.md.
  */
 public sealed interface DryForecast permits DryForecastRecord {
     /** {@return what was asked} */

@@ -16,7 +16,7 @@ import org.fizzhull.shape.load.Loaded;
  * the course itself says, then how sure the ready time is. Codes are stable. Stateless.
  */
 final class DryNotices {
-    /** Share of draws above which a thing that may happen is told. */
+    /** Share of draws above which a notice says that a thing may happen. */
     private static final double TOLD = 0.025;
 
     /** Air-filled porosity below which drying is outside its model. */
@@ -39,7 +39,7 @@ final class DryNotices {
 
     private DryNotices() {}
 
-    /** The notices of a forecast, in the order in which they are told; none stands twice. */
+    /** The notices of a forecast, in the order in which they are shown, each once. */
     static List<Notice> of(DryForecast f) {
         List<Notice> notices = new ArrayList<>();
         if (f.stored() || f.sealed()) {

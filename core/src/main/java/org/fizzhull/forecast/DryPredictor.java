@@ -56,7 +56,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
     /** Seconds in an hour. */
     private static final double HOUR = 3600;
 
-    /** Most steps of the series of times: a picture's width shows no more. */
+    /** Most steps of the series of times: as many as a chart can show. */
     private static final int STEPS = 84;
 
     /** Steps of the series, h: the finest that needs no more than {@link #STEPS} of them is taken. */
@@ -188,12 +188,14 @@ public final class DryPredictor extends Predictor<DryPredictor> {
                         first.air().temperature()));
     }
 
-    /** All that a voyage of this piece would draw: the points of a draw depend on how many columns there are. */
+    /**
+     * All inputs that a voyage of this piece would draw: the Sobol points of a draw depend on the number of columns.
+     */
     private static Factors factors(Factors base, Shape shape, Making making) {
         return base.asked(Question.of(shape, making));
     }
 
-    /** The rows that bear on what happens before the bath: those that a drying forecast names. */
+    /** The inputs that matter before the bath: those that a drying forecast lists. */
     private static Factors beforeBath(Factors all) {
         List<Factor> rows = new ArrayList<>();
         for (Factor row : all.rows()) {
@@ -204,7 +206,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
         return new Factors(rows);
     }
 
-    /** What the medians of all inputs say. */
+    /** The piece by the medians of all inputs. */
     static CentralChain central(Shape shape, Moulded made) {
         return central(shape, made, factors(Factors.standard(), shape, made));
     }
@@ -225,7 +227,10 @@ public final class DryPredictor extends Predictor<DryPredictor> {
                 packed.making().drying());
     }
 
-    /** Even times in a step that people like, and the end. */
+    /**
+     * Times of the series, s: multiples of the finest of {@link #NICE_HOURS} that needs at most {@link #STEPS}, and
+     * the end.
+     */
     private static double[] times(DryingPlan plan) {
         double end = plan.duration();
         // the finest step that needs no more rows than are shown
@@ -246,7 +251,7 @@ public final class DryPredictor extends Predictor<DryPredictor> {
         return times;
     }
 
-    /** A number that may be NaN. */
+    /** A number, or empty for NaN. */
     private static OptionalDouble known(double value) {
         return Double.isNaN(value) ? OptionalDouble.empty() : OptionalDouble.of(value);
     }

@@ -45,7 +45,7 @@ public sealed interface FizzForecast permits FizzForecastRecord {
     /** {@return what measurements did; empty where there are none} */
     Optional<MeasurementEffect> narrowing();
 
-    /** {@return what the reader must know, in the order in which it is told} */
+    /** {@return notices that a reader must see, in the order in which they are shown} */
     List<Notice> notices();
 
     /**

@@ -86,7 +86,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
     /** Share of the draws with a balance that stays near zero above which the notice about it is given (judgement). */
     private static final double MANY_GRAZE = 0.05;
 
-    /** What was measured on pieces of the same mix in the same bath; none as a rule. */
+    /** Measurements on pieces of the same mix in the same bath; usually none. */
     private final Observations seen;
 
     private FloatPredictor(Factors factors, Sampling sampling, Workers workers, Observations seen) {
@@ -105,12 +105,12 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
         return new FloatPredictor(Factors.standard(), Sampling.standard(), Workers.CALLER, Observations.none());
     }
 
-    /** {@return its table of uncertain inputs, without what a question brings} */
+    /** {@return the table of uncertain inputs of this predictor, without the rows that a question adds} */
     public Factors factors() {
         return factors;
     }
 
-    /** {@return how many inputs are uncertain and how they are drawn, for people} */
+    /** {@return the number of uncertain inputs and how they are drawn, for logs} */
     @Override
     public String toString() {
         return "float predictor: " + factors.rows().size() + " uncertain inputs, " + sampling.samples()
@@ -118,8 +118,8 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
     }
 
     /**
-     * {@return this predictor knowing what was measured on pieces of the same mix in the same bath} They take the place
-     * of earlier ones.
+     * {@return this predictor with measurements on pieces of the same mix in the same bath} They replace earlier
+     * ones.
      *
      * @param measured fizz times, rise times, weighed pieces and readings under water; each kind may be empty
      */
@@ -243,7 +243,7 @@ public final class FloatPredictor extends Predictor<FloatPredictor> {
         return new Forecast.GoverningLimit(kind, mass, mass - piece.mass());
     }
 
-    /** The one verdict of all readers; without draws the shares are 0 or 1 and stand for chances. */
+    /** The verdict; without draws the shares, 0 or 1, take the place of the chances. */
     private static FloatVerdict verdict(Question question, BathDraws.Drawn draws, Forecast.GoverningLimit limit) {
         CriticalWeights.BatchShare share = draws.critical().batch();
         Optional<Probability> known = draws.outcomes().probability();

@@ -46,52 +46,64 @@ public sealed interface Forecast extends Serializable permits ForecastRecord {
     /** {@return interval of the predicted weight of a made piece, across the draws; empty for a weighed one} */
     Optional<Interval> mass();
 
-    /** {@return the heaviest weight that floats, draw by draw; one draw for central values} */
+    /** {@return the heaviest piece that floats, in each draw; one draw for central values} */
     CriticalWeights critical();
 
-    /** {@return mass at which the plain hull just floats, with what lies on it and in it: no gas, the hollow flooded} */
+    /**
+     * {@return mass at which the hull, with what lies on it and in it, just floats without gas and with its hollow
+     * flooded, kg}
+     */
     double limitMass();
 
-    /** {@return mass at which the rim of a dry hollow goes under; empty for solid shapes} */
+    /** {@return mass at which the rim of a dry hollow goes under, kg; empty for solid shapes} */
     OptionalDouble boatLimitMass();
 
-    /** {@return what the piece could carry at the drop before it sinks, gas and wetting included; negative where it goes down} */
+    /**
+     * {@return the mass that the piece could carry at the drop before it sinks, gas and wetting included, kg;
+     * negative where it goes down}
+     */
     Interval spareAtDrop();
 
-    /** {@return the one of the two limits that decides} */
+    /** {@return the still-water limit that decides: of the hull with its hollow flooded, or of the dry boat} */
     GoverningLimit limit();
 
-    /** {@return what all this comes to} */
+    /** {@return the conclusion: whether it floats, and how sure that is} */
     FloatVerdict verdict();
 
     /** {@return the measurement that would tell most; empty where none would tell much, or without draws} */
     Optional<MeasureNext> next();
 
-    /** {@return the ways it floats as it is, likeliest first; empty where it sinks as it is} */
+    /** {@return the attitudes in which it floats without gas, likeliest first; empty where it sinks without gas} */
     List<FloatingAttitude> attitudes();
 
     /** {@return chances of a piece taken at random; empty where no draws were asked for} */
     Optional<Probability> probability();
 
-    /** {@return when it comes up, s, of the draws that rise later; empty where fewer than 40 of them do} */
+    /**
+     * {@return rise time, s after the drop, over the draws that sink at first and rise later; empty where fewer than
+     * 40 do}
+     */
     Optional<Interval> riseTime();
 
-    /** {@return when 1 % of it is left, s; empty in still water, and of a piece that does not fizz or hardly} */
+    /**
+     * {@return fizz time, s from the drop until 1 % is left; empty in still water, and for a piece that hardly fizzes
+     * or not at all}
+     */
     Optional<Interval> fizzTime();
 
     /** {@return share of the fizz of the powders that is gone before the bath, 0 to 1; empty in still water and without a recipe} */
     Optional<Interval> fizzLost();
 
-    /** {@return weight to aim for; empty where the question has no spread of the fill} */
+    /** {@return the weight to aim for when filling; empty where the question has no spread of the fill} */
     Optional<CriticalWeights.BatchAim> aim();
 
-    /** {@return what decides the spare, largest total first} */
+    /** {@return the inputs that decide the spare, by their sensitivity indices, the largest total index first} */
     List<Driver> drivers();
 
-    /** {@return what measurements did; empty where there are none} */
+    /** {@return how the measurements narrowed the forecast; empty where there are none} */
     Optional<MeasurementEffect> narrowing();
 
-    /** {@return what the reader must know, in the order in which it is told} */
+    /** {@return notices that a reader must see, in the order in which they are shown} */
     List<Notice> notices();
 
     /**

@@ -6,8 +6,8 @@ import org.fizzhull.quantity.check.Given;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * What every predictor is told besides its question: the table of uncertain inputs, how often and from which seed it draws,
- * and what computes the draws. Each has its own question and answer.
+ * Settings of every predictor besides the question: the table of uncertain inputs, how often and from which seed it
+ * draws, and what computes the draws. Each has its own question and answer.
  *
  * <p>Immutable, safe to share between threads; every {@code with} gives another predictor. The answer depends on table,
  * number of draws and seed, never on the workers.

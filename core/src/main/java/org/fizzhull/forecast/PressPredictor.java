@@ -70,8 +70,8 @@ public final class PressPredictor extends Predictor<PressPredictor> {
     private static final int BAND_DRAWS = 512;
 
     /**
-     * Difference of the solid fraction by two packing models above which it is told: two standard deviations of the
-     * prior of the model's own error, 0.015.
+     * Difference of the solid fraction by two packing models above which a notice says so: two standard deviations of
+     * the prior of the model's own error, 0.015.
      */
     private static final double MODELS_AGREE = 0.03;
 

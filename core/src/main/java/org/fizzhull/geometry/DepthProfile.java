@@ -34,8 +34,8 @@ public final class DepthProfile implements Serializable {
     private final double relativeError;
 
     /**
-     * A profile through nodes, which are copied. Areas that are steep for their volumes make the cubic rise between two
-     * nodes: the caller bounds them.
+     * A profile through nodes, which are copied. Areas too large for the volumes around them would make the cubic
+     * rise between two nodes: the caller sees to that, or uses {@link #falling}.
      *
      * @param depth nodes from 0 to the deepest point, strictly rising, m
      * @param volume volume left at each node, m3; falls to 0
@@ -107,7 +107,7 @@ public final class DepthProfile implements Serializable {
         double left = volume[i] * (1 + 2 * t) * s * s
                 + volume[i + 1] * (1 + 2 * s) * t * t
                 - h * (area[i] * t * s * s - area[i + 1] * t * t * s);
-        return Math.max(0, left); // rounding takes the last of it below nothing
+        return Math.max(0, left); // rounding can make the last of it negative
     }
 
     /**

@@ -39,7 +39,7 @@ final class RimHeel {
     private final Vec3 ahead;
     /** Displaced volume, held while it heels, m3. */
     private final double displaced;
-    /** Whether every side is alike. */
+    /** Whether all sides are alike: a round rim about an upright axis. */
     private final boolean round;
 
     private final PlaneCut cut = new PlaneCut();
@@ -62,7 +62,7 @@ final class RimHeel {
         return axis.minus(up.times(axis.dot(up))).unit();
     }
 
-    /** The heel, rad; pi/2 where no smaller one does. */
+    /** The smallest heel at which the rim touches the water, rad; pi/2 where none up to that does. */
     double smallest() {
         int sides = round ? 1 : SIDES;
         for (int i = 1; i <= STEPS; i++) {

@@ -11,7 +11,7 @@ import org.fizzhull.forecast.measured.DroppedPiece;
  * nothing. One instance serves one thread.
  */
 final class TrialResidual {
-    /** Largest residual: farther off nothing is told apart, and a wild start stays finite. */
+    /** Largest residual: larger ones are cut, so that a poor starting point stays finite. */
     private static final double FARTHEST = 20;
 
     /** Column of the sheet, for messages. */

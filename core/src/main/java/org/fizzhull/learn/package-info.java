@@ -1,5 +1,5 @@
 /**
- * What a maker's own trials tell of the weak inputs that every later forecast shares.
+ * Inference of poorly known inputs, shared by every later forecast, from a maker's own trials.
  *
  * <p>Entry: {@link org.fizzhull.learn.Learner#learn}: rows of a trials sheet in, a {@link org.fizzhull.learn.Bench} out, whose
  * {@link org.fizzhull.learn.Bench#factors} every predictor takes in place of the standard ones. Units are SI; scores are

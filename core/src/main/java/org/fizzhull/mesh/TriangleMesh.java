@@ -8,8 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A closed triangle mesh: shared vertices and, for each facet, three vertex indices in the order that is anticlockwise
- * seen from outside. Immutable; the arrays are not copied on the way in, so that a million facets are held once: the
- * maker hands them over.
+ * seen from outside. Immutable; the arrays given to the constructor are not copied, so that a million facets are
+ * held once: the caller must not change them afterwards.
  */
 public final class TriangleMesh implements Serializable {
     private static final long serialVersionUID = 1;
@@ -21,8 +21,8 @@ public final class TriangleMesh implements Serializable {
     /**
      * @param xyz coordinates x, y, z of one vertex after another, m
      * @param corners three vertex indices a facet
-     * @throws IllegalArgumentException for columns that are not whole, no facet at all, an index of no vertex,
-     *     and a coordinate that is NaN or infinite
+     * @throws IllegalArgumentException for array lengths that are not multiples of three, no facet at all, an index
+     *     of no vertex, and a coordinate that is NaN or infinite
      */
     public TriangleMesh(double[] xyz, int[] corners) {
         if (xyz.length % 3 != 0 || corners.length % 3 != 0 || corners.length == 0) {
@@ -156,7 +156,7 @@ public final class TriangleMesh implements Serializable {
     /**
      * {@return the mesh of some of the facets, which must close by themselves; vertices that none of them uses are left out}
      *
-     * @param facets whether the facet of a number belongs to it; of one at least
+     * @param facets whether the facet of a number belongs to it; true for at least one
      */
     public TriangleMesh part(IntPredicate facets) {
         IntStream sides = IntStream.range(0, corners.length).filter(h -> facets.test(h / 3));

@@ -10,7 +10,7 @@ import java.util.Objects;
  * <p>Sources. Exact factors of inch, foot, pound, ounce, US fluid ounce, bar and psi: NIST SP 811 (2008), appendix B
  * (from memory; the six-digit values were met second-hand). Minute, hour, day, litre, degree Celsius: SI Brochure, 9th
  * edition, table 8 and 2.3.1 (from memory). Alkalinity as ISO 9963-1 counts it, and as chalk or quicklime by IUPAC 2021
- * atomic weights (from memory). Names are told apart by case, since mg and Mg, or C and c, are not the
+ * atomic weights (from memory). Names are distinguished by case, since mg and Mg, or C and c, are not the
  * same; the first name is the one written back.
  */
 public enum Unit {
@@ -49,7 +49,7 @@ public enum Unit {
     CUBIC_CENTIMETRE(Dimension.VOLUME, 1, 1_000_000, "cm3", "cm^3"),
     /** The SI unit. */
     CUBIC_METRE(Dimension.VOLUME, 1, 1, "m3", "m^3"),
-    /** 0.028316846592 m3, exact: the cube of the foot; rooms are told in it. */
+    /** 0.028316846592 m3, exact: the cube of the foot; the volume of rooms is given in it. */
     CUBIC_FOOT(
             Dimension.VOLUME, 28_316_846_592L, 1_000_000_000_000L, "ft3", "ft^3", "cu ft", "cubic feet", "cubic foot"),
     /** Held by the chosen {@link Measures}. */

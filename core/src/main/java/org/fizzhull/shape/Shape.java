@@ -59,7 +59,9 @@ public interface Shape extends Serializable {
     /** {@return the area of the horizontal projection as listed, m2} */
     double planArea();
 
-    /** {@return how it lies on the bottom or floats nearly awash when it was not placed by hand} */
+    /**
+     * {@return the attitude in which it lies on the bottom, or floats nearly awash, when it was not placed by hand}
+     */
     default RestingAttitude restingAttitude() {
         Optional<Hull> hull = hull();
         return hull.isPresent()
@@ -76,13 +78,15 @@ public interface Shape extends Serializable {
     DepthProfile depthProfile(DepthProfile.Exposure exposure);
 
     /**
-     * {@return what is left at each depth of a piece that floats with the flat face of its nearest side up and dry, all
-     * others open (docs/physics/voyage.md, 1); empty where no such face is there, or none that a floating body keeps up
-     * ({@link RestingAttitude#keepsUp})} The default knows the face on which the shape is listed, either flat of an
-     * upright prism, and the rim of a hollow full of water: the fronts from both sides of the wall then meet in its
-     * middle, dry rim or not, so that every face stands for those that are wet.
+     * {@return the depth profile of a piece that floats with a flat face up and dry and all others open
+     * (docs/physics/voyage.md, 1); empty where its nearest side has no flat face, or one that a floating body does
+     * not keep up ({@link RestingAttitude#keepsUp})}
      *
-     * @param rest how it lies when it was not placed by hand, {@link #restingAttitude}
+     * <p>The default covers the base on which the shape is listed, either flat of an upright prism, and the rim of a
+     * hollow full of water. For the last it is the profile of every face: the fronts from both sides of the wall meet
+     * in its middle whether the rim is dry or not.
+     *
+     * @param rest attitude of this shape as {@link #restingAttitude} gives it
      */
     default Optional<DepthProfile> depthProfileAfloat(RestingAttitude rest) {
         boolean upright = rest.prism() && Math.abs(rest.nearest().z()) == 1;
@@ -119,7 +123,7 @@ public interface Shape extends Serializable {
         return Optional.empty();
     }
 
-    /** {@return the same without what was put on it or into it; itself where that is nothing} */
+    /** {@return the shape without toppings and insets; this shape where it has none} */
     default Shape bare() {
         return this;
     }
@@ -189,7 +193,7 @@ public interface Shape extends Serializable {
     }
 
     /**
-     * {@return what the reader of any answer about this shape must know: what was repaired in its file, for example}
+     * {@return notices that belong to any answer about this shape: what was repaired in its file, for example}
      */
     default List<Notice> notices() {
         return List.of();

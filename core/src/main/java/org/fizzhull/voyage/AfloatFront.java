@@ -7,10 +7,10 @@ import org.fizzhull.geometry.DepthProfile;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How a piece recedes that floats with a flat face, or the rim of a hollow, up and dry: every other face moves in at the full speed, so that a
- * volume V is left when the front has come to the depth e(V) of {@link
- * org.fizzhull.shape.Shape#depthProfileAfloat}. The time from V1 to V2 is (e(V2) - e(V1))/v, v the speed of a wet face
- * (m/s); how much of the sides the water line leaves dry does not enter.
+ * How a piece recedes that floats with a flat face, or the rim of a hollow, up and dry. All other faces recede at the
+ * full speed v of a wet face (m/s), so that volume V (m3) is left when the front is at the depth e(V) (m) of {@link
+ * org.fizzhull.shape.Shape#depthProfileAfloat}, and the time from V1 to V2 is (e(V2) - e(V1))/v. That the sides are
+ * dry above the water line is neglected.
  *
  * <p>Error: against a level set in which only what is below the water line recedes, life to a hundredth of the volume
  * within 2 % for 0.94 of the volume under water and 4 % for 0.75 (rows {@code one-side-up} of VALIDATION.md;
@@ -20,13 +20,13 @@ import org.jspecify.annotations.Nullable;
  * has been called.
  */
 final class AfloatFront {
-    /** The profile of the faces that are wet afloat; empty where no flat face keeps up. Asked once. */
+    /** Computes the profile of the faces that are wet afloat; empty where no flat face stays up. Called once. */
     private final Supplier<Optional<DepthProfile>> profile;
     /** Every face: the grid on which the voyages step. */
     private final ErosionGrid every;
     /** Depth at each node of that grid, m; NaN where not yet worked out. */
     private final double[] depth;
-    /** Whether {@link #own} is known. */
+    /** Whether {@link #profile} has been called and {@link #own} is final. */
     private boolean asked;
     /** The faces that are wet afloat, on a grid of their own; null where no flat face keeps up. */
     private @Nullable ErosionGrid own;
@@ -44,7 +44,7 @@ final class AfloatFront {
         Arrays.fill(depth, Double.NaN);
     }
 
-    /** Works out all of it: from then on it is immutable and safe for several threads. */
+    /** Computes all values now: from then on it is immutable and safe for several threads. */
     void evaluate() {
         for (int i = 0; keepsUp() && i <= every.cells; i++) {
             depthAt(i);
@@ -54,7 +54,7 @@ final class AfloatFront {
         }
     }
 
-    /** Whether a flat face keeps up: if not, nothing else here is known. */
+    /** Whether a flat face stays up; if not, no other method may be called. */
     boolean keepsUp() {
         if (!asked) {
             asked = true;
@@ -64,7 +64,7 @@ final class AfloatFront {
         return own != null;
     }
 
-    /** Way of the front, m, from a depth of every face to another, both in steps of its grid. */
+    /** Distance that the front moves, m, between two depths of the grid of every face, both in its steps. */
     double way(double from, int to) {
         int i = (int) from;
         double start = depthAt(i);

@@ -10,9 +10,9 @@ import org.fizzhull.voyage.result.Voyage;
  * nodes V is the cubic through both ends with these slopes, and A its derivative: volume and area belong together at
  * any depth.
  *
- * <p>Error of the cubic: of the fourth order in the step. A depth is evaluated when it is first asked for, which of most
- * single voyages are few; so a grid serves one thread until {@link #evaluate} has been called. The grid belongs to the
- * shape as computed; a draw scales it ({@link QuickVoyage}).
+ * <p>Error of the cubic: of the fourth order in the step. A node is evaluated at its first use, since a single voyage
+ * mostly needs few of them; so a grid serves one thread until {@link #evaluate} has been called. The grid belongs to
+ * the shape as computed; a draw scales it ({@link QuickVoyage}).
  */
 final class ErosionGrid {
     /** Usual number of steps. */
@@ -126,7 +126,10 @@ final class ErosionGrid {
                 - step * (areaAt(i) * t * s * s - areaAt(i + 1) * t * t * s);
     }
 
-    /** Area there, m2: the derivative of that cubic, so that both belong together. */
+    /**
+     * Area at a share t (0 to 1) of the way from node i to the next, m2: the exact derivative of {@link #volume(int,
+     * double)}.
+     */
     double area(int i, double t) {
         double s = 1 - t;
         return 6 * t * s * (volumeAt(i) - volumeAt(i + 1)) / step
@@ -140,7 +143,7 @@ final class ErosionGrid {
         return volume(i, steps - i);
     }
 
-    /** Area of what is left there, m2; beyond the end of the grid that of the end. */
+    /** Area of what is left at a depth in steps of the grid, m2; beyond the end of the grid the area at the end. */
     double areaAfter(double steps) {
         int i = cell(steps);
         return area(i, Math.min(1, steps - i));
@@ -151,8 +154,9 @@ final class ErosionGrid {
     }
 
     /**
-     * Depth at which a volume is left, in steps of the grid, by Newton's method in the cell that is found from a guess.
-     * Below the end of the grid the area stays what it is there, so that a step tried too far finds something.
+     * Depth at which a volume is left, in steps of the grid, by Newton's method in the cell that is found from a
+     * guess. Beyond the end of the grid the area is taken as constant, so that an integration step tried too far
+     * stays defined.
      *
      * @param left m3, not above the whole
      * @param guess number of a cell

@@ -18,7 +18,7 @@ import org.fizzhull.voyage.result.Voyage;
  * Voyage voyage = voyages.run(piece, FizzParameters.standard(), VoyageParameters.standard());
  * }</pre>
  *
- * <p>A voyage is a chain of legs; in each the piece is in one way ({@link EquationOfMotion.Way}) and one set of equations holds:
+ * <p>A voyage is a chain of legs, in each of which one set of equations holds ({@link EquationOfMotion.Way}):
  *
  * <ol>
  *   <li>FREE: it moves; volume, layer of gas, depth, speed and gas are integrated.
@@ -51,20 +51,22 @@ public final class FullVoyage {
                     + " even where its top is dry.");
 
     /**
-     * A voyage that takes so many times as long as a piece wet all over needs to dissolve has lost its way. The
-     * shallowest bath wets a twentieth of the highest piece.
+     * Longest voyage, in units of the time that a piece wet all over needs to dissolve; a longer one is a fault of
+     * the program. The shallowest bath wets a twentieth of the highest piece.
      */
     private static final double MOST_TIMES = 1e4;
 
-    /** Of a piece that does not move: longest step and longest time between two looks at the events, s. */
-    private static final double STEP = 30;
+    /** Longest integration step of a piece that does not move, s. */
+    private static final double LONGEST_STEP = 30;
 
-    private static final double LOOK = 5;
+    /** Longest time between two checks for events of a piece that does not move, s. */
+    private static final double LONGEST_CHECK = 5;
 
-    /** The same as parts of the time that a piece wet all over needs to dissolve, where that is long. */
-    private static final double STEPS = 100;
+    /** Least number of integration steps while a piece wet all over dissolves, where that takes long. */
+    private static final double FEWEST_STEPS = 100;
 
-    private static final double LOOKS = 600;
+    /** Least number of checks for events in that time. */
+    private static final double FEWEST_CHECKS = 600;
 
     /** Most legs; a voyage that needs more is a fault of the program. */
     private static final int MOST_LEGS = 1000;
@@ -136,14 +138,14 @@ public final class FullVoyage {
     public Voyage run(Launch launch) {
         VoyageState moment = new VoyageState(form, bath, launch);
         UnderWay voyage = new UnderWay(new EquationOfMotion(moment));
-        voyage.sail();
+        voyage.run();
         return voyage.log.result(voyage.verdict, voyage.time, launch.temperature());
     }
 
     /** One voyage under way: state, clock and outcome so far. The state y is that of {@link EquationOfMotion}. */
     private final class UnderWay {
         /** The equation, in its present way. */
-        private final EquationOfMotion course;
+        private final EquationOfMotion equation;
         /** State at {@code time}. */
         private final double[] y = new double[EquationOfMotion.SIZE];
         /** Events and rows so far. */
@@ -160,22 +162,22 @@ public final class FullVoyage {
         private final OutcomeTracker verdict = new OutcomeTracker();
 
         /** A whole piece with its centre at the surface, or on the bottom where the bath is too shallow for that. */
-        UnderWay(EquationOfMotion course) {
-            this.course = course;
-            log = new VoyageLog(course, bath.depth());
-            y[EquationOfMotion.VOLUME] = course.moment.stage.grid().volumeAt(0);
-            dissolving = course.moment.lasting();
+        UnderWay(EquationOfMotion equation) {
+            this.equation = equation;
+            log = new VoyageLog(equation, bath.depth());
+            y[EquationOfMotion.VOLUME] = equation.moment.stage.grid().volumeAt(0);
+            dissolving = equation.moment.lasting();
             verdict.start(true, form.flooded.grid().volumeAt(0));
-            course.moment.erode(y[EquationOfMotion.VOLUME]);
-            y[EquationOfMotion.CENTRE] = Math.min(0, course.aground());
+            equation.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = Math.min(0, equation.aground());
         }
 
         /** Runs leg after leg to the end. */
-        void sail() {
+        void run() {
             if (form.release == Release.PLACED && form.airy.isPresent()) {
-                course.turn(EquationOfMotion.Way.BOAT, 0, y);
-                y[EquationOfMotion.CENTRE] = course.set(0, y);
-                if (course.swamped(0, y) >= 0) {
+                equation.turn(EquationOfMotion.Way.BOAT, 0, y);
+                y[EquationOfMotion.CENTRE] = equation.set(0, y);
+                if (equation.swamped(0, y) >= 0) {
                     flood(Voyage.Event.Kind.SWAMPS);
                 }
             }
@@ -189,14 +191,14 @@ public final class FullVoyage {
 
         /** One leg: from now to the first event that ends it. */
         private void leg() {
-            if (course.way == EquationOfMotion.Way.FREE && course.settled(time, y) > 0) {
+            if (equation.way == EquationOfMotion.Way.FREE && equation.settled(time, y) > 0) {
                 settle();
             }
             List<Watched> watched = watched();
             List<EventIntegrator.Event> events =
                     watched.stream().map(Watched::event).toList();
             double until = verdict.judged ? MOST_TIMES * dissolving : Voyage.Outcome.AT_ONCE;
-            EventIntegrator.Stop stop = integrator(course.way, dissolving).run(course, time, y, until, events, log);
+            EventIntegrator.Stop stop = integrator(equation.way, dissolving).run(equation, time, y, until, events, log);
             time = stop.time();
             if (stop.event() >= 0) {
                 watched.get(stop.event()).then().run();
@@ -210,23 +212,23 @@ public final class FullVoyage {
         /** The events of the present way. */
         private List<Watched> watched() {
             List<Watched> watched = new ArrayList<>(5);
-            watched.add(new Watched(course::ended, this::end));
-            if (course.moment.stage.hollow() > 0) {
-                watched.add(new Watched(course::pierced, () -> flood(Voyage.Event.Kind.PIERCED)));
+            watched.add(new Watched(equation::ended, this::end));
+            if (equation.moment.stage.hollow() > 0) {
+                watched.add(new Watched(equation::pierced, () -> flood(Voyage.Event.Kind.PIERCED)));
             }
-            switch (course.way) {
+            switch (equation.way) {
                 case FREE -> {
-                    watched.add(new Watched(course::touched, this::touch));
-                    watched.add(new Watched(course::settled, this::settle));
+                    watched.add(new Watched(equation::touched, this::touch));
+                    watched.add(new Watched(equation::settled, this::settle));
                     if (verdict.afloat) {
-                        watched.add(new Watched((t, state) -> course.under(state) - BOB, this::sink));
+                        watched.add(new Watched((t, state) -> equation.under(state) - BOB, this::sink));
                     } else {
-                        watched.add(new Watched((t, state) -> -course.under(state), this::surface));
+                        watched.add(new Watched((t, state) -> -equation.under(state), this::surface));
                     }
                 }
-                case AFLOAT -> watched.add(new Watched(course::sunk, this::letGo));
-                case BOTTOM -> watched.add(new Watched(course::lifted, this::lift));
-                case BOAT -> watched.add(new Watched(course::swamped, () -> flood(Voyage.Event.Kind.SWAMPS)));
+                case AFLOAT -> watched.add(new Watched(equation::sunk, this::goUnder));
+                case BOTTOM -> watched.add(new Watched(equation::lifted, this::lift));
+                case BOAT -> watched.add(new Watched(equation::swamped, () -> flood(Voyage.Event.Kind.SWAMPS)));
             }
             return watched;
         }
@@ -234,78 +236,78 @@ public final class FullVoyage {
         /** An event that ends a leg, and what happens then. */
         private record Watched(EventIntegrator.Event event, Runnable then) {}
 
-        /** 1 % is left. */
+        /** Ends the voyage: 1 % is left. */
         private void end() {
             note(Voyage.Event.Kind.END);
             verdict.judge();
             over = true;
         }
 
-        /** It comes down on the bottom; it stays there where its spare is negative. */
+        /** The piece touches the bottom; it stays there where its spare is negative. */
         private void touch() {
-            course.moment.erode(y[EquationOfMotion.VOLUME]);
-            y[EquationOfMotion.CENTRE] = course.aground();
+            equation.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = equation.aground();
             y[EquationOfMotion.SPEED] = 0;
-            course.set(time, y);
-            if (course.moment.spare(time) < 0) {
+            equation.set(time, y);
+            if (equation.moment.spare(time) < 0) {
                 ground();
             }
         }
 
-        /** On the bottom it is down, even where the bath is too shallow to cover it. */
+        /** The piece lies on the bottom and counts as down, even where the bath is too shallow to cover it. */
         private void ground() {
-            course.moment.bobbing = false;
-            course.turn(EquationOfMotion.Way.BOTTOM, time, y);
+            equation.moment.bobbing = false;
+            equation.turn(EquationOfMotion.Way.BOTTOM, time, y);
             note(Voyage.Event.Kind.BOTTOM);
             if (verdict.afloat) {
                 verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
             }
         }
 
-        /** It leaves the bottom from rest; in a shallow bath its top may be out of the water already. */
+        /** The piece leaves the bottom from rest; in a shallow bath its top may be out of the water already. */
         private void lift() {
-            y[EquationOfMotion.CENTRE] = course.set(time, y);
+            y[EquationOfMotion.CENTRE] = equation.set(time, y);
             y[EquationOfMotion.SPEED] = 0;
-            course.turn(EquationOfMotion.Way.FREE, time, y);
+            equation.turn(EquationOfMotion.Way.FREE, time, y);
             note(Voyage.Event.Kind.LIFT_OFF);
-            if (course.under(y) < 0) {
+            if (equation.under(y) < 0) {
                 surface();
             }
         }
 
-        /** It comes to rest at the surface. */
+        /** The piece comes to rest at the surface. */
         private void settle() {
             if (!verdict.afloat) {
                 surface();
             }
-            course.turn(EquationOfMotion.Way.AFLOAT, time, y);
+            equation.turn(EquationOfMotion.Way.AFLOAT, time, y);
             y[EquationOfMotion.SPEED] = 0;
             note(Voyage.Event.Kind.SETTLES);
         }
 
         /**
-         * A piece at rest goes under, from rest, its top at the surface; in a bath too shallow to cover it, it is
-         * aground.
+         * A floating piece loses its balance and begins to sink from rest, with its top at the surface; in a bath too
+         * shallow to cover it, it is aground.
          */
-        private void letGo() {
-            course.moment.erode(y[EquationOfMotion.VOLUME]);
-            y[EquationOfMotion.CENTRE] = Math.min(course.moment.halfHeight, course.aground());
+        private void goUnder() {
+            equation.moment.erode(y[EquationOfMotion.VOLUME]);
+            y[EquationOfMotion.CENTRE] = Math.min(equation.moment.halfHeight, equation.aground());
             y[EquationOfMotion.SPEED] = 0;
-            course.turn(EquationOfMotion.Way.FREE, time, y);
-            if (course.moment.covered() < 1) {
+            equation.turn(EquationOfMotion.Way.FREE, time, y);
+            if (equation.moment.covered() < 1) {
                 ground();
             }
         }
 
-        /** Its top comes out of the water. */
+        /** The top of the piece comes out of the water. */
         private void surface() {
-            course.moment.bobbing = true;
+            equation.moment.bobbing = true;
             note(Voyage.Event.Kind.SURFACES);
             verdict.comesUp(
                     time, y[EquationOfMotion.VOLUME] / form.flooded.grid().volumeAt(0));
         }
 
-        /** Its top goes under by more than a bob. */
+        /** The top of the piece goes under by more than {@link #BOB}. */
         private void sink() {
             verdict.goesDown(time, y[EquationOfMotion.VOLUME]);
             note(Voyage.Event.Kind.SINKS);
@@ -314,14 +316,14 @@ public final class FullVoyage {
         /** The hollow fills: from here on every face is wet. */
         private void flood(Voyage.Event.Kind kind) {
             note(kind);
-            VoyageState moment = course.moment;
-            boolean boat = course.way == EquationOfMotion.Way.BOAT;
+            VoyageState moment = equation.moment;
+            boolean boat = equation.way == EquationOfMotion.Way.BOAT;
             moment.flood();
             if (boat) {
-                letGo();
-            } else if (course.way == EquationOfMotion.Way.AFLOAT) {
+                goUnder();
+            } else if (equation.way == EquationOfMotion.Way.AFLOAT) {
                 y[EquationOfMotion.CENTRE] = Math.min(y[EquationOfMotion.CENTRE], moment.halfHeight);
-                course.turn(EquationOfMotion.Way.FREE, time, y);
+                equation.turn(EquationOfMotion.Way.FREE, time, y);
             }
         }
 
@@ -342,6 +344,9 @@ public final class FullVoyage {
         return way == EquationOfMotion.Way.FREE
                 ? new EventIntegrator(1, absolute, accuracy, 0.1)
                 : new EventIntegrator(
-                        Math.max(STEP, dissolving / STEPS), absolute, accuracy, Math.max(LOOK, dissolving / LOOKS));
+                        Math.max(LONGEST_STEP, dissolving / FEWEST_STEPS),
+                        absolute,
+                        accuracy,
+                        Math.max(LONGEST_CHECK, dissolving / FEWEST_CHECKS));
     }
 }

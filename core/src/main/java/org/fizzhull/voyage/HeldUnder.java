@@ -99,8 +99,8 @@ public final class HeldUnder {
         double plume = balance.plume(flux * stage.facePerPlan() * launch.surfaceRatio()) * filled;
         double lifting = plumeFelt ? balance.lifting(plume) : balance.water.density;
         // what is left: without the part of a topping that has come off
-        double displaced = body + gas + stage.insetVolume() - form.letGo.volume(eroded);
-        double left = balance.bodyDensity * body + form.insetMass - form.letGo.mass(eroded);
+        double displaced = body + gas + stage.insetVolume() - form.toppingLoss.volume(eroded);
+        double left = balance.bodyDensity * body + form.insetMass - form.toppingLoss.mass(eroded);
         return ForceBalance.spare(lifting, displaced, left, balance.soaked(balance.skinDepth(seconds), front, body));
     }
 

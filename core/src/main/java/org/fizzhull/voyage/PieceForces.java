@@ -44,7 +44,7 @@ final class PieceForces {
     PieceForces(VoyageForm form, ForceBalance balance) {
         this.form = form;
         this.balance = balance;
-        topped = form.letGo.any();
+        topped = form.toppingLoss.any();
     }
 
     /**
@@ -87,8 +87,8 @@ final class PieceForces {
     /** What lies on top comes off as the front moves in, m of the table. */
     void letGo(double front) {
         if (topped) {
-            goneMass = form.letGo.mass(front);
-            goneVolume = form.letGo.volume(front);
+            goneMass = form.toppingLoss.mass(front);
+            goneVolume = form.toppingLoss.volume(front);
         }
     }
 

@@ -27,14 +27,14 @@ record Stage(
         double above,
         double wall) {
 
-    /** Works out every table that is else worked out where a voyage asks for it. */
+    /** Computes all tables now; without this call each value is computed at its first use. */
     void evaluate() {
         grid.evaluate();
         afloat.evaluate();
         immersion.evaluate();
     }
 
-    /** Depth at which the air is let out, m; endless where there is none. */
+    /** Depth of the front at which it pierces the wall and the air escapes, m; infinite where there is no air. */
     double pierced() {
         return hollow > 0 ? wall : Double.POSITIVE_INFINITY;
     }

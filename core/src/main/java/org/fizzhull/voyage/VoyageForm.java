@@ -14,8 +14,8 @@ import org.fizzhull.shape.Shape;
 import org.fizzhull.shape.kind.Sphere;
 
 /**
- * All that a voyage asks of a shape, worked out once and shared by every draw and thread: its depth profile on a grid,
- * how much is wet at each draft, area of the plume, added mass and drag.
+ * All that a voyage needs of a shape, computed once and shared by every draw and thread: its depth profile on a grid,
+ * the wet share of its surface at each draft, the area of the plume, added mass and drag.
  *
  * <p>All of these belong to the attitude the piece takes ({@link org.fizzhull.geometry.RestingAttitude}: the nearest
  * side down where it is sunk, up where it floats), never to the way it is listed; a hollow that holds air keeps the
@@ -38,8 +38,8 @@ public final class VoyageForm {
     final double volume;
     /** Mass of what does not dissolve: toppings, insets, things inside, kg. */
     final double insetMass;
-    /** How a topping comes off as the front moves in. */
-    final ToppingLoss letGo;
+    /** Mass and volume of topping that have come off by the time the front has moved in to a depth. */
+    final ToppingLoss toppingLoss;
 
     /** Half of the height in its attitude, m. */
     final double halfHeight;
@@ -49,13 +49,13 @@ public final class VoyageForm {
 
     /** Drag and added mass in its attitude. */
     final Resistance resistance;
-    /** How it goes into the bath. */
+    /** How the piece goes into the bath. */
     final Release release;
 
-    /** Every face wet. */
+    /** Stage in which every face is wet. */
     final Stage flooded;
 
-    /** With air in the hollow; empty where there is no hollow or it floods at the drop. */
+    /** Stage with air in the hollow; empty where there is no hollow or it floods at the drop. */
     final Optional<Stage> airy;
 
     private VoyageForm(Shape shape, RestingAttitude rest, Release release, int depths, boolean once) {
@@ -68,7 +68,7 @@ public final class VoyageForm {
         this.release = release;
         volume = shape.volume();
         insetMass = shape.insetMass();
-        letGo = ToppingLoss.of(shape);
+        toppingLoss = ToppingLoss.of(shape);
         halfHeight = height / 2;
         planDiameter = Math.sqrt(4 / Math.PI * planArea);
         boolean ball = shape.bare() instanceof Sphere sphere && sphere.seam() == 0;

@@ -144,8 +144,8 @@ final class VoyageState {
         tableArea = grid.areaAfter(steps);
         body = left * volumeScale;
         front = tableArea * areaScale;
-        goneMass = form.letGo.mass(eroded);
-        goneVolume = form.letGo.volume(eroded);
+        goneMass = form.toppingLoss.mass(eroded);
+        goneVolume = form.toppingLoss.volume(eroded);
         double whole = form.halfHeight * stretch;
         halfHeight = Math.max(whole - depthOf(eroded), LEAST_SIZE * whole);
     }

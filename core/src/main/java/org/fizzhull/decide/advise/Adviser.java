@@ -37,7 +37,7 @@ import org.fizzhull.uncertainty.Workers;
  */
 public final class Adviser {
     private final FloatPredictor predictor;
-    /** Seed and number of draws of what is told; a search uses fewer. */
+    /** Seed and number of draws of the answer; a search uses fewer. */
     private final FloatPredictor elsewhere;
 
     private final Sampling sampling;
@@ -208,7 +208,7 @@ public final class Adviser {
 
     /**
      * The steps in which a kitchen changes things: what its scale shows and its ruler has marks for, so that a proposal can be
-     * weighed out as it is told. All assumed.
+     * weighed out as it is proposed. All assumed.
      *
      * @param weight of a fill, a piece or a liquid, kg
      * @param powder of a powder of the mix, kg

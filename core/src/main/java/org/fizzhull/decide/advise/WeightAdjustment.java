@@ -21,7 +21,7 @@ record WeightAdjustment(double mass, double step) implements Adjustment {
     /** A weight this near a mark, in steps, stands on it. */
     private static final double ON_MARK = 1e-6;
 
-    /** Parts of a gram to which a proposal is told. */
+    /** Parts of a gram to which a proposal is rounded. */
     private static final double PARTS = 1e6;
 
     @Override

@@ -114,7 +114,7 @@ record ComparisonRecord(
         return new ComparisonRecord(rows, level(drawn, rows, sort), sort, sampling, common);
     }
 
-    /** Notices of every row, once each; they are told of the table. */
+    /** Notices of all rows, each once; they apply to the whole table. */
     private static List<Notice> common(List<RowDraws> drawn) {
         List<Notice> common = new ArrayList<>(drawn.get(0).notices());
         for (RowDraws row : drawn) {

@@ -33,10 +33,10 @@ import org.fizzhull.uncertainty.Workers;
  * plan and fault); where nothing was weighed, the chances are those of any piece. What would have happened anyway, S - A, is so
  * laid to the plan; it is taken that a fault spoils what the plan would have made good, never the reverse.
  *
- * <p>The models are wrong about a symptom with the chance e = 0.04 (assumed). Then each of the ten symptoms is as likely as
- * another, q = 1/10, whatever the cause, and the readings alone tell causes apart, as they do for a symptom that is not computed.
- * The chances of the symptom that are told ({@link Why#asPlanned}, {@link Why.Chance#showsIt}) are those of the models, as a
- * forecast of the same design has them.
+ * <p>The models are wrong about a symptom with the chance e = 0.04 (assumed). Then each of the ten symptoms is as
+ * likely as another, q = 1/10, whatever the cause, and the readings alone tell causes apart, as they do for a symptom
+ * that is not computed. The chances of the symptom that are given ({@link Why#asPlanned}, {@link Why.Chance#showsIt})
+ * are those of the models, as a forecast of the same design has them.
  *
  * <p>Readings are taken as normal, times as log-normal, and independent given the cause. Weights are assumed
  * ({@link Cause#weight}); one fault at a time is considered. {@link Cause#SOMETHING_ELSE} is the plan itself, or what is not

@@ -49,7 +49,7 @@ public sealed interface Why permits WhyRecord {
         return first.cause() == Cause.SOMETHING_ELSE && (!computed() || first.showsIt() < WhyRecord.PLAN_FAILS);
     }
 
-    /** {@return what is told before all else: that the mix does not fizz, or hardly, as it was planned} */
+    /** {@return the notice that comes before all else: that the mix does not fizz, or hardly, as it was planned} */
     default Optional<Notice> fizzless() {
         return design().stillWater()
                 ? Optional.empty()

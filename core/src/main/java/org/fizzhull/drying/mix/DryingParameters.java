@@ -116,7 +116,7 @@ public record DryingParameters(
         return STANDARD;
     }
 
-    /** {@return the same but for what the builder is told: {@code standard().but().filmActivity(0.75).build()}} */
+    /** {@return a builder that starts from these values: {@code standard().but().filmActivity(0.75).build()}} */
     public DryingParametersBuilder but() {
         return new DryingParametersBuilder(this);
     }

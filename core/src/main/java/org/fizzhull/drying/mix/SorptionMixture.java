@@ -43,7 +43,7 @@ public record SorptionMixture(List<Sorbent> sorbents) {
         sorbents = List.copyOf(sorbents);
     }
 
-    /** {@return a mix that holds no water but its films} */
+    /** {@return a mix without sorbents: all its water is liquid films} */
     public static SorptionMixture none() {
         return NONE;
     }

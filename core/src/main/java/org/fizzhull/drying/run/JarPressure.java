@@ -24,12 +24,12 @@ public record JarPressure(double gas, double overpressure) {
             "sealed-jars-burst",
             "Never close damp or unsure pieces in a rigid jar, bottle or glass: the gas can burst it.");
 
-    /** Least volume of the jar of which the pressure is told, m3. */
+    /** Least volume of the jar for which the pressure is computed, m3. */
     private static final double LITRE = 1e-3;
 
     /**
-     * {@return the volume of the jar of which the pressure is told, m3: a litre, or twice the piece where it is larger than half a
-     * litre}
+     * {@return the volume of the jar for which the pressure is computed, m3: a litre, or twice the piece where it is
+     * larger than half a litre}
      *
      * @param shape form of the piece
      */

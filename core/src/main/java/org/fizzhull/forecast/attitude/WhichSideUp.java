@@ -30,7 +30,7 @@ public final class WhichSideUp {
     /** Share of the volume that counts as the end. */
     private static final double END = 0.01;
 
-    /** Difference of the two times below which nothing is told, a share (judgement). */
+    /** Difference of the two times below which there is no notice, a share (judgement). */
     private static final double TOLD = 0.1;
 
     /** A depth is found to this, m. */

@@ -36,7 +36,7 @@ import org.fizzhull.uncertainty.sampling.Posterior;
  *   <li>What lies outside of what the priors expect of such a piece is believed, and said ({@link ExpectedReadings}).
  *   <li>Each proposal of the priors is solved for what was measured and weighted ({@link MeasurementSolvers}); systematic resampling
  *       makes equally heavy draws of them ({@link Posterior}). Where few agree, more proposals are drawn.
- *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 are told.
+ *   <li>Fewer than 24 effective draws are a refusal: nothing of the priors agrees. Fewer than 200 give a notice.
  *   <li>The central values are the medians of the draws; errors of this one piece (scale, mould, bath) keep their
  *       middle, and the solved inputs are solved once more there.
  * </ol>
@@ -55,7 +55,9 @@ public final class Conditioned {
     /** Effective draws below which no forecast is made: three in each block (judgement). */
     private static final double LEAST_EFFECTIVE = 24;
 
-    /** Effective draws below which it is told that they are few: the 2.5 % point then rests on five (judgement). */
+    /**
+     * Effective draws below which a notice says that they are few: the 2.5 % point then rests on five (judgement).
+     */
     private static final double FEW = 200;
 
     /** How to mend a measurement in the bath that nothing agrees with. */

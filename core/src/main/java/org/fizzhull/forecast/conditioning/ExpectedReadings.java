@@ -21,8 +21,8 @@ import org.fizzhull.uncertainty.sampling.MonteCarlo;
 
 /**
  * What was to be expected of the measured pieces before they were measured, of each kind the first piece: 95 %
- * intervals over at most 1,024 draws of the priors. What lies outside is told as a surprise; it is no refusal, since
- * the priors may be wrong. Only the rise of a piece that floats at once in every draw is refused. Made by
+ * intervals over at most 1,024 draws of the priors. A reading outside is reported as a surprise and not refused,
+ * since the priors may be wrong. Only the rise of a piece that floats at once in every draw is refused. Made by
  * {@link Conditioned}.
  *
  * @param seen what was measured

@@ -17,7 +17,7 @@ import org.fizzhull.forecast.prepared.PreparedQuestion;
  * <pre>  ln w = -1/2 sum_i ((x_i - y_i)/s_i)^2</pre>
  *
  * <p>A result weights them by the chance of {@link DroppedPiece}, a drying log by that of {@link DriedCourse}. Costs effective
- * draws, which are told, and a voyage or a course of drying a piece and draw. One instance serves one thread.
+ * draws, which a notice reports, and a voyage or a course of drying a piece and draw. One instance serves one thread.
  */
 final class FurtherMeasurements {
     /** Logarithm of the likelihood of each measurement, less a constant, for values of the inputs, SI. */

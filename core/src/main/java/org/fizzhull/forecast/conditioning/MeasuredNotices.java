@@ -52,7 +52,7 @@ final class MeasuredNotices {
 
     /** Seconds in a minute. */
     private static final double MINUTE = 60;
-    /** Time from which minutes are told, s. */
+    /** Time from which minutes are given, s. */
     private static final double LONG = 90;
 
     private MeasuredNotices() {}
@@ -92,7 +92,7 @@ final class MeasuredNotices {
         return notices;
     }
 
-    /** Adds a notice whose sentence is not there yet: of several pieces of one weight it is told once. */
+    /** Adds a notice whose sentence is not there yet: of several pieces of one weight it is given once. */
     private static void addNew(List<Notice> notices, Notice notice) {
         for (Notice told : notices) {
             if (told.text().equals(notice.text())) {

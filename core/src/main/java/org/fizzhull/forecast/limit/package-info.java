@@ -1,6 +1,7 @@
 /**
- * Which pieces a predictor is asked about at all: {@link org.fizzhull.forecast.limit.PieceLimits} for their weights, {@link
- * org.fizzhull.forecast.limit.ShapeCheck} for the numbers of a shape that may be anybody's. Not offered.
+ * Checks of what a predictor accepts: {@link org.fizzhull.forecast.limit.PieceLimits} for the weights of pieces,
+ * {@link org.fizzhull.forecast.limit.ShapeCheck} for the numbers of a shape, which an embedder may have written. Not
+ * offered.
  */
 @NullMarked
 package org.fizzhull.forecast.limit;

@@ -121,7 +121,7 @@ public final class Notices {
     }
 
     /**
-     * {@return what the reader must know of a question and of its central piece, in the order in which it is told}
+     * {@return notices of a question and its central piece, in the order in which they are shown}
      *
      * @param question what is asked
      * @param piece the central piece

@@ -25,11 +25,11 @@ import org.fizzhull.uncertainty.Prior;
  * Question plain = Question.still(ball, Units.grams(138)); // hydrostatics alone
  * }</pre>
  *
- * <p>What is not said is taken as usual: a bath of 38 C, hollow shapes placed and others dropped, a size taken with
- * calipers, a kitchen scale. How well size and weight are known widens the answer ({@link Measured}, {@link Scale}).
+ * <p>Defaults: a bath of 38 C, hollow shapes placed and others dropped, a size taken with calipers, a kitchen scale.
+ * The less well size and weight are known, the wider the answer ({@link Measured}, {@link Scale}).
  *
  * @param shape form of the piece, with what lies on it and in it
- * @param making how it came to be, and so what is known of it
+ * @param making how the piece was made, and so what is known of it
  * @param bath the water
  * @param into how it goes in
  * @param stillWater true to leave out everything that fizzes: pure hydrostatics
@@ -56,7 +56,7 @@ public record Question(
      * Refuses a mass on the scale that no pressed piece of this volume has.
      *
      * @param shape form of the piece
-     * @param making how it came to be, and so what is known of it
+     * @param making how the piece was made, and so what is known of it
      * @param bath the water
      * @param into how it goes in
      * @param stillWater true to leave out everything that fizzes: pure hydrostatics
@@ -82,8 +82,9 @@ public record Question(
     }
 
     /**
-     * {@return a piece on the scale, mass in kg; a 38 C bath, hollow shapes placed and others dropped, a size taken
-     * with calipers (of a size from a catalogue say {@link Measured#NOMINAL}), a kitchen scale}
+     * {@return a question about a weighed piece, with the defaults: a 38 C bath, hollow shapes placed and others
+     * dropped, a size taken with calipers (for a size from a catalogue set {@link Measured#NOMINAL}), a kitchen
+     * scale}
      *
      * @param shape form of the piece
      * @param mass mass on the scale, kg
@@ -93,7 +94,7 @@ public record Question(
     }
 
     /**
-     * {@return any body, mass in kg, in still water without fizz; else as {@link #weighed}}
+     * {@return a question about any body in still water, without fizz; defaults as in {@link #weighed}}
      *
      * @param shape form of the piece
      * @param mass mass on the scale, kg
@@ -103,10 +104,10 @@ public record Question(
     }
 
     /**
-     * {@return a piece made in any way; else as {@link #weighed}}
+     * {@return a question about a piece made in any way; defaults as in {@link #weighed}}
      *
      * @param shape form of the piece
-     * @param making how it came to be, and so what is known of it
+     * @param making how the piece was made, and so what is known of it
      */
     public static Question of(Shape shape, Making making) {
         return of(shape, making, false);

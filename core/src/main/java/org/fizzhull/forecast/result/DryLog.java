@@ -6,7 +6,7 @@ import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.evidence.Interval;
 
 /**
- * Weighings of pieces of one batch while they dry: what a {@code DryPredictor} is told with {@code with(log)}.
+ * Weighings of pieces of one batch while they dry: the measurements that {@code DryPredictor.with(log)} takes.
  *
  * <p>Only differences between weighings of one piece count, so that pieces may differ in weight. What the log does to
  * the draws: {@link Fit}. Immutable.

@@ -1,5 +1,5 @@
 /**
- * What draws say of a piece: chances, critical weights, the share of a batch, how it lies, how it dries.
+ * Results over the draws for a piece: chances, critical weights, the share of a batch, attitudes, drying.
  *
  * <p>Entry: {@link org.fizzhull.forecast.result.CriticalWeights} and {@link org.fizzhull.forecast.result.Probability}. Values that the
  * predictors of package {@code forecast} answer with.

@@ -12,7 +12,7 @@ import org.fizzhull.mesh.measure.FaceSets;
 public final class Silhouette {
     private static final int ROWS = 512;
 
-    /** Rows on which a shadow without overlap is told first. */
+    /** Rows on which it is first decided whether the shadow overlaps itself. */
     private static final int FEW = 128;
 
     private static final double SAME = 1e-9;

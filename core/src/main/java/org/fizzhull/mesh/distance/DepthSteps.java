@@ -5,24 +5,26 @@ import java.util.List;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Depth along lines through a body, as steps on which it changes evenly. The depth of a point is its distance to the
- * nearest open facet. Along a line it is straight where one plane is nearest, bends where the body is round, and has a
- * ridge where two facets are as near. It is asked at even spacing, together with its rate; where the tangents of two
- * neighbours meet high above their chord, it is asked there too: a ridge reaches the meeting point, a bend does not.
+ * Depth along lines through a body, as steps on which it changes linearly. The depth of a point is its distance to
+ * the nearest open facet. Along a line it is linear where one plane is nearest, curved where the body is round, and
+ * has a ridge where two facets are equally near. It is evaluated at even spacing, together with its derivative; where
+ * the tangents of two neighbouring points intersect high above their chord, it is evaluated there too: a ridge
+ * reaches the intersection, a curve does not.
  */
 final class DepthSteps {
-    /** Spacing of the points, and what is neglected of depth, as shares of the thickness of the body. */
+    /** Spacing of the points, as a share of the thickness of the body. */
     private static final double SPACING = 0.15;
 
-    /** Levels at which the shares are told, evenly down to the deepest. */
+    /** Number of depths at which shares are computed, evenly spaced down to the deepest. */
     static final int LEVELS = 1 << 10;
 
     /** Most points on a stretch of line. */
     private static final int MOST = 256;
 
+    /** Error of depth that is neglected, as a share of the thickness of the body. */
     private static final double NEGLECTED = 1e-3;
 
-    /** Distance from the surface at which the ends of a line are asked, as a share of the spacing. */
+    /** Distance from the surface at which depth is evaluated at the ends of a line, as a share of the spacing. */
     private static final double OFF = 1e-6;
 
     private final DepthLines lines;
@@ -36,10 +38,12 @@ final class DepthSteps {
     /** End of the steps of each stretch of line. */
     private final int[] until;
 
-    /** Depth that was asked last, m, and its rate along the lines. */
+    /** Depth at the point evaluated last, m. */
     private double depth;
 
+    /** Derivative of the depth along the line there, -1 to 1. */
     private double rate;
+
     private Vec3 deepest = Vec3.ZERO;
     private double most;
 
@@ -68,17 +72,21 @@ final class DepthSteps {
         double length = lines.stretch[c + 3];
         int parts = (int) Math.max(1, Math.min(MOST, Math.ceil(length / spacing)));
         double h = length / parts;
-        // on a facet itself the distance has no rate
+        // on a facet itself the distance has no derivative
         double off = Math.min(length / 4, OFF * spacing);
-        ask(c, off);
+        evaluate(c, off);
         for (int i = 1; i <= parts; i++) {
             double fromDepth = depth;
             double fromRate = rate;
-            ask(c, i == parts ? length - off : i * h);
+            evaluate(c, i == parts ? length - off : i * h);
             between(c, (i - 1) * h, h, fromDepth, fromRate, depth, rate);
         }
     }
 
+    /**
+     * Adds the steps between two points of a stretch: the first lies {@code from} metres along it, the second h (m)
+     * farther; d0 and d1 are the depths there, m, g0 and g1 their derivatives along the line.
+     */
     private void between(int c, double from, double h, double d0, double g0, double d1, double g1) {
         double t = (d1 - d0 - g1 * h) / (g0 - g1);
         boolean ridge = g0 > g1 && t > 0 && t < h;
@@ -87,7 +95,7 @@ final class DepthSteps {
             bend(d0, g0, d1, g1, h);
             return;
         }
-        ask(c, from + t);
+        evaluate(c, from + t);
         if (Math.abs(depth - top) < neglected) {
             add(d0, depth, t);
             add(depth, d1, h - t);
@@ -100,9 +108,10 @@ final class DepthSteps {
     }
 
     /**
-     * A step without a ridge, in two halves. Its middle lies half way from the chord to the tangents, exactly so for a
-     * parabola; where the two tangents disagree, as when one end stands on a ridge, the nearer one is right, and their
-     * harmonic mean is near it (van Leer's limiter, 1974; from memory). A third more gives the two halves the mean of the
+     * Adds an interval without a ridge, as two halves. The depth at its middle lies half way from the chord to the
+     * tangents, exactly so for a parabola. Where the two tangents disagree, as when one end is on a ridge, the one
+     * nearer to the chord is right, and their harmonic mean is close to it (van Leer's limiter, 1974; from memory).
+     * The distance from the chord is enlarged by a third, so that the two linear halves have the mean of the
      * parabola.
      */
     private void bend(double d0, double g0, double d1, double g1, double h) {
@@ -115,7 +124,8 @@ final class DepthSteps {
         add(middle, d1, h / 2);
     }
 
-    private void ask(int c, double s) {
+    /** Evaluates depth and rate at a distance s, m, from the start of a stretch. */
+    private void evaluate(int c, double s) {
         double[] u = lines.direction;
         double x = lines.stretch[c] + s * u[0];
         double y = lines.stretch[c + 1] + s * u[1];
@@ -137,12 +147,12 @@ final class DepthSteps {
         step[used++] = length;
     }
 
-    /** Depth of the deepest point that was asked, m. */
+    /** Depth of the deepest point that was evaluated, m. */
     double most() {
         return most;
     }
 
-    /** That point, m. */
+    /** The deepest point that was evaluated, m. */
     Vec3 deepest() {
         return deepest;
     }
@@ -153,8 +163,9 @@ final class DepthSteps {
     }
 
     /**
-     * Share of the length of the lines of a part, or of all lines for -1, that lies deeper than each level: a step does with
-     * all its length up to its shallow end, then with a share that falls evenly to its deep end.
+     * Share of the length of the lines of a part, or of all lines for -1, that is deeper than each level. A step
+     * counts with its whole length for levels above its shallow end, then with a share that falls linearly to 0 at
+     * its deep end.
      *
      * @param deepest depth of the last level, m; the first is the surface
      */

@@ -18,9 +18,9 @@ import org.fizzhull.uncertainty.Workers;
  * body ({@link DepthLines}), their distances are exact and between them follow the tangents ({@link DepthSteps}), and the
  * table is fitted to the shares ({@link DepthFit}).
  *
- * <p>Nothing hangs on the facets but distances to them, so that slivers, creases and facets without area do no harm and
- * the answer does not depend on how a body is meshed or turned. The error is told from eight independent parts of the
- * lines. Deterministic; 0.1 to 0.5 s for any body.
+ * <p>Nothing hangs on the facets but distances to them, so that slivers, creases and facets without area do no harm
+ * and the answer does not depend on how a body is meshed or turned. The error is estimated from eight independent
+ * parts of the lines. Deterministic; 0.1 to 0.5 s for any body.
  */
 public final class MeshDepth {
     /** Stretches of line that do for a compact body, and the most that are drawn. */

@@ -19,16 +19,15 @@ final class BasinSweep {
     /** What a part of the surface bounds. */
     private enum Kind {
         BASIN,
-        /** An overhang; which part of the floor is below it is not known yet. */
+        /** An overhang; the part of the floor below it is not known yet. */
         UNDERSIDE,
         OUTSIDE
     }
 
-    /**
-     * A basin.
+    /** A basin.
      *
      * @param spillPoint the vertex over which it spills
-     * @param minima the local minima from which all of its surface is reached below that
+     * @param minima its local minima: all of its surface below the spill point is connected to one of them
      */
     record Basin(int spillPoint, List<Integer> minima) {
         /** Height of the spill point above the lowest point, m. */
@@ -45,10 +44,10 @@ final class BasinSweep {
     /** Parts of the surface, each named by its lowest vertex. */
     private final DisjointSets parts;
 
-    /** Kind of a part, by name. */
+    /** Kind of each part, by its lowest vertex. */
     private final Kind[] kind;
 
-    /** Local minima of a part, by name. */
+    /** Local minima of each part, by the lowest vertex of the part. */
     private final Map<Integer, List<Integer>> minima = new HashMap<>();
 
     private final List<Basin> basins = new ArrayList<>();
@@ -61,18 +60,18 @@ final class BasinSweep {
         kind = new Kind[mesh.vertexCount()];
     }
 
-    /** The basins, that with the lowest spill point first. */
+    /** The basins in the order of their spill points, the lowest first. */
     static List<Basin> of(TriangleMesh mesh, Neighbours near, LocalMinima found, FacetBelow floor) {
         BasinSweep sweep = new BasinSweep(mesh, near, floor);
         long[] order = near.key.clone();
         Arrays.sort(order);
         for (long key : order) {
-            sweep.take(Neighbours.vertex(key), found);
+            sweep.addVertex(Neighbours.vertex(key), found);
         }
         return sweep.basins;
     }
 
-    private void take(int v, LocalMinima found) {
+    private void addVertex(int v, LocalMinima found) {
         int[] lower = near.lower(v);
         if (lower.length == 0) {
             kind[v] = found.pits().get(v) ? Kind.BASIN : Kind.UNDERSIDE;
@@ -81,12 +80,12 @@ final class BasinSweep {
         }
         parts.join(lower[0], v);
         for (int other : lower) {
-            meet(parts.root(v), parts.root(other), v);
+            joinAt(parts.root(v), parts.root(other), v);
         }
     }
 
-    /** Joins the parts that meet at a vertex; a basin that meets the outside spills there. */
-    private void meet(int one, int two, int at) {
+    /** Joins two parts that meet at a vertex; where a basin meets the outside, the vertex is its spill point. */
+    private void joinAt(int one, int two, int at) {
         if (one == two) {
             return;
         }

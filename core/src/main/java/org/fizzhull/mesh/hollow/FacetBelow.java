@@ -10,21 +10,23 @@ final class FacetBelow {
     private final TriangleMesh mesh;
     private final RayTable rays;
 
-    /** The vertices that may be asked, in rising order; the vertical ray through each has its place here as number. */
-    private final int[] asked;
+    /** The underside vertices in rising order: vertical ray i goes through vertex number i of this array. */
+    private final int[] vertices;
 
-    /** @param undersides the vertices that may be asked */
+    /** @param undersides the vertices for which {@link #of} may be called */
     FacetBelow(TriangleMesh mesh, BitSet undersides) {
         this.mesh = mesh;
-        asked = undersides.stream().toArray();
+        vertices = undersides.stream().toArray();
         double[] x = undersides.stream().mapToDouble(v -> mesh.at(v, 0)).toArray();
         double[] y = undersides.stream().mapToDouble(v -> mesh.at(v, 1)).toArray();
         rays = new RayTable(mesh, 2, x, y);
     }
 
-    /** The highest facet below a vertex that does not have it as a corner; -1 where there is none or it faces down. */
+    /**
+     * The highest facet below a vertex, those at the vertex left out; -1 where there is none or where it faces down.
+     */
     int of(int v) {
-        int ray = Arrays.binarySearch(asked, v);
+        int ray = Arrays.binarySearch(vertices, v);
         for (int k = rays.end(ray) - 1; k >= rays.first(ray); k--) {
             int f = rays.facet(k);
             if (rays.height(k) < mesh.at(v, 2) && mesh.corners(f).noneMatch(corner -> corner == v)) {

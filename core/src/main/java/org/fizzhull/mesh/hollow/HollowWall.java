@@ -10,11 +10,12 @@ import org.fizzhull.mesh.measure.FaceSets;
 
 /**
  * The thinnest wall between the lower half of a dry hollow and the outside, m: the least distance from corners and
- * centroids of facets of either to the facets of the other. Higher up a rim may taper to an edge; that part stands out of
- * the water and stays. Of a mesh with many facets about 4,000, evenly spread, are asked.
+ * centroids of the facets on one side to the facets on the other. The upper half is left out, since a rim may taper
+ * to an edge there, which stays above the water and does not dissolve. Of a mesh with {@value #SAMPLES} facets or
+ * more at most that many are sampled, at even intervals in their order. The wall found is an upper bound.
  */
 final class HollowWall {
-    private static final int ASKED = 4_000;
+    private static final int SAMPLES = 4_000;
 
     private final OpenHollows hollows;
     private final TriangleMesh mesh;
@@ -29,15 +30,15 @@ final class HollowWall {
     static double least(OpenHollows hollows, FacetTree tree) {
         HollowWall wall = new HollowWall(hollows);
         TriangleMesh mesh = hollows.mesh;
-        double rim = hollows.rim() - hollows.same();
+        double rim = hollows.rim() - hollows.tolerance();
         BitSet outside =
                 wall.facets(f -> hollows.dryOwner(f) < 0 && mesh.corners(f).anyMatch(v -> mesh.at(v, 2) < rim));
         BitSet inside = wall.facets(f -> mesh.corners(f).allMatch(wall::lowerHalf));
-        NearestFacet toOutside = wall.to(outside, tree);
-        wall.askFacets(inside, toOutside);
-        wall.askEdges(FaceSets.others(mesh, inside), toOutside);
+        NearestFacet toOutside = wall.nearestOf(outside, tree);
+        wall.measureFromFacets(inside, toOutside);
+        wall.measureFromLowerHalf(FaceSets.others(mesh, inside), toOutside);
         if (!inside.isEmpty()) {
-            wall.askFacets(outside, wall.to(inside, tree));
+            wall.measureFromFacets(outside, wall.nearestOf(inside, tree));
         }
         return wall.least;
     }
@@ -48,27 +49,27 @@ final class HollowWall {
         return set;
     }
 
-    /** Distances to these facets alone. */
-    private NearestFacet to(BitSet facets, FacetTree tree) {
+    /** The search for the nearest of these facets alone. */
+    private NearestFacet nearestOf(BitSet facets, FacetTree tree) {
         return new NearestFacet(tree, FaceSets.others(mesh, facets));
     }
 
     private boolean lowerHalf(int v) {
-        return hollows.in(v) && mesh.at(v, 2) <= hollows.middle(v);
+        return hollows.inDryHollow(v) && mesh.at(v, 2) <= hollows.midHeight(v);
     }
 
-    private IntStream asked(BitSet facets) {
-        int stride = 1 + mesh.facetCount() / ASKED;
+    private IntStream sample(BitSet facets) {
+        int stride = 1 + mesh.facetCount() / SAMPLES;
         return facets.stream().filter(f -> f % stride == 0);
     }
 
-    /** From corners and centroids of facets. */
-    private void askFacets(BitSet facets, NearestFacet to) {
-        asked(facets).forEach(f -> {
+    /** Measures from the corners and centroids of facets. */
+    private void measureFromFacets(BitSet facets, NearestFacet to) {
+        sample(facets).forEach(f -> {
             double[] centroid = new double[3];
             for (int k = 0; k < 3; k++) {
                 int v = mesh.corner(f, k);
-                ask(v, v, 0, mesh.at(v, 2), to);
+                measureFrom(v, v, 0, mesh.at(v, 2), to);
                 for (int axis = 0; axis < 3; axis++) {
                     centroid[axis] += mesh.at(v, axis) / 3;
                 }
@@ -77,22 +78,22 @@ final class HollowWall {
         });
     }
 
-    /** From corners in the lower half, and from where edges leave it. */
-    private void askEdges(BitSet facets, NearestFacet to) {
-        asked(facets)
+    /** Measures from the corners in the lower half of a hollow, and from the points at which edges leave it. */
+    private void measureFromLowerHalf(BitSet facets, NearestFacet to) {
+        sample(facets)
                 .forEach(f -> mesh.corners(f).filter(this::lowerHalf).forEach(v -> {
-                    ask(v, v, 0, mesh.at(v, 2), to);
+                    measureFrom(v, v, 0, mesh.at(v, 2), to);
                     mesh.corners(f).forEach(w -> {
-                        double t = (hollows.middle(v) - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
+                        double t = (hollows.midHeight(v) - mesh.at(v, 2)) / (mesh.at(w, 2) - mesh.at(v, 2));
                         if (t > 0 && t < 1) {
-                            ask(v, w, t, hollows.middle(v), to);
+                            measureFrom(v, w, t, hollows.midHeight(v), to);
                         }
                     });
                 }));
     }
 
-    /** From the point of an edge at a share t of the way from v to w, which is at height z, m. */
-    private void ask(int v, int w, double t, double z, NearestFacet to) {
+    /** Measures from the point at a share t (0 to 1) of the way from vertex v to w, whose height is z, m. */
+    private void measureFrom(int v, int w, double t, double z, NearestFacet to) {
         double x = mesh.at(v, 0) + t * (mesh.at(w, 0) - mesh.at(v, 0));
         double y = mesh.at(v, 1) + t * (mesh.at(w, 1) - mesh.at(v, 1));
         least = to.distance(x, y, z, least);

@@ -7,10 +7,10 @@ import org.fizzhull.mesh.measure.FaceSets;
 /**
  * The local minima of the height on the surface of a closed mesh: the vertices without lower neighbours.
  *
- * <p>A horizontal plane a little higher cuts the facets around such a vertex in a closed polygon, whose signed area tells
- * whether air or material is inside it: a facet whose other corners stand h and g (m) higher adds its horizontal
- * projection over h g. Summed without those heights a steep facet, however narrow at the vertex, would outweigh a flat
- * one.
+ * <p>A horizontal plane a little higher cuts the facets around such a vertex in a closed polygon, whose signed area
+ * tells whether air or material is inside it. A facet whose other two corners are higher by h and g (m) contributes
+ * P/(h g), P the signed area of its horizontal projection (m2): proportional to its part of the polygon. The plain
+ * sum of P would let a steep facet, however narrow at the vertex, outweigh a flat one.
  *
  * @param pits those with air just above them
  * @param undersides those with material just above them
@@ -21,7 +21,7 @@ record LocalMinima(BitSet pits, BitSet undersides) {
         for (int v = 0; v < mesh.vertexCount(); v++) {
             minima.set(v, near.lower(v).length == 0);
         }
-        double level = OpenHollows.SAME * FaceSets.diagonal(mesh.box());
+        double level = OpenHollows.LEVEL_TOLERANCE * FaceSets.diagonal(mesh.box());
         double[] air = new double[mesh.vertexCount()];
         for (int f = 0; f < mesh.facetCount(); f++) {
             for (int k = 0; k < 3; k++) {

@@ -18,45 +18,47 @@ import org.fizzhull.mesh.measure.Shells;
 import org.fizzhull.uncertainty.Workers;
 
 /**
- * The hollows of a closed mesh that are open to the top as it lies, each filled up to where it spills: exact for the
- * mesh, under overhangs too. The largest is the one that counts; those with a rim at least as high hold air as long as it
- * does, the others are full of water by then.
+ * The open hollows of a closed mesh as it lies: what would hold water poured in from above, each up to the level at
+ * which it spills. Exact for the mesh, also under overhangs. A floating piece is judged by the largest hollow: those
+ * with a rim at least as high are dry as long as it is (called dry hollows here), those with a lower rim are full of
+ * water by then.
  */
 public final class OpenHollows {
-    /** Basins shallower than this share of the height of the body are left out. */
-    private static final double SHALLOW = 0.01;
+    /** Least depth of a basin, as a share of the height of the body; shallower ones are left out. */
+    private static final double MIN_DEPTH_SHARE = 0.01;
 
-    /** Most basins that are measured, the deepest. */
-    private static final int MOST = 64;
+    /** Most basins that are measured: the deepest are taken. */
+    private static final int MAX_BASINS = 64;
 
-    /** Heights this close, in shares of the diagonal of the box, are the same. */
-    static final double SAME = 1e-6;
+    /** Difference up to which two heights count as equal, as a share of the diagonal of the bounding box. */
+    static final double LEVEL_TOLERANCE = 1e-6;
 
     final TriangleMesh mesh;
     final Neighbours near;
-    private final double same;
+    private final double tolerance;
 
-    /** Hollow of a vertex below its rim; -1 for all others. */
+    /** For each vertex the hollow in which it lies, below the rim; -1 for all others. */
     private final int[] owner;
 
     /** Height of the rim of each hollow, m. */
     private final double[] level;
 
-    /** Lowest point of each, m. */
+    /** Height of the lowest point of each hollow, m. */
     private final double[] bottom;
 
-    /** Air in each, m3. */
+    /** Volume of air in each hollow up to its rim, m3. */
     private final double[] air;
 
+    /** The vertex over which each hollow spills. */
     private final int[] spillPoint;
 
-    /** The hollow that holds most; -1 where there is none. */
-    private int main = -1;
+    /** The hollow that holds the most air; -1 where there is none. */
+    private int largest = -1;
 
     private OpenHollows(TriangleMesh mesh, Neighbours near, List<BasinSweep.Basin> basins) {
         this.mesh = mesh;
         this.near = near;
-        same = SAME * FaceSets.diagonal(mesh.box());
+        tolerance = LEVEL_TOLERANCE * FaceSets.diagonal(mesh.box());
         owner = new int[mesh.vertexCount()];
         Arrays.fill(owner, -1);
         spillPoint = basins.stream().mapToInt(BasinSweep.Basin::spillPoint).toArray();
@@ -82,12 +84,12 @@ public final class OpenHollows {
             return new OpenHollows(mesh, near, List.of());
         }
         double[] box = mesh.box();
-        double least = SHALLOW * (box[5] - box[2]);
+        double least = MIN_DEPTH_SHARE * (box[5] - box[2]);
         FacetBelow floor = new FacetBelow(mesh, minima.undersides());
         List<BasinSweep.Basin> deep = BasinSweep.of(mesh, near, minima, floor).stream()
                 .filter(basin -> basin.depth(mesh) > least)
                 .sorted(Comparator.comparingDouble(basin -> -basin.depth(mesh)))
-                .limit(MOST)
+                .limit(MAX_BASINS)
                 .toList();
         OpenHollows found = new OpenHollows(mesh, near, deep);
         found.addOverhangs(minima.undersides(), floor);
@@ -113,7 +115,7 @@ public final class OpenHollows {
         }
     }
 
-    /** Measures the air, and chooses the hollow that holds most. */
+    /** Measures the air in each hollow and finds the largest. */
     private void measure() {
         for (int f = 0; f < mesh.facetCount(); f++) {
             int h = owner(f);
@@ -122,26 +124,26 @@ public final class OpenHollows {
             }
         }
         for (int h = 0; h < air.length; h++) {
-            main = main < 0 || air[h] > air[main] ? h : main;
+            largest = largest < 0 || air[h] > air[largest] ? h : largest;
         }
     }
 
     private boolean below(int v, int hollow) {
-        return mesh.at(v, 2) < level[hollow] - same;
+        return mesh.at(v, 2) < level[hollow] - tolerance;
     }
 
     /** Adds to a hollow the surface below its rim that is connected to a vertex. */
     private void flood(int begin, int hollow) {
         ArrayDeque<Integer> front = new ArrayDeque<>();
-        take(begin, hollow, front);
+        addVertex(begin, hollow, front);
         while (!front.isEmpty()) {
             for (int next : near.of(front.remove())) {
-                take(next, hollow, front);
+                addVertex(next, hollow, front);
             }
         }
     }
 
-    private void take(int v, int hollow, ArrayDeque<Integer> front) {
+    private void addVertex(int v, int hollow, ArrayDeque<Integer> front) {
         if (owner[v] < 0 && below(v, hollow)) {
             owner[v] = hollow;
             bottom[hollow] = Math.min(bottom[hollow], mesh.at(v, 2));
@@ -169,17 +171,17 @@ public final class OpenHollows {
         return deep == 1 ? corner : whole - corner;
     }
 
-    /** {@return whether there is none} */
+    /** {@return whether the mesh has no open hollow, and so no rim} */
     public boolean none() {
-        return main < 0;
+        return largest < 0;
     }
 
     /** {@return height of the rim of the largest hollow: where it spills, m} */
     public double rim() {
-        return level[main];
+        return level[largest];
     }
 
-    /** {@return air in the hollows that are dry as long as the water is below that rim, m3; 0 where there is none} */
+    /** {@return volume of air in the dry hollows, m3; 0 where there is none} */
     public double air() {
         return IntStream.range(0, air.length)
                 .filter(this::dry)
@@ -187,16 +189,16 @@ public final class OpenHollows {
                 .sum();
     }
 
-    /** {@return air in the hollows with a lower rim, m3} */
+    /** {@return volume of the hollows whose rim is lower than that of the largest, m3} */
     public double lowerAir() {
         return DoubleStream.of(air).sum() - air();
     }
 
     private boolean dry(int hollow) {
-        return level[hollow] >= level[main] - same;
+        return level[hollow] >= level[largest] - tolerance;
     }
 
-    /** The hollow a facet belongs to, in part at least, where it is dry; else -1. */
+    /** The dry hollow in which a facet lies at least in part; -1 where there is none. */
     int dryOwner(int f) {
         int h = owner(f);
         return h >= 0 && dry(h) ? h : -1;
@@ -210,8 +212,8 @@ public final class OpenHollows {
                 .orElse(-1);
     }
 
-    /** Whether a vertex lies in a dry hollow, below its rim. */
-    boolean in(int v) {
+    /** Whether a vertex lies in a dry hollow below its rim. */
+    boolean inDryHollow(int v) {
         return owner[v] >= 0 && dry(owner[v]);
     }
 
@@ -220,30 +222,31 @@ public final class OpenHollows {
         return level[hollow];
     }
 
-    /** Height half way between the bottom of the hollow of a vertex and its rim, m. */
-    double middle(int v) {
+    /** Height half way between the lowest point and the rim of the hollow in which a vertex lies, m. */
+    double midHeight(int v) {
         return (bottom[owner[v]] + level[owner[v]]) / 2;
     }
 
     /** The vertex over which the largest hollow spills. */
     int spillPoint() {
-        return spillPoint[main];
+        return spillPoint[largest];
     }
 
-    /** Heights closer than this are the same, m. */
-    double same() {
-        return same;
+    /** Difference up to which two heights count as equal, m. */
+    double tolerance() {
+        return tolerance;
     }
 
     /**
-     * {@return what is left, at depths from what is wet outside, of the closed mesh below the rim, which stays dry
-     * with its lid: the lid is taken for the face of a tray}
+     * {@return the depth profile of the mesh with its dry hollows filled, as far as it lies below the rim of the
+     * largest; depth is counted from the outer faces alone: the lid at the rim and closed hollows lose nothing, as a
+     * face on a tray}
      */
     public DepthProfile depthFromOutside() {
         TriangleMesh below =
-                RimLid.of(this, true, f -> dryOwner(f) < 0 ? main : -1).upsideDown();
+                RimLid.of(this, true, f -> dryOwner(f) < 0 ? largest : -1).upsideDown();
         BitSet shut = new Shells(below).hollows();
-        shut.or(FaceSets.level(below, Vec3.UP.times(-1), same));
+        shut.or(FaceSets.level(below, Vec3.UP.times(-1), tolerance));
         return new MeshDepth(new FacetTree(below), MassProperties.of(below), Workers.CALLER).from(shut);
     }
 
@@ -255,23 +258,22 @@ public final class OpenHollows {
     }
 
     /**
-     * {@return what fills the largest hollow up to its rim, as a body of its own: the piece of which this may be the
-     * mould}
+     * {@return the body that fills the largest hollow up to its rim: the piece, where the mesh is its mould}
      */
     public TriangleMesh filling() {
-        return RimLid.of(this, true, f -> dryOwner(f) == main ? main : -1).insideOut();
+        return RimLid.of(this, true, f -> dryOwner(f) == largest ? largest : -1).insideOut();
     }
 
     /**
-     * {@return points along the crest of the rim, x, y, z one after another, m: the first of them under water lets
-     * it in}
+     * {@return points along the crest of the rim, coordinates x, y, z of one after another, m: water enters when the
+     * first of them is submerged}
      */
     public double[] crest() {
         return RimCrest.of(this);
     }
 
     /**
-     * {@return the thinnest wall between the lower half of the dry hollows and what is wet outside, m}
+     * {@return the thinnest wall between the lower half of the dry hollows and the wet outer faces, m}
      *
      * @param tree tree of the facets
      */

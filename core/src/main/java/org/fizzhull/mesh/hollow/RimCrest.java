@@ -7,9 +7,9 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * The crest of the rim of dry hollows: the watershed on the surface between what drains into the hollows and what drains
- * to the outside (flooding from both sides, the lowest vertex first: Meyer's watershed, from memory). A level rim counts
- * to its outer edge: there the water first comes upon it.
+ * The crest of the rim of dry hollows: the watershed on the surface between the part that drains into the hollows and
+ * the part that drains to the outside (flooding from both sides, the lowest vertex first: Meyer's watershed, from
+ * memory). The whole of a level rim belongs to the crest, since the water reaches its outer edge first.
  */
 final class RimCrest {
     private static final byte IN = 1;
@@ -19,10 +19,10 @@ final class RimCrest {
     private final TriangleMesh mesh;
     private final Neighbours near;
 
-    /** Where a vertex drains to; 0 as long as that is not known. */
+    /** Where a vertex drains to: {@link #IN}, {@link #OUT}, or 0 as long as that is not known. */
     private final byte[] side;
 
-    /** Keys of vertices that the flood has reached, with neighbours that it may not have reached. */
+    /** Keys (by height, see {@link Neighbours}) of the flooded vertices from which the flood has yet to spread. */
     private final PriorityQueue<Long> front = new PriorityQueue<>();
 
     private RimCrest(OpenHollows hollows) {
@@ -46,11 +46,11 @@ final class RimCrest {
     }
 
     private void flood() {
-        double low = hollows.rim() - hollows.same();
+        double low = hollows.rim() - hollows.tolerance();
         for (int v = 0; v < side.length; v++) {
-            side[v] = hollows.in(v) ? IN : mesh.at(v, 2) < low ? OUT : 0;
+            side[v] = hollows.inDryHollow(v) ? IN : mesh.at(v, 2) < low ? OUT : 0;
         }
-        // the sort takes in all that is known before the first of it spreads
+        // sorted() collects all seeds before the first of them spreads and changes other sides
         IntStream.range(0, side.length)
                 .filter(v -> side[v] != 0)
                 .mapToLong(v -> near.key[v])
@@ -71,12 +71,12 @@ final class RimCrest {
         }
     }
 
-    /** The higher ends of the edges from one side to the other; both where they are level. */
+    /** The higher end of each edge that leads from one side to the other; both ends where the edge is level. */
     private BitSet watershed() {
         BitSet on = new BitSet();
         for (int v = 0; v < side.length; v++) {
             for (int other : near.of(v)) {
-                if (side[v] != side[other] && mesh.at(v, 2) >= mesh.at(other, 2) - hollows.same()) {
+                if (side[v] != side[other] && mesh.at(v, 2) >= mesh.at(other, 2) - hollows.tolerance()) {
                     on.set(v);
                 }
             }
@@ -99,6 +99,6 @@ final class RimCrest {
     private boolean level(int f) {
         double low = mesh.corners(f).mapToDouble(v -> mesh.at(v, 2)).min().orElseThrow();
         double high = mesh.corners(f).mapToDouble(v -> mesh.at(v, 2)).max().orElseThrow();
-        return high - low <= hollows.same() && FaceSets.shadow(mesh, f) > 0;
+        return high - low <= hollows.tolerance() && FaceSets.shadow(mesh, f) > 0;
     }
 }

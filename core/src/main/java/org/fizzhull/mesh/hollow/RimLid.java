@@ -10,12 +10,12 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MeshBuilder;
 
 /**
- * Meshes with a lid at the rim: closed edge by edge. The surface is cut at the level of the rim, and the lid is a fan
- * around one point, so that a rim that is not star-shaped is covered by facets that overlap with opposite signs. Volumes,
- * centroids and water planes come out right all the same; only the area of such a lid is too large, and it is never wet.
+ * Cuts a mesh at the level of the rim of a hollow and closes it there with a lid. The lid is a fan of triangles
+ * around one point; on a rim that is not star-shaped some of them overlap with opposite signs. Volume, centroid and
+ * water plane are exact all the same; only the area of such a lid is too large, and a lid is never wet.
  */
 final class RimLid {
-    /** Edge of a lid, from one vertex to the next. */
+    /** Edge of a lid, from one vertex to the next on the rim. */
     private record Edge(int from, int to) {}
 
     private final OpenHollows hollows;
@@ -57,10 +57,10 @@ final class RimLid {
                 lid.built.facet(lid.mesh.corner(f, 0), lid.mesh.corner(f, 1), lid.mesh.corner(f, 2));
             }
         }
-        return lid.covered();
+        return lid.withLids();
     }
 
-    /** Keeps what of a facet is on the right side of the rim of a hollow, and notes the edges of the lid. */
+    /** Keeps the part of a facet on the wanted side of the rim of a hollow, and records the edges of the lid. */
     private void cut(int f, int hollow) {
         double level = hollows.level(hollow);
         List<Integer> above = new ArrayList<>(4);
@@ -94,10 +94,10 @@ final class RimLid {
         }
     }
 
-    /** 1 above a level, m, -1 below it, 0 at it. */
+    /** Side of a level, m, on which a vertex lies: 1 above, -1 below, 0 at the level. */
     private int side(int v, double level) {
         double above = built.at(v, 2) - level;
-        return Math.abs(above) > hollows.same() ? (int) Math.signum(above) : 0;
+        return Math.abs(above) > hollows.tolerance() ? (int) Math.signum(above) : 0;
     }
 
     /** Where an edge meets a level, m: a new vertex, the same one for both facets of the edge. */
@@ -113,8 +113,8 @@ final class RimLid {
         });
     }
 
-    /** Covers each rim by facets around the mean of the starts of its edges. */
-    private TriangleMesh covered() {
+    /** The cut mesh with each rim closed by a fan of facets around the mean of its vertices. */
+    private TriangleMesh withLids() {
         rims.forEach((hollow, rim) -> {
             double x = 0;
             double y = 0;

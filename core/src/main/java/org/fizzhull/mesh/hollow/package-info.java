@@ -1,5 +1,5 @@
 /**
- * Open hollows of a mesh: which air stays in it as it lies, over what rim does it fill, and how thin is its wall?
+ * Open hollows of a mesh as it lies: how much air do they hold, at which rim do they spill, and how thin is the wall?
  *
  * <p>Entry: {@link org.fizzhull.mesh.hollow.OpenHollows}. Units: metres, z up. Left out: closed hollows, which are surfaces
  * of their own.

@@ -3,7 +3,10 @@ package org.fizzhull.mesh.reading;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 
-/** Formats of bodies and archives that are told from STL by their first bytes, as their own descriptions give them. */
+/**
+ * Formats of bodies and archives that are distinguished from STL by their first bytes, as their specifications give
+ * them.
+ */
 enum FileKind {
     /** A packed archive, 3MF among them. */
     ZIP(

@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 
 /**
- * Tells binary STL from ASCII STL. The kind is told by the size first (84 bytes and 50 a facet are binary, whatever the
- * header says); memory follows the size of the file, never the count in it.
+ * Distinguishes binary from ASCII STL. The kind is decided by the size first (84 bytes and 50 a facet are binary,
+ * whatever the header says); memory follows the size of the file, never the count in it.
  *
  * <p>Rules: docs/physics/hydrostatics.md, 6. Layout of the format: seen, in public descriptions of it.
  */

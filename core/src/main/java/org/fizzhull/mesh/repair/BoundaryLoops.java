@@ -20,7 +20,7 @@ final class BoundaryLoops {
         next.computeIfAbsent(from, v -> new ArrayDeque<>()).add(to);
     }
 
-    /** The loops, which use the edges up; none where some edges belong to no loop. */
+    /** The loops; empty where some edges belong to no loop. Consumes the edges. */
     List<int[]> closed() {
         List<int[]> loops = new ArrayList<>();
         for (int begin : next.keySet()) {

@@ -6,9 +6,12 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Pairs the edges of a facet list and joins facets that share an edge into bodies. A surface is closed where every edge
- * is run as often one way as the other; a facet whose neighbours disagree with it about the way round is found by
- * carrying a parity along the joins. Edges are told by one of their sides: three times the facet plus the corner.
+ * Pairs the edges of a facet list and joins facets that share an edge into bodies. A surface is closed where its
+ * facets run along every edge as often in one direction as in the other. Facets wound against their neighbours are
+ * found by the parity that {@link FacetComponents} carries along the joins.
+ *
+ * <p>A side (half-edge) has the number 3 f + k: facet f, from its corner k to the next. An edge is given by one of
+ * its sides.
  */
 final class EdgePairing {
     /** Three vertices a facet. */
@@ -17,22 +20,27 @@ final class EdgePairing {
     /** The joined facets. */
     final FacetComponents joined;
 
-    /** Edges of one facet only. */
+    /** Edges that belong to one facet only. */
     final int[] open;
 
-    /** Edges of three or more facets that do not cancel. */
+    /** Edges of three or more facets along which one direction prevails. */
     final int[] crowded;
 
-    /** Number of edges of four or more facets that do cancel. */
+    /** Number of edges of four or more facets, half of which run in each direction. */
     final int shared;
 
     /** Sides on edges that do not belong to exactly two facets. */
     final int[] doubtful;
 
-    /** Sides that no other side of their edge runs against: those of open edges and the surplus of crowded ones. */
+    /**
+     * Sides without an opposite side: those of open edges, and the surplus in the prevailing direction of crowded
+     * ones.
+     */
     final int[] unbalanced;
 
-    /** Whether some neighbours run their common edge the same way: then the winding is mixed. */
+    /**
+     * Whether two neighbours run along their common edge in the same direction, so that one of them is inside out.
+     */
     final boolean mixed;
 
     /** Pairs the edges of a facet list over {@code vertices} vertices. */
@@ -57,7 +65,7 @@ final class EdgePairing {
                 joined.join(one / 3, other / 3, same);
                 continue;
             }
-            // how many more sides run from the lower corner of the edge to the upper one than back
+            // sides that run from the lower-numbered corner of the edge to the other, less those that run back
             int balance = edges.sides(e).map(h -> edges.rises(h) ? 1 : -1).sum();
             edges.sides(e).forEach(unpaired);
             edges.sides(e)
@@ -95,7 +103,7 @@ final class EdgePairing {
         }
     }
 
-    /** Whether every edge is run as often one way as the other, once facets are turned as {@link #joined} says. */
+    /** Whether the surface is closed, once facets are turned as {@link #joined} says. */
     boolean closed() {
         return open.length == 0 && crowded.length == 0;
     }

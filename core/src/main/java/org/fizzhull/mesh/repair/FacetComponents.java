@@ -22,7 +22,7 @@ final class FacetComponents {
         bodies = facets;
     }
 
-    /** Joins two facets that run alike or against each other. */
+    /** Joins two facets; {@code opposed} where they are wound in opposite senses. */
     void join(int a, int b, boolean opposed) {
         int rootA = root(a);
         int rootB = root(b);
@@ -58,7 +58,7 @@ final class FacetComponents {
         return sum;
     }
 
-    /** Number of the body of each facet, from 0 in the order in which bodies begin. */
+    /** Number of the body of each facet, from 0 in the order of the first facets of the bodies. */
     int[] labels() {
         int[] labels = new int[parent.length];
         int names = 0;

@@ -9,14 +9,14 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Facets that lie on the same three vertices as another one, by number.
+ * Facets that have the same three vertices as another one, by number.
  *
  * @param same those that repeat an earlier one the same way round
- * @param earlier of each two that lie back to back the earlier one
- * @param later the later one
+ * @param earlier of each two that lie back to back (wound in opposite senses) the earlier one
+ * @param later the other one of each
  */
 record FacetTwins(Set<Integer> same, Set<Integer> earlier, Set<Integer> later) {
-    /** Looks among the facets that some sides (three times the facet plus the corner) belong to. */
+    /** The twins among the facets to which some sides belong ({@link EdgePairing} numbers them). */
     static FacetTwins among(int[] corners, int[] sides) {
         FacetTwins twins = new FacetTwins(new HashSet<>(), new HashSet<>(), new HashSet<>());
         Map<List<Integer>, Integer> known = new HashMap<>();

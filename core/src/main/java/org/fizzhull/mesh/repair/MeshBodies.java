@@ -9,30 +9,36 @@ import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The closed surfaces of a mesh, turned so that bodies face outward and cavities into the hollow. A surface is a body or
- * a cavity by the number of surfaces around it, never by its volume alone: turning every surface outward would fill the
- * cavities in.
+ * Orients the closed surfaces of a mesh, so that bodies face outward and cavities into the hollow, and unites those
+ * that overlap. Whether a surface is a body or a cavity follows from the number of surfaces around it, never from the
+ * sign of its volume alone: turning every surface outward would fill the cavities.
  */
 final class MeshBodies {
-    /** Most separate surfaces that are told apart. */
+    /** Most separate surfaces that a mesh may have; more are refused. */
     private static final int MOST = 1000;
 
-    /** Volume of all surfaces together, as a share of the sum of their sizes, below which nothing is left. */
+    /**
+     * Sum of all signed volumes, as a share of the sum of their magnitudes, up to which the mesh encloses nothing.
+     */
     private static final double LEAST_LEFT = 1e-4;
 
-    /** Volume, as a share of that of all, up to which a surface left by uniting is a gap or a flake, not a hollow. */
+    /**
+     * Volume, as a share of the total, up to which a surface left by uniting is an artefact of rounding and left out.
+     */
     private static final double GAP = 1e-7;
 
     private final MeshRefusals refusals;
     private final List<Notice> notices;
     private Surfaces surfaces;
 
-    /** What crosses what; null where nothing is taken to. */
+    /** Which surfaces cross; null for a single surface, and where crossings are not to be united. */
     private @Nullable CrossedShells crossed;
 
     private Nesting nesting;
 
-    /** The surfaces of paired facets, of which the fewer are turned where neighbours disagree. */
+    /**
+     * The surfaces of paired facets; where neighbouring facets are wound in opposite senses the minority is turned.
+     */
     MeshBodies(double[] xyz, EdgePairing pairing, MeshRefusals refusals, List<Notice> notices) {
         this.refusals = refusals;
         this.notices = notices;
@@ -47,14 +53,14 @@ final class MeshBodies {
     }
 
     /**
-     * Turns the surfaces and unites those that overlap; returns those that are left. First what each surface lies in is told,
-     * since that says which of them are bodies; then bodies are turned, surfaces inside solid ones left out, and those that
-     * cross united. Where one of two that cross may be meant to be taken away, none is united, and the lines of
-     * {@link WindingProbe} decide how much is enclosed twice.
+     * Orients the surfaces, unites those that overlap, and returns the remaining ones. The nesting comes first, since
+     * it says which surfaces are bodies. Then bodies are turned outward, surfaces inside solid material are left out,
+     * and bodies that cross are united. Where one of two crossing surfaces may be meant to be subtracted, none is
+     * united; {@link WindingProbe} then measures along lines how much is enclosed twice, and refuses too much of it.
      */
     Surfaces arranged() {
-        boolean against = against();
-        if (against) {
+        boolean subtract = maySubtract();
+        if (subtract) {
             crossed = null;
             nesting = new Nesting(surfaces, null);
         }
@@ -70,13 +76,13 @@ final class MeshBodies {
             dropFilled();
         }
         WindingProbe probe = new WindingProbe(surfaces.mesh());
-        if (probe.overlaps() && !against && uniteThemselves()) {
+        if (probe.overlaps() && !subtract && uniteSelfIntersecting()) {
             nesting = new Nesting(surfaces, null);
             dropFilled();
             probe = new WindingProbe(surfaces.mesh());
         }
         refuseNothing();
-        tellBodies();
+        reportBodies();
         probe.check(refusals, notices);
         return surfaces;
     }
@@ -87,15 +93,15 @@ final class MeshBodies {
         }
     }
 
-    /** What crosses what; null for a single surface, which is not held against itself. */
+    /** Finds which surfaces cross; null for a single surface, which is not compared with itself. */
     private @Nullable CrossedShells crossed() {
         return surfaces.count() == 1
                 ? null
                 : new CrossedShells(surfaces.xyz(), surfaces.corners(), surfaces.label(), surfaces.count());
     }
 
-    /** Whether surfaces cross of which one may be meant to be taken away, or both belong to one body. */
-    private boolean against() {
+    /** Whether two surfaces cross of which one may be meant to be subtracted, or which belong to the same body. */
+    private boolean maySubtract() {
         boolean found = false;
         for (int a = 0; a < surfaces.count(); a++) {
             for (int b = 0; b < a; b++) {
@@ -109,41 +115,43 @@ final class MeshBodies {
         return found;
     }
 
-    /** Makes one surface of bodies that overlap or touch; leaves them where it is not clear what they enclose. */
+    /** Unites bodies that overlap or touch; leaves them as they are where it is not clear what they enclose. */
     private void unite(CrossedShells shells) {
         int[] body =
                 IntStream.range(0, surfaces.count()).map(nesting::outermost).toArray();
         Optional<CrossedShells.United> found = shells.united(body);
         if (found.isPresent()) {
-            String once = take(found.get());
-            tell("mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once);
+            String once = replaceBy(found.get());
+            addNotice("mesh-united", found.get().bodies() + " bodies that overlap or touch were united; " + once);
         }
     }
 
-    /** Makes a clear surface of one that runs through itself; returns whether it is clear what it encloses. */
-    private boolean uniteThemselves() {
+    /** Replaces surfaces that intersect themselves by what they enclose; returns whether that could be done. */
+    private boolean uniteSelfIntersecting() {
         Optional<CrossedShells.United> found =
                 CrossedShells.themselves(surfaces.xyz(), surfaces.corners(), surfaces.label());
         if (found.isPresent()) {
-            String once = take(found.get());
-            tell("mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once);
+            String once = replaceBy(found.get());
+            addNotice("mesh-united", "The surface runs through itself; what lies inside all of it was united. " + once);
         }
         return found.isPresent();
     }
 
-    /** Goes on with what was united; returns what was counted several times, in words. */
-    private String take(CrossedShells.United united) {
+    /**
+     * Replaces the surfaces by their union; returns a sentence with the volume that had been counted several times.
+     */
+    private String replaceBy(CrossedShells.United united) {
         double before = surfaces.volume();
         EdgePairing pairing = new EdgePairing(united.corners(), united.xyz().length / 3);
         refuseMany(pairing.joined);
         surfaces = Surfaces.of(united.xyz(), united.corners(), pairing.joined);
-        // what rounding leaves between faces that lie on each other
+        // slivers that rounding leaves between coincident faces
         dropSlight(GAP * before);
         return PlaceWords.cubicCentimetres(Math.max(0, before - surfaces.volume()))
                 + " cm3 that are filled several times count once.";
     }
 
-    /** A body and its copy inside out enclose nothing, however large each of them is. */
+    /** Refuses surfaces whose volumes cancel, as of a body and its copy inside out. */
     private void refuseNothing() {
         double sizes = surfaces.list().stream()
                 .mapToDouble(surface -> Math.abs(surface.volume()))
@@ -153,7 +161,7 @@ final class MeshBodies {
         }
     }
 
-    /** Turns the fewer facets of each surface where neighbours disagree. */
+    /** Turns the minority of the facets of each surface where neighbours are wound in opposite senses. */
     private void turnMinority(EdgePairing pairing) {
         FacetComponents joined = pairing.joined;
         int[] label = joined.labels();
@@ -169,7 +177,7 @@ final class MeshBodies {
             }
         }
         if (turned > 0) {
-            tell("mesh-winding", turned + " facets faced the other way than their neighbours and were turned.");
+            addNotice("mesh-winding", turned + " facets faced the other way than their neighbours and were turned.");
         }
     }
 
@@ -178,7 +186,7 @@ final class MeshBodies {
         List<Surface> flat = dropSlight(0);
         if (!flat.isEmpty()) {
             int facets = flat.stream().mapToInt(Surface::facets).sum();
-            tell("mesh-flat-part", flat.size() + " parts without volume (" + facets + " facets) were left out.");
+            addNotice("mesh-flat-part", flat.size() + " parts without volume (" + facets + " facets) were left out.");
         }
     }
 
@@ -212,7 +220,7 @@ final class MeshBodies {
         surfaces.turn(insideOut);
         if (!insideOut.isEmpty()) {
             int all = surfaces.count();
-            tell(
+            addNotice(
                     "mesh-inverted",
                     (all == 1 ? "The surface was" : insideOut.size() + " of " + all + " surfaces were")
                             + " inside out; the facets were turned.");
@@ -220,8 +228,9 @@ final class MeshBodies {
     }
 
     /**
-     * Leaves out surfaces that part nothing: going in through one, the number of bodies around rises from 1 to 2, say. A
-     * surface behind which there would be fewer than none has no meaning. Returns whether there was any.
+     * Leaves out surfaces with material on both sides: the winding number, the number of bodies around a point,
+     * changes there from 1 to 2, say. A negative winding number on either side is refused. Returns whether any was
+     * left out.
      */
     private boolean dropFilled() {
         List<Surface> filled = new ArrayList<>();
@@ -237,7 +246,7 @@ final class MeshBodies {
         }
         if (!filled.isEmpty()) {
             surfaces = surfaces.without(filled);
-            tell(
+            addNotice(
                     "mesh-nested",
                     (filled.size() == 1 ? "1 surface" : filled.size() + " surfaces")
                             + " inside a body that is solid there were left out. If a hollow is meant, subtract the"
@@ -246,21 +255,21 @@ final class MeshBodies {
         return !filled.isEmpty();
     }
 
-    private void tell(String code, String text) {
+    private void addNotice(String code, String text) {
         notices.add(new Notice(code, text));
     }
 
     /** Says how many bodies and closed hollows there are, where it is not one body. */
-    private void tellBodies() {
+    private void reportBodies() {
         List<Surface> hollows =
                 surfaces.list().stream().filter(surface -> surface.volume() < 0).toList();
         int solid = surfaces.count() - hollows.size();
         if (solid > 1) {
-            tell("mesh-bodies", solid + " separate bodies are taken as one rigid piece.");
+            addNotice("mesh-bodies", solid + " separate bodies are taken as one rigid piece.");
         }
         if (!hollows.isEmpty()) {
             double volume = -hollows.stream().mapToDouble(Surface::volume).sum();
-            tell(
+            addNotice(
                     "mesh-cavity",
                     (hollows.size() == 1 ? "1 closed hollow" : hollows.size() + " closed hollows") + " of "
                             + PlaceWords.cubicCentimetres(volume)

@@ -5,8 +5,9 @@ import org.fizzhull.evidence.Notice;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults mended and said,
- * bodies and cavities told apart, overlaps looked for, and the volume held against its three fluxes.
+ * Makes a closed, outward facing mesh of a facet list, or refuses it: edges are paired, small faults repaired and
+ * reported as notices, bodies and cavities distinguished, overlaps united or refused, and the fluxes through each
+ * surface along x, y and z, which all equal the enclosed volume of a closed one, compared.
  *
  * @param mesh the closed mesh, without vertices that belong to no facet
  * @param surfaces number of closed surfaces that it is made of
@@ -19,8 +20,8 @@ public record MeshCheck(TriangleMesh mesh, int surfaces, double volume) {
      * @param xyz vertices, m; handed over
      * @param corners three vertices a facet; handed over
      * @param fileName name used in refusals
-     * @param doubt what was already suspicious about the file, or empty
-     * @param notices takes what was found
+     * @param doubt what was suspicious about the file already, part of a sentence; empty for nothing
+     * @param notices list to which what was repaired or found is added
      * @throws org.fizzhull.quantity.Refusal for facets that enclose no body
      */
     public static MeshCheck of(double[] xyz, int[] corners, String fileName, String doubt, List<Notice> notices) {

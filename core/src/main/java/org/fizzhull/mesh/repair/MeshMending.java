@@ -11,9 +11,10 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners that nearly
- * meet, corners that stand in the middle of a neighbour's edge. No corner moves by more than {@link #NEAR} of the
- * size. Facets that hang on no body are left out and {@link SmallHoles} closed; larger holes stay and are refused.
+ * Repairs small faults of a facet list whose edges do not pair: facets listed twice, facets without area, corners
+ * that nearly coincide, corners within an edge of a neighbour (T-junctions). No corner moves by more than {@link
+ * #NEAR} of the size. Stray facets that belong to no body are left out and {@link SmallHoles} closed; larger holes
+ * stay and are refused.
  */
 final class MeshMending {
     /**
@@ -46,9 +47,9 @@ final class MeshMending {
     }
 
     /**
-     * Mends what can be mended and returns the pairing of what is left. The order matters: copies go before facets back to
-     * back, which they would hide; corners are joined before edges are divided at them; and a hole is closed only where
-     * nothing of the surface is left to close it.
+     * Repairs what it can and returns the pairing of the result. The order matters: duplicates are removed before
+     * facets back to back, which they would hide; corners are joined before edges are divided at them; holes come
+     * last, so that a fan closes only what the facets of the file cannot.
      */
     EdgePairing mend() {
         dropSame();
@@ -94,7 +95,7 @@ final class MeshMending {
                 .toArray();
     }
 
-    private void tell(String code, String text) {
+    private void addNotice(String code, String text) {
         notices.add(new Notice(code, text));
     }
 
@@ -103,7 +104,8 @@ final class MeshMending {
         FacetTwins twins = FacetTwins.among(pairing.corners, pairing.doubtful);
         if (!twins.same().isEmpty()) {
             pairing = without(twins.same()::contains);
-            tell("mesh-duplicates", twins.same().size() + " facets are listed more than once and were taken once.");
+            addNotice(
+                    "mesh-duplicates", twins.same().size() + " facets are listed more than once and were taken once.");
         }
     }
 
@@ -119,10 +121,10 @@ final class MeshMending {
         EdgePairing one = without(twins.later()::contains);
         if (neither.closed() && neither.corners.length > 0) {
             pairing = neither;
-            tell("mesh-inner-wall", 2 * pairs + " facets lie back to back and were left out.");
+            addNotice("mesh-inner-wall", 2 * pairs + " facets lie back to back and were left out.");
         } else if (one.closed() && !pairing.closed()) {
             pairing = one;
-            tell("mesh-duplicates", pairs + " facets are listed again the other way round; left out.");
+            addNotice("mesh-duplicates", pairs + " facets are listed again the other way round; left out.");
         }
     }
 
@@ -135,7 +137,7 @@ final class MeshMending {
                 .collect(Collectors.toSet());
         if (!flat.isEmpty()) {
             pairing = without(flat::contains);
-            tell("mesh-no-area", flat.size() + " facets without area were left out.");
+            addNotice("mesh-no-area", flat.size() + " facets without area were left out.");
         }
     }
 
@@ -159,7 +161,7 @@ final class MeshMending {
         EdgePairing found = paired(near.corners());
         if (found.open.length < pairing.open.length && found.crowded.length <= pairing.crowded.length) {
             pairing = found;
-            tell(
+            addNotice(
                     "mesh-near",
                     near.joined() + " corners within " + PlaceWords.micrometres(tolerance)
                             + " micrometres of another were joined to it, the first at "
@@ -181,7 +183,7 @@ final class MeshMending {
             pairing = paired(edges.corners);
         }
         if (divided > 0) {
-            tell(
+            addNotice(
                     "mesh-t-junction",
                     divided + " corners stand in the middle of a neighbour's edge, the first at "
                             + PlaceWords.vertex(xyz, first) + "; the neighbours were divided there.");
@@ -203,7 +205,7 @@ final class MeshMending {
             pairing = without(stray);
         }
         if (dropped > 0) {
-            tell(
+            addNotice(
                     "mesh-stray",
                     dropped + (dropped == 1 ? " facet hangs" : " facets hang") + " on no body and were left out.");
         }

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * @param first the first corner another was joined to; -1 where there is none
  */
 record NearCorners(int[] corners, int joined, int first) {
-    /** Corners looked at; with more, the mesh is no body with cracks but a heap of facets. */
+    /** Most corners that are looked at: a mesh with more is not a body with a few cracks, and is left as it is. */
     private static final int MOST = 20_000;
 
     /** Joins corners of the given sides (three times the facet plus the corner) within {@code tolerance} metres. */

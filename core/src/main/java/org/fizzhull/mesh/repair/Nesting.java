@@ -9,8 +9,8 @@ import org.fizzhull.mesh.uniting.CrossedShells;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which surfaces of a mesh lie inside which: a ray upward from one point of each counts what it leaves. Surfaces that
- * cross or touch lie in none of each other.
+ * Which surfaces of a mesh lie inside which, by the parity of the crossings of a vertical ray from a point of each
+ * surface. Of two surfaces that cross or touch neither lies inside the other.
  */
 final class Nesting {
     private final Surfaces surfaces;
@@ -19,7 +19,7 @@ final class Nesting {
     /** Whether surface i lies inside surface j, at i and j. */
     private final boolean[][] inside;
 
-    /** @param crossed what crosses what; null where nothing is taken to */
+    /** @param crossed which surfaces cross; null where crossings are not looked at */
     Nesting(Surfaces surfaces, @Nullable CrossedShells crossed) {
         this.surfaces = surfaces;
         this.crossed = crossed;
@@ -39,8 +39,9 @@ final class Nesting {
     }
 
     /**
-     * Counts what rays meet above their starts, of surfaces whose box is around. A ray starts at a point off the edges of
-     * the facet with the largest shadow: there it leaves its own surface cleanly.
+     * Counts the crossings of the ray from each surface with every surface whose box contains that of the first. The
+     * ray starts inside the facet with the largest horizontal projection, off its edges and medians, so that it
+     * leaves its own surface cleanly.
      */
     private void shoot(TriangleMesh mesh, int[] label) {
         double[] largest = new double[inside.length];
@@ -80,7 +81,7 @@ final class Nesting {
         return surfaces.get(surface).volume() > 0 ? 1 : -1;
     }
 
-    /** The free surface around one; the surface itself where it stands free. */
+    /** The outermost surface around one; the surface itself where none is around it. */
     int outermost(int surface) {
         return IntStream.range(0, inside.length)
                 .filter(outer -> inside[surface][outer] && free(outer))

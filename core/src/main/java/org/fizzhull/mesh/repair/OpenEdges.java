@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Divides facets at corners of others that stand in the middle of their open edges (T-junctions). At most one edge of a
- * facet is divided at a time; the maker calls again while there is something to divide.
+ * Divides facets at corners of others that lie within their open edges (T-junctions). At most one edge of a facet is
+ * divided in a pass; the caller repeats the pass as long as one divides anything.
  */
 final class OpenEdges {
-    /** Open edges looked at; with more, the mesh is no body with cracks but a heap of facets. */
+    /** Most open edges that are looked at: a mesh with more is not a body with a few cracks, and is left as it is. */
     private static final int MOST = 50_000;
 
     private final double[] xyz;

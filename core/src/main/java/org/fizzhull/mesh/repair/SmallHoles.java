@@ -12,11 +12,11 @@ import org.fizzhull.mesh.measure.FaceSets;
 import org.fizzhull.mesh.uniting.FacetEdges;
 
 /**
- * Closes small holes. The sides that no other runs against make up loops, since as many of them end at a corner as begin
- * there, also where holes meet in a corner and where three facets share an edge. Each loop is closed by a fan around the
- * middle of its corners, which lies nearer to the surface than a fan from a corner. A hole is small when its rim is no
- * longer than a third of the diagonal of the box, and all together cover no more than a hundredth of the surface: what is
- * larger was meant, or is lost. O(sides).
+ * Closes small holes. The sides without an opposite side form closed loops, since as many of them end at a corner as
+ * begin there, also where holes meet at a corner and where three facets share an edge. Each loop is closed by a fan
+ * of triangles around the mean of its corners, which lies nearer to the surface than a fan from one corner. Holes are
+ * small when no rim is longer than a third of the diagonal of the box and all of them cover no more than a hundredth
+ * of the surface: larger ones are taken as intended or as beyond repair. O(sides).
  */
 final class SmallHoles {
     /** Longest rim, as a share of the diagonal of the box. */
@@ -40,13 +40,14 @@ final class SmallHoles {
     record Closed(double[] xyz, int[] corners) {}
 
     /**
-     * The list without holes, which are told; as it was where one of them is too large or its rim is no closed loop.
+     * The facet list with its holes closed, and a notice of it; unchanged where a hole is too large or the rims are
+     * not closed loops.
      *
      * @param sides what no other side runs against, as three times the facet plus the corner
      * @param size diagonal of the box, m
      */
     static Closed closed(double[] xyz, int[] corners, int[] sides, double size, List<Notice> notices) {
-        // the other way round than the facets
+        // a fan runs along each side in the direction opposite to the facet there
         BoundaryLoops rims = new BoundaryLoops();
         for (int h : sides) {
             rims.add(corners[FacetEdges.next(h)], corners[h]);

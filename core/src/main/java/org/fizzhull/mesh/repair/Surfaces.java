@@ -16,7 +16,7 @@ import org.fizzhull.mesh.TriangleMesh;
  * @param list the surfaces
  */
 record Surfaces(double[] xyz, int[] corners, int[] label, List<Surface> list) {
-    /** Takes a facet list apart. */
+    /** Divides a facet list into its connected surfaces. */
     static Surfaces of(double[] xyz, int[] corners, FacetComponents joined) {
         // half way between two vertices
         int half = xyz.length / 6 * 3;
@@ -46,7 +46,7 @@ record Surfaces(double[] xyz, int[] corners, int[] label, List<Surface> list) {
         return list.stream().mapToDouble(Surface::volume).sum();
     }
 
-    /** The surfaces but some of them. */
+    /** These surfaces without some of them. */
     Surfaces without(Collection<Surface> dropped) {
         if (dropped.isEmpty()) {
             return this;

@@ -11,8 +11,9 @@ import org.fizzhull.mesh.measure.MassProperties;
  * up a line, the number of surfaces around must be 0 or 1 everywhere. So nested bodies, bodies that run into each other
  * and a surface that runs into itself are found by one rule, with a place.
  *
- * <p>An overlap whose shadow falls between the lines is missed: with 64 lines to a side that is one smaller than about a
- * 4000th of the body's shadow. An overlap of at most a thousandth of the volume is told and kept, a larger one refused.
+ * <p>An overlap whose shadow falls between the lines is missed: with 64 lines to a side that is one smaller than
+ * about a 4000th of the body's shadow. An overlap of at most a thousandth of the volume is kept, with a notice, a
+ * larger one refused.
  */
 final class WindingProbe {
     /** Overlap kept with a notice, as a part of the volume. */
@@ -44,7 +45,7 @@ final class WindingProbe {
         return length > 0;
     }
 
-    /** Refuses or tells overlaps. */
+    /** Refuses a large overlap; adds a notice of a small one. */
     void check(MeshRefusals refusals, List<Notice> notices) {
         if (overlaps()) {
             double across = (box[3] - box[0]) * (box[4] - box[1]) / (LINES * LINES);

@@ -1,7 +1,8 @@
 /**
- * Facet lists: do they enclose a body, and what small faults can be mended and said?
+ * Facet lists: do they enclose a body, and which small faults are repaired (and reported as notices)?
  *
- * <p>Entry: {@link org.fizzhull.mesh.repair.MeshCheck}. Units: metres. Left out: what has no inside, which is refused.
+ * <p>Entry: {@link org.fizzhull.mesh.repair.MeshCheck}. Units: metres. Left out: surfaces without an inside, which
+ * are refused.
  */
 @NullMarked
 package org.fizzhull.mesh.repair;

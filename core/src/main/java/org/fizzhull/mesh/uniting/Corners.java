@@ -4,17 +4,17 @@ import java.util.Arrays;
 import org.fizzhull.geometry.Vec3;
 
 /**
- * Corners of facets with two places each: where it is, and its perturbed place ({@link PerturbedShells}), by which it is
- * decided what crosses what. New corners are added where an edge passes through a facet.
+ * Corners of facets, each with two places: its true one, and a perturbed one ({@link PerturbedShells}) by which
+ * crossings are decided. New corners are added where an edge passes through a facet.
  */
 final class Corners {
-    /** Coordinates x, y, z of one corner after another, m. */
+    /** True coordinates x, y, z of one corner after another, m. */
     double[] place;
 
-    /** The same of the grown bodies, m. */
+    /** Perturbed coordinates, those of the grown shells, in the same order, m. */
     double[] grown;
 
-    /** How far a grown corner lies from its place at most, m. */
+    /** Largest distance of a perturbed corner from its true place, m. */
     private final double growth;
 
     private int count;
@@ -31,8 +31,10 @@ final class Corners {
     }
 
     /**
-     * Adds the corner at which the edge from p to q passes through the facet a b c; returns its number. Its place is where
-     * the edge meets the facet as they are, unless the two hardly cross there: then the grown ones tell.
+     * Adds the corner at which the edge from p to q passes through the facet a b c; returns its number. Its true
+     * place is the intersection of the true edge and facet. Where that is ill-conditioned (farther than 32
+     * perturbations along the edge from the perturbed intersection) the share of the edge is taken from the perturbed
+     * one.
      */
     int add(int p, int q, int a, int b, int c) {
         if (3 * count == place.length) {
@@ -61,10 +63,11 @@ final class Corners {
     }
 
     /**
-     * Whether the grown corner d lies before the facet a b c, from where its corners run anticlockwise. The same numbers
-     * decide whatever the order the four are given in, so that all who ask agree.
+     * Whether the perturbed corner d lies in front of the facet a b c, on the side from which its corners run
+     * anticlockwise. The determinant is always evaluated with the four in rising order, so that its rounding, and
+     * with it the answer, does not depend on the order in which they are given.
      */
-    boolean before(int a, int b, int c, int d) {
+    boolean inFront(int a, int b, int c, int d) {
         int[] four = {a, b, c, d};
         boolean turned = false;
         for (int i = 0; i < four.length; i++) {
@@ -76,7 +79,7 @@ final class Corners {
         return sixTimesVolume(grown, four[0], four[1], four[2], four[3]) >= 0 != turned;
     }
 
-    /** Six times the volume of a tetrahedron, m3; above 0 where d lies before the facet a b c. */
+    /** Six times the signed volume of a tetrahedron, m3; above 0 where d lies in front of the facet a b c. */
     private static double sixTimesVolume(double[] at, int a, int b, int c, int d) {
         Vec3 origin = point(at, a);
         Vec3 normal = point(at, b).minus(origin).cross(point(at, c).minus(origin));

@@ -8,21 +8,25 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.TriangleMesh;
 
 /**
- * Closed shells, facing out, with what crosses or touches what: within a few millionths of their size, touching counts.
- * {@link #united} makes one surface of those that do.
+ * Closed shells that face outward, and which of them cross or touch; shells within a few millionths of their size of
+ * each other count as touching. {@link #united} returns the union.
  *
- * <p>Each edge is cut where it passes through a facet. The winding number of the whole surface, on the side that facets
- * look to, is carried along the edges and tells the pieces outside from those that something else fills; in a facet these
- * and the segments along which facets cross bound what is left. Which cross is told by signs of determinants of
- * perturbed corners ({@link PerturbedShells}), each always computed from the same numbers, so that the parts fit together
- * whatever the rounding. More than two bodies are taken one after another, so that no three facets cross in a point.
+ * <p>Method: each edge is cut where it passes through a facet. The winding number of the whole surface, just outside
+ * its facets, is carried along the edges; a piece of an edge where it is 0 lies outside every other shell. In a facet
+ * these pieces and the segments along which other facets cross it bound the part that belongs to the union. Crossings
+ * are decided by the signs of determinants of perturbed corners ({@link PerturbedShells}), each always computed from
+ * the same numbers, so that the parts fit together whatever the rounding. More than two bodies are united one after
+ * another, so that no three facets cross in a point.
  */
 public final class CrossedShells {
-    /** Perturbations that are tried. */
+    /** Most perturbations that are tried. */
     private static final int ATTEMPTS = 4;
 
-    /** Largest error of a union: difference of the lengths of lines inside, as a share of the length. */
-    private static final double SAME = 1e-4;
+    /**
+     * Largest error of a union by {@link LineCheck}: difference of the lengths of lines inside, as a share of the
+     * length.
+     */
+    private static final double MAX_ERROR = 1e-4;
 
     private final double[] xyz;
     private final int[] corners;
@@ -30,8 +34,7 @@ public final class CrossedShells {
     private final double[] grown;
     private final boolean[][] crossed;
 
-    /**
-     * Finds what crosses what.
+    /** Finds which shells cross or touch.
      *
      * @param xyz coordinates of the corners, m, three each
      * @param corners three corners a facet, anticlockwise seen from outside
@@ -48,7 +51,7 @@ public final class CrossedShells {
         crossed = new Crossings(at, new FacetEdges(this.corners, at.count()), shell).shells(count);
     }
 
-    /** {@return the shells as they are held against each other, each grown a little, m} */
+    /** {@return the perturbed shells by which crossings are decided, each grown a little, m} */
     public TriangleMesh grown() {
         return new TriangleMesh(grown, corners);
     }
@@ -69,19 +72,19 @@ public final class CrossedShells {
         return crossed[a][b];
     }
 
-    /**
-     * What shells were united to.
+    /** A union of shells.
      *
      * @param xyz coordinates of the corners, m, three each
-     * @param corners three corners a facet; shells that cross nothing are among them as they were
-     * @param bodies number of bodies that became part of a larger one; 0 where they were not told apart
+     * @param corners three corners a facet; those of shells that cross nothing are included unchanged
+     * @param bodies number of bodies that became part of a larger one; 0 where bodies were not distinguished
      */
     public record United(double[] xyz, int[] corners, int bodies) {}
 
     /**
-     * {@return the union of all bodies that cross or touch, with the others; empty where it cannot be told}
+     * {@return the union of all bodies that cross or touch, with the others unchanged; empty where it cannot be
+     * determined}
      *
-     * @param body for each shell the outermost one around it: a body and its cavities have one
+     * @param body for each shell the outermost shell around it, the same for a body and its cavities
      */
     public Optional<United> united(int[] body) {
         int count = crossed.length;
@@ -97,12 +100,12 @@ public final class CrossedShells {
         int[] turn = turns(bodies);
         int[] turnOf = Arrays.stream(shell).map(s -> turn[body[s]]).toArray();
         int joined = (int) Arrays.stream(turn).filter(t -> t > 0).count();
-        return tried(xyz, corners, shell, at -> inTurn(at, turnOf), joined);
+        return unionOf(xyz, corners, shell, at -> inTurn(at, turnOf), joined);
     }
 
     /**
-     * {@return the surface of what some shells enclose at least once, whichever of them run through themselves or through
-     * others; empty where it cannot be told, or where something is inside out}
+     * {@return the surface of the region that shells enclose at least once, also where they intersect themselves or
+     * one another; empty where it cannot be determined, or where a part is inside out}
      *
      * @param xyz coordinates of the corners, m, three each
      * @param corners three corners a facet, anticlockwise seen from outside
@@ -111,11 +114,11 @@ public final class CrossedShells {
     public static Optional<United> themselves(double[] xyz, int[] corners, int[] shell) {
         int[] each = IntStream.range(0, corners.length / 3).toArray();
         ShellCorners apart = ShellCorners.of(xyz, corners, shell);
-        return tried(apart.xyz(), apart.corners(), shell, at -> left(at, apart.corners(), each), 0);
+        return unionOf(apart.xyz(), apart.corners(), shell, at -> outerFacets(at, apart.corners(), each), 0);
     }
 
-    /** Unites perturbed shells, with another perturbation each time, until lines through the union agree with its parts. */
-    private static Optional<United> tried(
+    /** Unites perturbed shells, with another perturbation each time, until {@link LineCheck} accepts the union. */
+    private static Optional<United> unionOf(
             double[] xyz, int[] corners, int[] shell, Function<Corners, int[]> union, int bodies) {
         TriangleMesh parts = new TriangleMesh(xyz, corners);
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
@@ -123,7 +126,7 @@ public final class CrossedShells {
             try {
                 int[] left = union.apply(at);
                 double[] place = Arrays.copyOf(at.place, 3 * at.count());
-                if (left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= SAME) {
+                if (left.length > 0 && LineCheck.difference(parts, new TriangleMesh(place, left)) <= MAX_ERROR) {
                     return Optional.of(new United(place, left, bodies));
                 }
             } catch (UnclearException unclear) {
@@ -133,14 +136,17 @@ public final class CrossedShells {
         return Optional.empty();
     }
 
-    /** When each body is taken: 0 for those that cross nothing, else the same number for several that do not cross. */
+    /**
+     * Turn in which each body is united, from 1, the same for bodies that do not cross; 0 for those that cross
+     * nothing.
+     */
     private static int[] turns(boolean[][] bodies) {
         int[] turn = new int[bodies.length];
         for (int b = 0; b < turn.length; b++) {
             BitSet taken = new BitSet();
             for (int other = 0; other < turn.length; other++) {
                 if (bodies[b][other]) {
-                    // 0 as well, which says that it crosses something
+                    // turn 0 is taken too, since it means that a body crosses nothing
                     taken.set(0);
                     taken.set(turn[other]);
                 }
@@ -150,7 +156,7 @@ public final class CrossedShells {
         return turn;
     }
 
-    /** What is left of the facets of bodies that are united one turn after another, with those that cross nothing. */
+    /** Facets of the union of bodies, which are added turn after turn, and of the bodies that cross nothing. */
     private int[] inTurn(Corners at, int[] turnOf) {
         int[] all = facets(turnOf, 1);
         for (int k = 2; k <= crossed.length; k++) {
@@ -158,22 +164,23 @@ public final class CrossedShells {
             if (next.length > 0) {
                 int[] part = new int[(all.length + next.length) / 3];
                 Arrays.fill(part, all.length / 3, part.length, 1);
-                all = left(at, joined(all, next), part);
+                all = outerFacets(at, joined(all, next), part);
             }
         }
         return joined(all, facets(turnOf, 0));
     }
 
     /**
-     * Corners of the facets that are left of a surface; new ones are added to the corners.
+     * Corners of the outer facets of a surface, those outside all it encloses; new corners are added where facets are
+     * cut.
      *
      * @param part for each facet a number; facets of the same number do not cross
      */
-    private static int[] left(Corners at, int[] corners, int[] part) {
+    private static int[] outerFacets(Corners at, int[] corners, int[] part) {
         FacetEdges edges = new FacetEdges(corners, at.count());
         Crossings crossings = new Crossings(at, edges, part);
         crossings.addCorners();
-        return new CutFacets(at, edges, crossings, new Windings(at, edges, crossings)).left();
+        return new CutFacets(at, edges, crossings, new Windings(at, edges, crossings)).outerFacets();
     }
 
     private static int[] joined(int[] one, int[] other) {

@@ -1,20 +1,23 @@
 package org.fizzhull.mesh.uniting;
 
-/** Where an edge of a surface passes through a facet. */
+/**
+ * A point at which an edge of a surface passes through a facet. {@link FacetEdges} says which is the lower corner of
+ * an edge.
+ */
 final class Crossing {
     final int edge;
     final int facet;
 
-    /** Whether the edge passes from before the facet to behind it, going up from its lower corner. */
+    /** Whether the edge, from its lower corner on, passes from the front of the facet to its back. */
     final boolean enters;
 
     /** The new corner there; -1 until it is added. */
     int point = -1;
 
-    /** How far from the lower corner of the edge, m, as the sum along the axes. */
-    double far;
+    /** Distance from the lower corner of the edge, m, in the sum norm |x| + |y| + |z|. */
+    double distance;
 
-    /** The lower one of the winding numbers of the surface on the edge before and behind the facet. */
+    /** The smaller of the winding numbers of the surface on the edge in front of the facet and behind it. */
     int lowerWinding;
 
     Crossing(int edge, int facet, boolean enters) {
@@ -23,7 +26,7 @@ final class Crossing {
         this.enters = enters;
     }
 
-    /** By how much the winding number rises here on the way up the edge. */
+    /** Change of the winding number at the crossing, from the lower corner of the edge on. */
     int step() {
         return enters ? 1 : -1;
     }

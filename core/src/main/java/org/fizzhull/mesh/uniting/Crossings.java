@@ -8,8 +8,8 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.FacetTree;
 
 /**
- * Where the edges of a surface pass through its facets, by edge and along the edge. A facet is not held against an edge that
- * has a corner of it. O(edges log facets + crossings).
+ * The crossings of the edges of a surface with its facets, ordered by edge and along each edge. A facet is not tested
+ * against an edge that shares a corner with it. O(edges log facets + crossings).
  */
 final class Crossings {
     private final Corners at;
@@ -18,24 +18,24 @@ final class Crossings {
 
     private final List<Crossing> found = new ArrayList<>();
 
-    /** First crossing of each edge, and the end of the last. */
+    /** Index of the first crossing of each edge, and the number of all crossings at the end. */
     private final int[] first;
 
-    /** Box around the edge whose crossings are searched for, and its shell. */
+    /** Bounding box of the edge whose crossings are searched for. */
     private final double[] box = new double[6];
 
+    /** Shell of that edge. */
     private int own;
 
-    /** Shell of each facet; facets of one shell are not held against each other. */
+    /** Shell of each facet; an edge is not tested against facets of its own shell. */
     private final int[] shell;
 
-    /** Shell of all facets of a node, -1 where there are several. */
+    /** Shell of all facets in a node of the tree; -1 where they belong to several. */
     private final int[] shellOfNode;
 
-    /**
-     * Looks for the crossings.
+    /** Finds the crossings.
      *
-     * @param shell for each facet a number; facets of the same number are not held against each other
+     * @param shell for each facet the number of its shell; edges are not tested against facets of their own shell
      */
     Crossings(Corners at, FacetEdges all, int[] shell) {
         this.at = at;
@@ -43,7 +43,7 @@ final class Crossings {
         this.shell = shell;
         tree = new FacetTree(new TriangleMesh(at.grown, all.facetCorners()));
         shellOfNode = new int[tree.nodes()];
-        // children stand behind their parents
+        // children have larger numbers than their parents
         for (int node = shellOfNode.length - 1; node >= 0; node--) {
             shellOfNode[node] = shellOf(node);
         }
@@ -60,7 +60,7 @@ final class Crossings {
         return one ? found : -1;
     }
 
-    /** Holds each edge against the facets whose boxes its own box meets. */
+    /** Tests each edge against the facets whose bounding boxes overlap its own. */
     private void search() {
         for (int e = 0; e < all.count(); e++) {
             for (int k = 0; k < 3; k++) {
@@ -98,8 +98,8 @@ final class Crossings {
     }
 
     /**
-     * Enters a crossing where the ends of an edge lie on either side of a facet's plane and all three corners go round the
-     * edge the same way.
+     * Records a crossing where the ends of an edge lie on different sides of the plane of a facet and the three sides
+     * of the facet pass the edge in the same sense.
      */
     private void cross(int e, int f) {
         int p = all.low(e);
@@ -110,18 +110,18 @@ final class Crossings {
         if (a == p || a == q || b == p || b == q || c == p || c == q) {
             return;
         }
-        boolean before = at.before(a, b, c, p);
-        if (before == at.before(a, b, c, q)) {
+        boolean before = at.inFront(a, b, c, p);
+        if (before == at.inFront(a, b, c, q)) {
             return;
         }
-        boolean side = at.before(p, q, a, b);
-        if (side != at.before(p, q, b, c) || side != at.before(p, q, c, a)) {
+        boolean side = at.inFront(p, q, a, b);
+        if (side != at.inFront(p, q, b, c) || side != at.inFront(p, q, c, a)) {
             return;
         }
         found.add(new Crossing(e, f, before));
     }
 
-    /** Adds the corners and puts those of each edge in the order in which they follow from its lower corner. */
+    /** Adds a corner at each crossing and sorts the crossings of each edge by distance from its lower corner. */
     void addCorners() {
         for (Crossing crossing : found) {
             int f = 3 * crossing.facet;
@@ -129,14 +129,14 @@ final class Crossings {
             int q = all.high(crossing.edge);
             crossing.point = at.add(p, q, all.corner(f), all.corner(f + 1), all.corner(f + 2));
             for (int k = 0; k < 3; k++) {
-                crossing.far += Math.abs(at.grown[3 * crossing.point + k] - at.grown[3 * p + k]);
+                crossing.distance += Math.abs(at.grown[3 * crossing.point + k] - at.grown[3 * p + k]);
             }
         }
         found.sort(Comparator.<Crossing>comparingInt(crossing -> crossing.edge)
-                .thenComparingDouble(crossing -> crossing.far));
+                .thenComparingDouble(crossing -> crossing.distance));
     }
 
-    /** Which shells cross. */
+    /** Whether shells a and b cross, at [a][b] and [b][a]; {@code count} is the number of shells. */
     boolean[][] shells(int count) {
         boolean[][] crossed = new boolean[count][count];
         for (Crossing crossing : found) {
@@ -148,12 +148,12 @@ final class Crossings {
         return crossed;
     }
 
-    /** All of them, edge after edge. */
+    /** All crossings, edge after edge. */
     List<Crossing> all() {
         return found;
     }
 
-    /** Those of an edge, as they follow from its lower corner. */
+    /** The crossings of an edge, once corners are added in order from its lower corner. */
     List<Crossing> along(int edge) {
         return found.subList(first[edge], first[edge + 1]);
     }

@@ -9,9 +9,9 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * The facets of a surface that lie outside of what it encloses, those that cross others cut. The part of a facet that is
- * left is bounded by what is left of its sides and by a segment for each facet that it crosses; along these, one after
- * another, the boundary closes. Both facets of a segment get the same corners, so that the parts fit together.
+ * The outer part of a surface: its facets outside all that it encloses, cut where other facets cross them. The outer
+ * part of a facet is bounded by the outer pieces of its sides and by one segment for each facet that crosses it;
+ * together these form closed loops. Both facets of a segment get the same corners, so that the parts fit together.
  */
 final class CutFacets {
     private final Corners at;
@@ -22,13 +22,13 @@ final class CutFacets {
     /** Edge of each side. */
     private final int[] edge;
 
-    /** A segment on a facet, which runs with what is left of the facet on its left; a corner is -1 until it is known. */
+    /** A segment on a facet, directed so that the outer part lies on its left; a corner is -1 until it is known. */
     private static final class Segment {
         private int from = -1;
         private int to = -1;
     }
 
-    /** For each facet that others cross, the segments on it by the facet that crosses it. */
+    /** For each facet that others cross, the segments on it, by the facet that crosses it. */
     private final Map<Integer, NavigableMap<Integer, Segment>> segments = new HashMap<>();
 
     private final IntStream.Builder out = IntStream.builder();
@@ -41,8 +41,8 @@ final class CutFacets {
         edge = all.edges();
     }
 
-    /** Three corners for each facet that is left. */
-    int[] left() {
+    /** The outer facets, three corners each. */
+    int[] outerFacets() {
         gatherEnds();
         for (int f = 0; f < all.facets(); f++) {
             NavigableMap<Integer, Segment> own = segments.get(f);
@@ -62,9 +62,10 @@ final class CutFacets {
     }
 
     /**
-     * Both ends of the segment of each two facets that cross, for either. Where a side passes behind the other facet, what
-     * is left of it ends, and the segment of its own facet starts; the segment of the other, which runs the other way
-     * round, ends there. A segment inside what something else fills bounds nothing that is left.
+     * Finds both ends of the segment of each two facets that cross, for either of them. Where a side passes behind
+     * the other facet, its outer piece ends and the segment on its own facet starts; the segment on the other facet
+     * has the opposite direction and ends there. Segments inside a third body (winding number above 0) bound no outer
+     * part.
      */
     private void gatherEnds() {
         for (Crossing crossing : crossings.all()) {
@@ -91,7 +92,7 @@ final class CutFacets {
         }
     }
 
-    /** Fills what is left of a facet, between what is left of its sides and the segments on it. */
+    /** Triangulates the outer part of a facet, between the outer pieces of its sides and the segments on it. */
     private void cut(int f, Collection<Segment> own) {
         FacetTriangulation fill =
                 new FacetTriangulation(at, all.corner(3 * f), all.corner(3 * f + 1), all.corner(3 * f + 2));
@@ -107,7 +108,7 @@ final class CutFacets {
         fill.triangles(out);
     }
 
-    /** The pieces of a side that nothing else is around. */
+    /** Adds the outer pieces of a side, those on which the winding number is 0. */
     private void side(int h, FacetTriangulation fill) {
         List<Crossing> along = crossings.along(edge[h]);
         int before = all.corner(h);

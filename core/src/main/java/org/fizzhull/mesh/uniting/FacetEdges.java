@@ -5,11 +5,11 @@ import java.util.stream.IntStream;
 import org.fizzhull.mesh.measure.Buckets;
 
 /**
- * Facets with their edges: each edge once, with the sides of facets that lie on it. A side is told by three times the
- * facet plus the corner it runs from.
+ * Facets with their edges: each edge once, with the sides of facets that lie on it. A side (half-edge) has the number
+ * 3 f + k: facet f, from its corner k to the next. The lower corner of an edge is that with the smaller number,
+ * whatever its height.
  *
- * <p>Edges are in the order of their lower corner, then of the upper one: two counting passes, O(facets + vertices) for any
- * file.
+ * <p>Edges are sorted by their lower corner, then by the upper one, by two counting passes: O(facets + vertices).
  */
 public final class FacetEdges {
     private final int[] corners;
@@ -17,7 +17,7 @@ public final class FacetEdges {
     /** Sides of all edges, one edge after another. */
     private final int[] side;
 
-    /** First side of each edge, and the end of the last. */
+    /** Index in {@link #side} of the first side of each edge, and the number of all sides at the end. */
     private final int[] first;
 
     /**
@@ -26,7 +26,7 @@ public final class FacetEdges {
      */
     public FacetEdges(int[] corners, int vertices) {
         this.corners = corners;
-        // the second pass keeps the order of the first
+        // radix sort: the second pass is stable and keeps the order of the first
         Buckets byUpper = Buckets.of(vertices, corners.length, h -> Math.max(corners[h], corners[next(h)]));
         Buckets byLower = Buckets.of(vertices, corners.length, i -> {
             int h = byUpper.at(i);
@@ -65,7 +65,8 @@ public final class FacetEdges {
     }
 
     /**
-     * {@return first place of an edge in the list of sides; those of an edge end where those of the next begin}
+     * {@return index of the first side of an edge in the list of sides; the last is just before the first of the next
+     * edge}
      *
      * @param e number of the edge
      */
@@ -74,9 +75,9 @@ public final class FacetEdges {
     }
 
     /**
-     * {@return the side at a place of the list}
+     * {@return the side at an index of the list of sides}
      *
-     * @param place place in the list of sides
+     * @param place index, from 0
      */
     public int side(int place) {
         return side[place];
@@ -110,7 +111,7 @@ public final class FacetEdges {
     }
 
     /**
-     * {@return the side after one, round its facet}
+     * {@return the next side of the same facet}
      *
      * @param h number of the side
      */

@@ -9,11 +9,12 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Constrained Delaunay triangulation of what is left of one facet, by an advancing front (Chew, Algorithmica 4, 1989; from
- * memory). The front is the boundary of what is not yet filled, holes included: directed edges with the inside on their
- * left. Its first edge becomes a side of the triangle to the visible corner from which it appears under the widest angle;
- * the two other sides replace it. Where rounding leaves no corner visible, the end of the following edge is taken: triangles
- * always fit their neighbours, and may overlap by the rounding. About O(corners^2).
+ * Constrained Delaunay triangulation of the outer part of one facet, by an advancing front (Chew, Algorithmica 4,
+ * 1989; from memory). The front is the boundary of what is not yet filled, holes included: directed edges with the
+ * inside on their left. Its first edge becomes a side of the triangle to the visible corner from which it appears
+ * under the widest angle; the two other sides replace it. Where rounding leaves no corner visible, the end of the
+ * following edge is taken: triangles always fit their neighbours, and may overlap by the rounding. About
+ * O(corners^2).
  */
 final class FacetTriangulation {
     private record Edge(int from, int to) {}
@@ -45,29 +46,29 @@ final class FacetTriangulation {
         }
         while (!front.isEmpty()) {
             Edge base = front.iterator().next();
-            int third = third(base);
+            int apex = apex(base);
             front.remove(base);
-            add(base.from, third);
-            add(third, base.to);
-            out.add(base.from).add(base.to).add(third);
+            add(base.from, apex);
+            add(apex, base.to);
+            out.add(base.from).add(base.to).add(apex);
         }
     }
 
     /** The corner with the widest angle, that is the least cotangent, of those visible from both ends of an edge. */
-    private int third(Edge base) {
+    private int apex(Edge base) {
         PriorityQueue<Integer> candidates =
                 new PriorityQueue<>(Comparator.comparingDouble(c -> plane.cotangent(base.from, c, base.to)));
         int following = -1;
         for (Edge edge : front) {
             int c = edge.from;
-            if (plane.doubled(base.from, base.to, c) > 0) {
+            if (plane.twiceArea(base.from, base.to, c) > 0) {
                 candidates.add(c);
             }
             following = c == base.to ? edge.to : following;
         }
         while (!candidates.isEmpty()) {
             int c = candidates.remove();
-            if (clear(base.from, c) && clear(base.to, c)) {
+            if (visible(base.from, c) && visible(base.to, c)) {
                 return c;
             }
         }
@@ -75,14 +76,14 @@ final class FacetTriangulation {
     }
 
     /** Whether two corners are visible from each other: no edge of the front meets the line between them but at its ends. */
-    private boolean clear(int p, int q) {
+    private boolean visible(int p, int q) {
         for (Edge edge : front) {
             int a = edge.from;
             int b = edge.to;
             boolean meets = a == p || a == q || b == p || b == q;
             if (!meets
-                    && plane.doubled(p, q, a) * plane.doubled(p, q, b) <= 0
-                    && plane.doubled(a, b, p) * plane.doubled(a, b, q) <= 0) {
+                    && plane.twiceArea(p, q, a) * plane.twiceArea(p, q, b) <= 0
+                    && plane.twiceArea(a, b, p) * plane.twiceArea(a, b, q) <= 0) {
                 return false;
             }
         }

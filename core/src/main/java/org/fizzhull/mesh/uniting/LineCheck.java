@@ -4,16 +4,16 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.distance.RayTable;
 
 /**
- * Holds a union against the surfaces it was made of, along lines through both that know nothing of how it was made: on
- * each, what at least one body fills must be as long as what the union fills.
+ * Compares a union with the surfaces it was made of, independently of how it was made: on each of a set of parallel
+ * lines the length inside at least one of the bodies must equal the length inside the union.
  */
 final class LineCheck {
-    /** Lines to a side, along each of two axes. */
+    /** Lines along each side of the square grid of lines. */
     private static final int LINES = 48;
 
     private LineCheck() {}
 
-    /** Largest share of the length inside that the two differ by, along either axis. */
+    /** Difference of the lengths inside, as a share of the length; the larger of that along z and that along x. */
     static double difference(TriangleMesh parts, TriangleMesh union) {
         return Math.max(difference(parts, union, 2), difference(parts, union, 0));
     }
@@ -33,7 +33,7 @@ final class LineCheck {
         return sum > 0 ? off / sum : 1;
     }
 
-    /** Length inside of each line, m; -1 where the crossings of one do not add up. */
+    /** Length of each line inside a mesh, m; -1 where a line does not leave as often as it enters. */
     private static double[] lengths(TriangleMesh mesh, double[] box, int axis) {
         RayTable rays = RayTable.over(mesh, axis, box, LINES);
         double[] length = new double[LINES * LINES];

@@ -5,9 +5,9 @@ import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Puts shells in general position: each is grown along the mean normals of its corners, by an amount of its own, and every
- * corner is moved a little at random, so that no four corners lie in one plane. Of two faces that lie on each other and
- * face the same way one ends up outside the other; two that face each other overlap.
+ * Puts shells in general position: each is grown along the mean normals of its corners, by an amount of its own, and
+ * every corner is moved a little at random, so that no four corners lie in one plane. Of two coincident faces that
+ * look the same way one then lies outside the other; two that look at each other overlap.
  */
 final class PerturbedShells {
     /** Growth of a shell, as a share of the diagonal of the box around all. */
@@ -16,6 +16,7 @@ final class PerturbedShells {
     /** How far a corner is moved at random along each axis at most, as a share of the growth. */
     private static final double SHAKE = 1.0 / 16;
 
+    /** Golden ratio less 1: its multiples modulo 1 are evenly spread, so that each shell grows by another amount. */
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private PerturbedShells() {}
@@ -23,7 +24,8 @@ final class PerturbedShells {
     /**
      * The corners of some shells, which share none.
      *
-     * @param attempt 0 at first; a later one grows less and has other random numbers: the error of a union grows with the growth
+     * @param attempt number of the attempt, from 0; later ones grow less, since that is the error of the union, and
+     *     have other random numbers
      */
     static Corners of(double[] xyz, int[] corners, int[] shell, int attempt) {
         TriangleMesh mesh = new TriangleMesh(xyz, corners);

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /**
- * Facets of shells that have no corner in common: where two shared one, the second has its own at the same place.
+ * Facets of shells that share no corner: where two did, the second gets a copy of it at the same place.
  *
  * @param xyz coordinates of the corners, m, three each
  * @param corners three corners a facet

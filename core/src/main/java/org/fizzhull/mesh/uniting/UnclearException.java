@@ -1,6 +1,6 @@
 package org.fizzhull.mesh.uniting;
 
-/** Says that what crosses what could not be told. */
+/** Thrown where crossings contradict each other, as rounding can make them; another perturbation may resolve it. */
 final class UnclearException extends RuntimeException {
     private static final long serialVersionUID = 1;
 

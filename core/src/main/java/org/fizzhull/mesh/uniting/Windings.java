@@ -11,16 +11,17 @@ import org.fizzhull.mesh.measure.Buckets;
 import org.fizzhull.mesh.measure.FaceSets;
 
 /**
- * Winding number of a surface at each of its corners, on the side its facets look to. In each connected component it is
- * carried from one corner along the edges, each crossing counted; a ray upward from the highest corner then tells what to
- * add. All edges must agree, which only closed surfaces do. O(edges + crossings), and a ray for each component.
+ * Winding number of a surface at each of its corners, just outside its facets. In each connected component it is
+ * carried from one corner along the edges, changing at each crossing; an upward ray from the highest corner then
+ * gives the constant to add. All edges must agree, which only those of closed surfaces do. O(edges + crossings), and
+ * a ray for each component.
  */
 final class Windings {
     private final Corners at;
     private final FacetEdges all;
     private final Crossings crossings;
 
-    /** Both ends of all edges, by corner: twice the edge, plus one at its upper corner. */
+    /** The ends of all edges, by corner: 2 e at the lower corner of edge e, 2 e + 1 at its upper one. */
     private final Buckets ends;
 
     private final int[] winding;
@@ -28,7 +29,11 @@ final class Windings {
     /** Connected component of each corner; -1 for a corner without edges. */
     private final int[] component;
 
-    /** Finds the numbers, which must be 0 or more everywhere. */
+    /**
+     * Finds the winding numbers.
+     *
+     * @throws UnclearException where edges disagree or a number is negative
+     */
     Windings(Corners at, FacetEdges all, Crossings crossings) {
         this.at = at;
         this.all = all;
@@ -49,7 +54,7 @@ final class Windings {
         check();
     }
 
-    /** Winding numbers at the highest corners of the components, by what rays upward from there meet. */
+    /** Winding numbers at the highest corners of the components, by the facets that upward rays from them cross. */
     private int[] atTops(List<Integer> tops) {
         TriangleMesh mesh = new TriangleMesh(at.grown, all.facetCorners());
         double[] x = tops.stream().mapToDouble(v -> mesh.at(v, 0)).toArray();
@@ -69,7 +74,7 @@ final class Windings {
         return number;
     }
 
-    /** Number at a corner that an edge of the surface has, 0 elsewhere. */
+    /** Winding number at a corner; 0 for one that has no edge. */
     int at(int corner) {
         return winding[corner];
     }

@@ -1,10 +1,10 @@
 /**
- * The union of closed surfaces that run into each other.
+ * The union of closed surfaces that cross or touch.
  *
- * <p>Entry: {@link org.fizzhull.mesh.uniting.CrossedShells}, which finds out what crosses what and unites it. Whether a
- * point lies on one side of a facet or on the other is asked of bodies that are each grown by a millionth of their size or
- * so and shaken a little, so that no corner lies in a facet and no edge meets another: faces that lie on each other cross
- * cleanly, and bodies that touch overlap. The corners of the union are those of the bodies as they are.
+ * <p>Entry: {@link org.fizzhull.mesh.uniting.CrossedShells}, which finds the surfaces that cross and unites them. On
+ * which side of a facet a point lies is decided on perturbed bodies, each grown by a few millionths of its size and
+ * its corners moved a little at random, so that no corner lies in a facet and no edge meets another: coincident faces
+ * then cross cleanly, and bodies that touch overlap. The corners of the union have their true places.
  */
 @NullMarked
 package org.fizzhull.mesh.uniting;

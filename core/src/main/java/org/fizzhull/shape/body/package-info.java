@@ -1,5 +1,5 @@
 /**
- * Hulls of meshes, and series and prisms that several kinds of shapes share.
+ * Hulls of meshes, and the series and prism meshes that several kinds of shapes share.
  *
  * <p>Entry: {@link org.fizzhull.shape.body.PolyhedronHull}.
  */

@@ -3,8 +3,8 @@
  *
  * <p>Entry: {@link org.fizzhull.shape.meshed.MeshShape}; {@link org.fizzhull.shape.body.PolyhedronHull} is the hull
  * of any closed mesh, also of the angular closed forms. Reading, mending and measuring of the triangles is done by
- * {@code mesh}. SI, m, in the axes of the file. Left out: lift of closed hollows, which are told of and counted as full
- * of water.
+ * {@code mesh}. SI, m, in the axes of the file. Left out: lift of closed hollows, which are reported and counted as
+ * full of water.
  */
 @NullMarked
 package org.fizzhull.shape.meshed;
