@@ -265,7 +265,9 @@ final class MeshBodies {
                 surfaces.list().stream().filter(surface -> surface.volume() < 0).toList();
         int solid = surfaces.count() - hollows.size();
         if (solid > 1) {
-            addNotice("mesh-bodies", solid + " separate bodies are taken as one rigid piece.");
+            addNotice(
+                    "mesh-bodies",
+                    solid + " separate bodies are taken as one rigid piece. If each is a piece, export one of them.");
         }
         if (!hollows.isEmpty()) {
             double volume = -hollows.stream().mapToDouble(Surface::volume).sum();
