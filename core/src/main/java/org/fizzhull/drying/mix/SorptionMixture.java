@@ -2,7 +2,6 @@ package org.fizzhull.drying.mix;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.fizzhull.evidence.published.PhysicalConstants;
 import org.fizzhull.recipe.Recipe;
 
@@ -67,16 +66,17 @@ public record SorptionMixture(List<Sorbent> sorbents) {
      * @param liquid amount of its liquids over that of the recipe
      */
     static SorptionMixture of(Recipe recipe, double liquid) {
+        double dry = recipe.dryMass();
         List<Sorbent> found = new ArrayList<>();
-        for (Recipe.Part part : recipe.parts()) {
-            Optional<Gab> isotherm = Gab.of(part.ingredient());
-            if (isotherm.isPresent()) {
-                Gab gab = isotherm.get();
-                boolean powder = recipe.dry().contains(part);
-                double weighed = part.mass() / recipe.dryMass();
-                double share = powder ? weighed / (1 + gab.waterAt(AS_BOUGHT)) : liquid * weighed;
-                found.add(new Sorbent(share, gab, powder));
-            }
+        for (Recipe.Part part : recipe.dry()) {
+            Gab.of(part.ingredient())
+                    .map(gab -> new Sorbent(part.mass() / dry / (1 + gab.waterAt(AS_BOUGHT)), gab, true))
+                    .ifPresent(found::add);
+        }
+        for (Recipe.Part part : recipe.wet()) {
+            Gab.of(part.ingredient())
+                    .map(gab -> new Sorbent(liquid * (part.mass() / dry), gab, false))
+                    .ifPresent(found::add);
         }
         return new SorptionMixture(found);
     }

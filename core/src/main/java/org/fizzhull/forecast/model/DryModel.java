@@ -2,6 +2,7 @@ package org.fizzhull.forecast.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.fizzhull.drying.DryingCourse;
 import org.fizzhull.drying.place.DryingPhase;
 import org.fizzhull.forecast.draw.Draw;
@@ -91,8 +92,8 @@ public final class DryModel implements Model {
      * @throws IllegalArgumentException for none
      */
     public static List<DryingPhase> longer(List<DryingPhase> phases) {
-        List<DryingPhase> drying = new ArrayList<>(
-                phases.stream().filter(phase -> !phase.storage()).toList());
+        List<DryingPhase> drying =
+                phases.stream().filter(phase -> !phase.storage()).collect(Collectors.toCollection(ArrayList::new));
         if (drying.isEmpty()) {
             throw new IllegalArgumentException("drying needs a plan with a phase before any storage");
         }

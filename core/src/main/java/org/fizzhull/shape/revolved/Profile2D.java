@@ -59,23 +59,35 @@ public final class Profile2D {
 
     /** {@return the enclosed volume, m3, in closed form} */
     public double volume() {
-        double sum = 0;
-        for (Piece piece : pieces) {
-            sum += new RevolvedPiece(piece).volume();
-        }
-        return sum;
+        return volume(solids());
     }
 
     /** {@return the centroid of the enclosed volume, m, in closed form} */
     public Vec3 centroid() {
-        double volume = 0;
+        return centroid(solids());
+    }
+
+    /** The pieces as solids of revolution. */
+    RevolvedPiece[] solids() {
+        return pieces.stream().map(RevolvedPiece::new).toArray(RevolvedPiece[]::new);
+    }
+
+    /** Volume that some pieces enclose together, m3. */
+    static double volume(RevolvedPiece[] solids) {
+        double sum = 0;
+        for (RevolvedPiece solid : solids) {
+            sum += solid.volume();
+        }
+        return sum;
+    }
+
+    /** Centroid of that volume, m. */
+    static Vec3 centroid(RevolvedPiece[] solids) {
         double moment = 0;
-        for (Piece piece : pieces) {
-            RevolvedPiece solid = new RevolvedPiece(piece);
-            volume += solid.volume();
+        for (RevolvedPiece solid : solids) {
             moment += solid.moment();
         }
-        return new Vec3(0, 0, moment / volume);
+        return new Vec3(0, 0, moment / volume(solids));
     }
 
     /**

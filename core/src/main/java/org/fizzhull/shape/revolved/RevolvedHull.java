@@ -59,12 +59,12 @@ public final class RevolvedHull implements Hull {
      */
     public RevolvedHull(Profile2D profile) {
         this.profile = profile;
-        pieces = profile.pieces().stream().map(RevolvedPiece::new).toArray(RevolvedPiece[]::new);
-        volume = profile.volume();
+        pieces = profile.solids();
+        volume = Profile2D.volume(pieces);
         if (!(volume > 0)) {
             throw new IllegalArgumentException("the pieces of a revolved hull enclose no volume: " + volume + " m3");
         }
-        centroid = profile.centroid();
+        centroid = Profile2D.centroid(pieces);
         spheroid = spheroid(profile);
         flats = ProfileFaces.flats(profile);
     }
