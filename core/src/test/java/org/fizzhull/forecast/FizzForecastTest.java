@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
@@ -57,7 +58,7 @@ class FizzForecastTest {
     }
 
     private static List<String> codes(FizzForecast forecast) {
-        return forecast.notices().stream().map(Notice::code).toList();
+        return NoticeSearch.codes(forecast.notices());
     }
 
     /** By hand: 61 times, closest at the start, 1.05 e (i/60)^2 with e the later end of the voyage and of the draws. */

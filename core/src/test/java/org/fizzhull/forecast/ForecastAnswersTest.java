@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.forecast.making.DryingPlan;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
@@ -45,7 +46,7 @@ class ForecastAnswersTest {
             new Moulded.Pressed(MIX, 3e4, 1.6, MouldDimensions.Filling.usual(BALL), DryingPlan.none());
 
     private static List<String> codes(Forecast forecast) {
-        return forecast.notices().stream().map(Notice::code).toList();
+        return NoticeSearch.codes(forecast.notices());
     }
 
     private static double water(Bath bath, double cubicMetres) {
@@ -229,11 +230,7 @@ class ForecastAnswersTest {
     }
 
     private static String text(PressForecast forecast, String code) {
-        return forecast.notices().stream()
-                .filter(notice -> notice.code().equals(code))
-                .findFirst()
-                .orElseThrow()
-                .text();
+        return NoticeSearch.text(forecast.notices(), code);
     }
 
     /** BY DEFINITION: the second model's mass is that of the first in the ratio of their solid fractions. */

@@ -45,9 +45,7 @@ class LiftReadingSolverTest {
         SplittableRandom random = new SplittableRandom(3);
         int met = 0;
         for (int i = 0; i < 40; i++) {
-            double[] inputs = FACTORS.priors().stream()
-                    .mapToDouble(prior -> prior.quantile(random.nextDouble(0.1, 0.9)))
-                    .toArray();
+            double[] inputs = SomeInputs.of(FACTORS, random);
             double before = inputs[BUBBLE];
             solver.measure(0.5, LIKE);
             double weight = solver.solve(inputs, false);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Interval;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.making.Moulded;
@@ -42,15 +43,11 @@ class MeasuredNoticesTest {
     }
 
     private static List<String> codes(Observations seen) {
-        return told(seen).stream().map(Notice::code).toList();
+        return NoticeSearch.codes(told(seen));
     }
 
     private static String text(Observations seen, String code) {
-        return told(seen).stream()
-                .filter(notice -> notice.code().equals(code))
-                .findFirst()
-                .orElseThrow()
-                .text();
+        return NoticeSearch.text(told(seen), code);
     }
 
     @Test

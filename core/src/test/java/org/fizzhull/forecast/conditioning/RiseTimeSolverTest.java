@@ -47,9 +47,7 @@ class RiseTimeSolverTest {
         assertThat(solver.column()).isEqualTo(BUBBLE);
         int met = 0;
         for (int i = 0; i < 40; i++) {
-            double[] inputs = FACTORS.priors().stream()
-                    .mapToDouble(prior -> prior.quantile(random.nextDouble(0.1, 0.9)))
-                    .toArray();
+            double[] inputs = SomeInputs.of(FACTORS, random);
             double before = inputs[BUBBLE];
             double weight = solver.solve(inputs, false);
             double size = inputs[BUBBLE];
@@ -82,9 +80,7 @@ class RiseTimeSolverTest {
         RiseTimeSolver solver = solver(TimedPiece.rose(21));
         int beside = 0;
         for (int i = 0; i < 100; i++) {
-            double[] inputs = FACTORS.priors().stream()
-                    .mapToDouble(prior -> prior.quantile(random.nextDouble(0.1, 0.9)))
-                    .toArray();
+            double[] inputs = SomeInputs.of(FACTORS, random);
             double weight = solver.solve(inputs, false);
             double size = inputs[BUBBLE];
             if (weight == Double.NEGATIVE_INFINITY || rise(inputs, 1.01 * size) > 0) {

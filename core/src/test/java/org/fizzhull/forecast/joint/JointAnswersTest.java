@@ -3,12 +3,12 @@ package org.fizzhull.forecast.joint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.fizzhull.evidence.NoticeSearch.codes;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.stat.StatUtils;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.DryForecast;
 import org.fizzhull.forecast.DryPredictor;
 import org.fizzhull.forecast.FloatPredictor;
@@ -59,10 +59,6 @@ class JointAnswersTest {
     private static DryingPlan plan() {
         return DryingConditions.open(RoomAir.of(Units.celsius(21), 0.5), 2 * 86400.0)
                 .plan(BALL);
-    }
-
-    private static List<String> codes(List<Notice> notices) {
-        return notices.stream().map(Notice::code).toList();
     }
 
     @Test

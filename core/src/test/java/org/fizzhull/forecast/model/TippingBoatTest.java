@@ -1,10 +1,10 @@
 package org.fizzhull.forecast.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.fizzhull.evidence.NoticeSearch.codes;
 
 import java.util.List;
 import java.util.Optional;
-import org.fizzhull.evidence.Notice;
 import org.fizzhull.forecast.FizzPredictor;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.Forecast;
@@ -42,10 +42,6 @@ class TippingBoatTest {
                 .take(-inner, -inner, floor, inner, inner, height);
         // how it fizzes away is no matter here: as a bowl does
         return MeshShape.of("a.stl", "mm", box.mesh(), Bowl.ofDiameterAndWall(0.09, 0.015)::depthProfile);
-    }
-
-    private static List<String> codes(List<Notice> notices) {
-        return notices.stream().map(Notice::code).toList();
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.fizzhull.quantity.Units.millimetres;
 import java.util.List;
 import java.util.Optional;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.Making;
 import org.fizzhull.forecast.prior.Sampling;
@@ -120,14 +121,10 @@ class FizzNoticesTest {
     }
 
     private static List<String> codes(Question question) {
-        return notices(question).stream().map(Notice::code).toList();
+        return NoticeSearch.codes(notices(question));
     }
 
     private static String text(Question question, String code) {
-        return notices(question).stream()
-                .filter(notice -> notice.code().equals(code))
-                .findFirst()
-                .orElseThrow()
-                .text();
+        return NoticeSearch.text(notices(question), code);
     }
 }

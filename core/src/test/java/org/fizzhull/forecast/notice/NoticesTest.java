@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.fizzhull.drying.place.Standing;
 import org.fizzhull.drying.place.Wrap;
 import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.forecast.FloatPredictor;
 import org.fizzhull.forecast.making.DryingConditions;
 import org.fizzhull.forecast.making.Moulded;
@@ -34,7 +35,7 @@ class NoticesTest {
     private static final FloatPredictor CENTRAL = FloatPredictor.standard().with(new Sampling(1, 0));
 
     private static List<String> codes(Question question) {
-        return CENTRAL.forecast(question).notices().stream().map(Notice::code).toList();
+        return NoticeSearch.codes(CENTRAL.forecast(question).notices());
     }
 
     /** Still water is told, and there nothing of fizz. */

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import org.fizzhull.evidence.Notice;
+import org.fizzhull.evidence.NoticeSearch;
 import org.fizzhull.mesh.TriangleMesh;
 import org.fizzhull.mesh.measure.MassProperties;
 import org.fizzhull.quantity.Refusal;
@@ -303,7 +303,7 @@ class ThreeMfReaderTest {
     }
 
     private static List<String> codes(MeshReader.Reading reading) {
-        return reading.notices().stream().map(Notice::code).toList();
+        return NoticeSearch.codes(reading.notices());
     }
 
     private static byte[] model(String attributes, String objects, String items) {
